@@ -1,0 +1,1 @@
+"""The simulated machine and copper that a rehearsal runs on."""

@@ -1,0 +1,1 @@
+"""Cutters: their shape, speeds and wear."""

@@ -1,0 +1,1 @@
+"""Design files in, one `Board` out."""

@@ -1,0 +1,1 @@
+"""RS-274 lines: reading and writing."""

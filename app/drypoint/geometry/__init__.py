@@ -1,0 +1,1 @@
+"""Points, shapes and rigid motions. Millimetres and radians; no meaning beyond the plane."""

@@ -1,0 +1,1 @@
+"""The job file and the journal of its runs."""

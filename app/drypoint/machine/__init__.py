@@ -1,0 +1,1 @@
+"""The real machine: link, protocol, sender, controller and procedures."""

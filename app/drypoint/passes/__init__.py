@@ -1,0 +1,1 @@
+"""How deep to cut, what that reaches, and what to cut again."""

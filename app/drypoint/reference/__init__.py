@@ -1,0 +1,1 @@
+"""Reference holes: where the board is, and how well that is known."""

@@ -1,0 +1,1 @@
+"""Use cases: what the window and the command line do, in the same words."""

@@ -1,0 +1,1 @@
+"""Touches of the copper and the model of its height."""
