@@ -1,0 +1,1 @@
+"""Colours, type and icons: the look of the window, in one place."""
