@@ -43,7 +43,7 @@ QT_PACKAGES = {
 }
 
 
-class Trouble(Exception):
+class Trouble(Exception):  # noqa: N818 - old Pythons read this file; the name is for people
     """Something the user has to mend; the text says what and how."""
 
 
@@ -215,7 +215,7 @@ def qt_trouble(platform=None):
     if "xcb-cursor0" in output and "libxcb-cursor0" not in packages:
         packages.append("libxcb-cursor0")
     if packages:
-        return "Qt needs system libraries that are not here. Debian, Ubuntu: apt install " + " ".join(packages)
+        return "Qt needs system libraries. Debian, Ubuntu: apt install " + " ".join(packages)
     return "Qt does not start here:\n" + tail(output)
 
 

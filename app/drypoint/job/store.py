@@ -1,0 +1,235 @@
+"""One job, one file: sources byte for byte, settings with undo, measurements, journals of runs.
+
+SQLite in WAL mode. Each action is one transaction with ``synchronous=FULL``: once an action has
+returned, neither a killed program nor a power cut loses it. Only this package knows sqlite3.
+"""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+import threading
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from drypoint.errors import StoreError
+from drypoint.job.schema import bring_up_to_date
+
+Json = Any
+"""What `json` reads and writes."""
+
+SUFFIX = ".drypoint"
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """A design file as it was given. ``role`` is empty unless the user chose one."""
+
+    name: str
+    content: bytes
+    role: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Record:
+    """A measurement or fact, with the time it was taken (ISO 8601, local)."""
+
+    id: int
+    at: str
+    kind: str
+    data: Json
+
+
+def _now() -> str:
+    return datetime.now().astimezone().isoformat(timespec="seconds")
+
+
+class Job:
+    """An open job file. Safe to use from several threads; one writer at a time.
+
+    Raises
+    ------
+    StoreError
+        When the file cannot be opened, read or written; says what to do.
+    """
+
+    def __init__(self, path: Path, *, create: bool = False) -> None:
+        self.path = path
+        if not create and not path.is_file():
+            raise StoreError("There is no such job file.", str(path), "Check the name, or prepare a new job.")
+        self._lock = threading.RLock()
+        try:
+            self._connection = sqlite3.connect(
+                path, isolation_level=None, check_same_thread=False, timeout=5.0
+            )
+        except sqlite3.Error as error:
+            raise _translated(error, path) from error
+        try:
+            bring_up_to_date(self._connection, str(path))
+            self._connection.execute("PRAGMA journal_mode = WAL")
+            self._connection.execute("PRAGMA synchronous = FULL")
+            self._connection.execute("PRAGMA foreign_keys = ON")
+        except sqlite3.Error as error:
+            self._connection.close()
+            raise _translated(error, path) from error
+        except StoreError:
+            self._connection.close()
+            raise
+
+    def close(self) -> None:
+        """Let go of the file; WAL is folded into it."""
+        with self._lock:
+            self._connection.close()
+
+    @contextmanager
+    def transaction(self) -> Iterator[sqlite3.Connection]:
+        """One action: all of it is kept, or none."""
+        with self._lock:
+            try:
+                self._connection.execute("BEGIN IMMEDIATE")
+                try:
+                    yield self._connection
+                except BaseException:
+                    self._connection.execute("ROLLBACK")
+                    raise
+                self._connection.execute("COMMIT")
+            except sqlite3.Error as error:
+                raise _translated(error, self.path) from error
+
+    def rows(self, query: str, values: tuple[Any, ...] = ()) -> list[tuple[Any, ...]]:
+        """All rows of a query."""
+        with self._lock:
+            try:
+                return self._connection.execute(query, values).fetchall()
+            except sqlite3.Error as error:
+                raise _translated(error, self.path) from error
+
+    # sources
+
+    def sources(self) -> tuple[Source, ...]:
+        """All design files, in the order they were added."""
+        rows = self.rows("SELECT name, content, role FROM source ORDER BY rowid")
+        return tuple(Source(name, bytes(content), role) for name, content, role in rows)
+
+    def replace_sources(self, sources: Mapping[str, bytes], roles: Mapping[str, str] | None = None) -> None:
+        """Put these files in place of all earlier ones."""
+        chosen = roles or {}
+        with self.transaction() as db:
+            db.execute("DELETE FROM source")
+            db.executemany(
+                "INSERT INTO source (name, role, content, added) VALUES (?, ?, ?, ?)",
+                [(name, chosen.get(name, ""), content, _now()) for name, content in sources.items()],
+            )
+
+    # settings
+
+    def settings(self) -> dict[str, Json]:
+        """Every stored section; sections never changed are absent."""
+        return {
+            section: json.loads(value) for section, value in self.rows("SELECT section, value FROM setting")
+        }
+
+    def change(self, title: str, sections: Mapping[str, Json]) -> None:
+        """Store settings as one action that `undo` takes back; forgets what was undone before."""
+        with self.transaction() as db:
+            stored = dict(db.execute("SELECT section, value FROM setting").fetchall())
+            before = {section: stored.get(section) for section in sections}
+            after = {section: json.dumps(value) for section, value in sections.items()}
+            db.execute("DELETE FROM change WHERE undone = 1")
+            db.execute(
+                "INSERT INTO change (at, title, before, after) VALUES (?, ?, ?, ?)",
+                (_now(), title, json.dumps(before), json.dumps(after)),
+            )
+            _write(db, after)
+
+    def undo(self) -> str | None:
+        """Take the last change back; its title, or None when there is none."""
+        return self._walk("undone = 0 ORDER BY id DESC", "before", 1)
+
+    def redo(self) -> str | None:
+        """Make the last undone change again; its title, or None when there is none."""
+        return self._walk("undone = 1 ORDER BY id", "after", 0)
+
+    def undo_title(self) -> str | None:
+        """What `undo` would take back."""
+        rows = self.rows("SELECT title FROM change WHERE undone = 0 ORDER BY id DESC LIMIT 1")
+        return str(rows[0][0]) if rows else None
+
+    def redo_title(self) -> str | None:
+        """What `redo` would make again."""
+        rows = self.rows("SELECT title FROM change WHERE undone = 1 ORDER BY id LIMIT 1")
+        return str(rows[0][0]) if rows else None
+
+    def _walk(self, which: str, column: str, undone: int) -> str | None:
+        with self.transaction() as db:
+            row = db.execute(f"SELECT id, title, {column} FROM change WHERE {which} LIMIT 1").fetchone()
+            if row is None:
+                return None
+            number, title, values = row
+            _write(db, json.loads(values))
+            db.execute("UPDATE change SET undone = ? WHERE id = ?", (undone, number))
+            return str(title)
+
+    # measurements
+
+    def add_record(self, kind: str, data: Json) -> int:
+        """Keep a measurement or fact; its number."""
+        with self.transaction() as db:
+            cursor = db.execute(
+                "INSERT INTO record (at, kind, data) VALUES (?, ?, ?)", (_now(), kind, json.dumps(data))
+            )
+            return int(cursor.lastrowid or 0)
+
+    def records(self, kind: str) -> tuple[Record, ...]:
+        """All records of a kind that are not set aside, oldest first."""
+        rows = self.rows(
+            "SELECT id, at, kind, data FROM record WHERE kind = ? AND aside = 0 ORDER BY id", (kind,)
+        )
+        return tuple(Record(number, at, of, json.loads(data)) for number, at, of, data in rows)
+
+    def set_aside(self, kind: str, numbers: tuple[int, ...] | None = None) -> None:
+        """Set records aside (all of a kind, or some): kept in the file, no longer used."""
+        with self.transaction() as db:
+            if numbers is None:
+                db.execute("UPDATE record SET aside = 1 WHERE kind = ?", (kind,))
+            else:
+                db.executemany(
+                    "UPDATE record SET aside = 1 WHERE kind = ? AND id = ?", [(kind, n) for n in numbers]
+                )
+
+
+def _write(db: sqlite3.Connection, sections: Mapping[str, str | None]) -> None:
+    for section, value in sections.items():
+        if value is None:
+            db.execute("DELETE FROM setting WHERE section = ?", (section,))
+        else:
+            db.execute(
+                "INSERT INTO setting (section, value) VALUES (?, ?) "
+                "ON CONFLICT (section) DO UPDATE SET value = excluded.value",
+                (section, value),
+            )
+
+
+def _translated(error: sqlite3.Error, path: Path) -> StoreError:
+    text = str(error)
+    if "disk is full" in text or "database or disk is full" in text:
+        return StoreError("The disk is full.", str(path), "Make room and try again; the job is as it was.")
+    if "readonly" in text or "unable to open" in text:
+        return StoreError(
+            "The job file cannot be opened for writing.", str(path), "Check the folder and its rights."
+        )
+    if "not a database" in text:
+        return StoreError("This is not a job file.", str(path), "Choose a .drypoint file.")
+    if "malformed" in text:
+        return StoreError(
+            "The job file is damaged.", str(path), "Keep it as it is and open a copy kept elsewhere."
+        )
+    if "locked" in text:
+        return StoreError(
+            "The job is open in another program.", str(path), "Close it there and try again."
+        )
+    return StoreError(f"The job file could not be used ({text}).", str(path), "Nothing was lost; try again.")
