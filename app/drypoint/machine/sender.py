@@ -1,0 +1,142 @@
+"""Which bytes may be sent now: character counting, and line by line as the fallback.
+
+The controller answers each line exactly once and frees that line's bytes as it does. As long as the
+unanswered lines fit its receive buffer nothing can be lost, and the buffer never runs dry
+(documentation of the protocol, streaming). Pure bookkeeping: no link, no time.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import deque
+from collections.abc import Sequence
+from enum import StrEnum
+
+from drypoint.errors import MachineError
+from drypoint.machine.protocol import LONGEST_LINE
+
+MARGIN = 1
+"""Bytes of the receive buffer left unused: some builds count one less than they state."""
+
+DEFAULT_BUFFER = 128
+"""Bytes of receive buffer where the controller does not say."""
+
+_EEPROM = re.compile(r"G10L|G0*28\.1|G0*30\.1|\$\d+=|\$I=|\$N\d+=|\$RST=")
+_BLANKS = re.compile(r"\s+|\([^)]*\)")
+_REALTIME = re.compile(r"[!?~\x00-\x1f\x7f-\U0010ffff]")
+
+
+class Flow(StrEnum):
+    """How lines are paced."""
+
+    COUNTED = "character counting"
+    SINGLE = "line by line"
+
+
+def stores(line: str) -> bool:
+    """Whether a line makes the controller write its store, during which it may lose bytes."""
+    return _EEPROM.search(_BLANKS.sub("", line).upper()) is not None
+
+
+def line_seconds(lines: Sequence[str], baud: int = 115200) -> float:
+    """Seconds the bytes of ``lines`` need on the wire (10 bits a byte): a floor of any run's time."""
+    return sum(len(line) + 1 for line in lines) * 10.0 / baud
+
+
+class Sender:
+    """Lines waiting, lines in flight, and the count between them.
+
+    Parameters
+    ----------
+    lines : sequence of str
+        Without line ends.
+    buffer : int
+        Receive buffer the controller states, bytes; one byte of it is left unused.
+
+    Raises
+    ------
+    MachineError
+        If a line is too long or holds a character that the controller would take for a command.
+    """
+
+    def __init__(self, lines: Sequence[str], buffer: int = DEFAULT_BUFFER, flow: Flow = Flow.COUNTED) -> None:
+        self._limit = buffer - MARGIN
+        self._flow = flow
+        self._lines = [_encode(line, number, self._limit) for number, line in enumerate(lines)]
+        self._alone = [stores(line) for line in lines]
+        self._flight: deque[int] = deque()
+        self._bytes = 0
+        self._next = 0
+        self._answered = 0
+
+    @property
+    def limit(self) -> int:
+        """Most bytes in flight."""
+        return self._limit
+
+    @property
+    def in_flight(self) -> int:
+        """Bytes sent and not answered."""
+        return self._bytes
+
+    @property
+    def waiting(self) -> tuple[int, ...]:
+        """Indices of the lines sent and not answered."""
+        return tuple(self._flight)
+
+    @property
+    def sent(self) -> int:
+        """Lines handed out so far."""
+        return self._next
+
+    @property
+    def answered(self) -> int:
+        """Lines answered so far."""
+        return self._answered
+
+    @property
+    def done(self) -> bool:
+        """Whether every line was sent and answered."""
+        return self._answered == len(self._lines)
+
+    def take(self) -> bytes:
+        """All bytes that may be sent now; empty if it is time to wait."""
+        out = bytearray()
+        while self._next < len(self._lines) and self._fits():
+            line = self._lines[self._next]
+            self._flight.append(self._next)
+            self._bytes += len(line)
+            self._next += 1
+            out += line
+        return bytes(out)
+
+    def _fits(self) -> bool:
+        if not self._flight:
+            return True
+        if self._flow is Flow.SINGLE or self._alone[self._next] or self._alone[self._flight[-1]]:
+            return False
+        return self._bytes + len(self._lines[self._next]) <= self._limit
+
+    def answer(self) -> int | None:
+        """One reply has come: the index of the line it answers, None if nothing was in flight."""
+        if not self._flight:
+            return None
+        index = self._flight.popleft()
+        self._bytes -= len(self._lines[index])
+        self._answered += 1
+        return index
+
+
+def _encode(line: str, number: int, limit: int) -> bytes:
+    where = f"line {number + 1}"
+    if _REALTIME.search(line):
+        raise MachineError(
+            f"The line “{line[:40]}” holds a character that the controller would act on at once.", where
+        )
+    if len(line) + 1 > min(limit, LONGEST_LINE):
+        raise MachineError(
+            f"The line is longer than the controller takes ({len(line) + 1} of {min(limit, LONGEST_LINE)}).",
+            where,
+            "Export again with shorter lines.",
+        )
+    return line.encode("ascii") + b"\n"
