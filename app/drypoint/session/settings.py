@@ -1,0 +1,145 @@
+"""Everything a person sets about a job, in sections that are stored and undone one by one.
+
+Values are what the planning layers take; every default is a sound start for a small engraver.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, field, fields
+
+from drypoint.bits.model import Drill, EndMill, Speeds, VBit
+from drypoint.board.model import Side
+
+
+@dataclass(frozen=True, slots=True)
+class BoardSettings:
+    """Which copper is milled, and the name the job goes by."""
+
+    side: Side = Side.BOTTOM
+    name: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Clamp:
+    """A keep-out on the bed: lower left corner and size, mm, in the frame of the blank."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+
+
+@dataclass(frozen=True, slots=True)
+class BlankSettings:
+    """The laminate, where the board lies on it, and what holds it.
+
+    The frame of the blank has its origin at the blank's lower left corner; work zero is there
+    until reference holes say more. ``board_x``, ``board_y`` place the lower left of the board.
+    A size of 0 means: the board plus ``margin`` all round.
+    """
+
+    width: float = 0.0
+    height: float = 0.0
+    margin: float = 8.0
+    thickness: float = 1.55
+    copper: float = 0.035
+    backing: float = 6.0
+    board_x: float = 8.0
+    board_y: float = 8.0
+    centred: bool = True
+    clamps: tuple[Clamp, ...] = ()
+    clamp_margin: float = 2.0
+
+
+@dataclass(frozen=True, slots=True)
+class BitSettings:
+    """The bits in the box. Speeds: common practice, no source; to be adapted to the material."""
+
+    vbit: VBit = VBit("V-bit 0.1 mm 30°", 0.1, math.radians(30.0), Speeds(10000, 300, 100), 0.01)
+    drills: tuple[Drill, ...] = tuple(
+        Drill(f"Drill {d:.1f} mm", d, Speeds(10000, 60, 60), 0.8)
+        for d in (0.6, 0.7, 0.8, 0.9, 1.0, 1.1, 1.2, 1.3, 1.5, 2.0, 2.5, 3.0)
+    )
+    mill: EndMill = EndMill("End mill 2.0 mm", 2.0, Speeds(10000, 180, 60), 0.4)
+
+
+@dataclass(frozen=True, slots=True)
+class CutSettings:
+    """How copper is parted and the board cut free."""
+
+    depth: float = 0.06
+    """Nominal depth below the copper's top that the groove width is planned for, mm."""
+    bite: float = 0.03
+    """How far a cut may eat into copper of a net, mm."""
+    tabs: int = 4
+    tab_width: float = 3.0
+    tab_height: float = 0.6
+    through: float = 0.4
+    """How far drills and the outline go into the backing, mm."""
+    marks: int = 4
+    """Reference holes made in the waste before anything else."""
+
+
+@dataclass(frozen=True, slots=True)
+class SurfaceSettings:
+    """How the copper's height is touched."""
+
+    touches: int = 60
+    highest: float = 1.5
+    """Height above the expected copper that a touch starts from, mm."""
+    lowest: float = 1.5
+    """Depth below the expected copper where a touch is given up, mm."""
+    fast: float = 90.0
+    slow: float = 20.0
+
+
+@dataclass(frozen=True, slots=True)
+class PassSettings:
+    """How sure a groove must be, and what is taken for the machine's play."""
+
+    target: float = 0.98
+    """Share of certainty asked for at every spot."""
+    deepest: float = 0.14
+    """Deepest planned cut below the copper's top, mm."""
+    play: float = 0.015
+    """Play of Z under cutting load, mm."""
+    join: float = 1.5
+    """Gaps between pieces of a re-cut up to this are cut too, mm."""
+    most: int = 4
+    """Most passes a rehearsal or a run plans by itself."""
+
+
+@dataclass(frozen=True, slots=True)
+class ReferenceSettings:
+    """What is believed of touched holes, mm (standard deviations)."""
+
+    touch_sigma: float = 0.02
+    hole_sigma: float = 0.05
+
+
+@dataclass(frozen=True, slots=True)
+class MachineSettings:
+    """Which machine, by size class, and where to find it. ``port`` empty: the bench."""
+
+    preset: str = "small"
+    port: str = ""
+    clearance: float = 2.0
+    spindle_delay: float = 3.0
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """All sections. The names of the fields are the names of the stored sections."""
+
+    board: BoardSettings = field(default_factory=BoardSettings)
+    blank: BlankSettings = field(default_factory=BlankSettings)
+    bits: BitSettings = field(default_factory=BitSettings)
+    cuts: CutSettings = field(default_factory=CutSettings)
+    surface: SurfaceSettings = field(default_factory=SurfaceSettings)
+    passes: PassSettings = field(default_factory=PassSettings)
+    reference: ReferenceSettings = field(default_factory=ReferenceSettings)
+    machine: MachineSettings = field(default_factory=MachineSettings)
+
+
+SECTIONS = tuple(one.name for one in fields(Settings))

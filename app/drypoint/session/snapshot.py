@@ -1,0 +1,70 @@
+"""The job at one moment, frozen: what every computation starts from."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass, fields
+from functools import cached_property
+from typing import Any
+
+from drypoint.job.store import Job, Record, Source
+from drypoint.session.codec import from_json, to_json
+from drypoint.session.settings import SECTIONS, Settings
+
+KINDS = ("setup", "touches", "reference", "pass", "observation", "island touch", "zero", "done")
+"""Kinds of record that computations read."""
+
+
+@dataclass(frozen=True)
+class Snapshot:
+    """Inputs and measurements of a job at one moment."""
+
+    sources: tuple[Source, ...]
+    settings: Settings
+    records: Mapping[str, tuple[Record, ...]]
+
+    @cached_property
+    def source_key(self) -> str:
+        """Changes when a design file or its role does."""
+        digest = hashlib.sha256()
+        for source in self.sources:
+            for part in (source.name.encode(), source.role.encode(), source.content):
+                digest.update(len(part).to_bytes(8, "big") + part)
+        return digest.hexdigest()
+
+    def key(self, *sections: str) -> str:
+        """Changes when one of the named settings or kinds of record does; "source" is the files."""
+        parts: list[Any] = []
+        for section in sections:
+            if section == "source":
+                parts.append(self.source_key)
+            elif section in SECTIONS:
+                parts.append(to_json(getattr(self.settings, section)))
+            else:
+                parts.append([record.id for record in self.records[section]])
+        return hashlib.sha256(json.dumps(parts).encode()).hexdigest()
+
+    def latest(self, kind: str) -> Record | None:
+        """The newest record of a kind."""
+        found = self.records[kind]
+        return found[-1] if found else None
+
+    @property
+    def setup(self) -> int:
+        """Number of the present clamping; 1 until the board was re-clamped."""
+        return 1 + len(self.records["setup"])
+
+
+def take_snapshot(job: Job) -> Snapshot:
+    """Read a job."""
+    stored = job.settings()
+    settings = Settings(
+        **{
+            one.name: from_json(type(getattr(Settings(), one.name)), stored[one.name], one.name)
+            for one in fields(Settings)
+            if one.name in stored
+        }
+    )
+    return Snapshot(job.sources(), settings, {kind: job.records(kind) for kind in KINDS})
