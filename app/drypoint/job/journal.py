@@ -1,0 +1,159 @@
+"""The journal of a run, kept in the job file.
+
+Beginning and end are written with ``synchronous=FULL``: on disk when the call returns. The marks
+in between (sent, acknowledged, executed) use ``synchronous=NORMAL``: a killed program loses none
+of them; a power cut may lose the last second, and then the run resumes a little further back,
+which is safe: overlapping, never skipping.
+"""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from drypoint.errors import StoreError
+from drypoint.job.store import Job
+from drypoint.machine.journal import RunJournal, RunStart
+
+
+def _now() -> str:
+    return datetime.now().astimezone().isoformat(timespec="milliseconds")
+
+
+@dataclass(frozen=True, slots=True)
+class RunRecord:
+    """A run as the job file knows it. ``reason`` None: it never ended, the program was killed."""
+
+    id: int
+    program: str
+    title: str
+    lines: tuple[str, ...]
+    data: Any
+    started: str
+    ended: str | None
+    reason: str | None
+    sent: int
+    acknowledged: int
+    executed: int
+
+    @property
+    def finished(self) -> bool:
+        """Whether every line is proven executed."""
+        return self.reason == "finished"
+
+
+class JobJournal(RunJournal):
+    """Journal of one run of one program in a job file.
+
+    Parameters
+    ----------
+    job : Job
+    title : str
+        For people.
+    lines : tuple of str
+        The exact lines of the whole program; kept, so that a resume runs these and no others.
+    data : JSON
+        Whatever else is needed to resume (which pass, which clamping).
+    """
+
+    def __init__(self, job: Job, title: str, lines: tuple[str, ...], data: Any = None) -> None:
+        self._job = job
+        self._title = title
+        self._lines = lines
+        self._data = data
+        self._id = 0
+        self._marks = sqlite3.connect(job.path, isolation_level=None, check_same_thread=False, timeout=5.0)
+        self._marks.execute("PRAGMA synchronous = NORMAL")
+        self._values = {"sent": 0, "acknowledged": 0, "executed": 0}
+
+    @property
+    def run_id(self) -> int:
+        """Number of the run in the job file; 0 before `begin`."""
+        return self._id
+
+    def begin(self, run: RunStart) -> None:
+        """The run begins; on disk when this returns."""
+        with self._job.transaction() as db:
+            cursor = db.execute(
+                "INSERT INTO run (program, title, lines, data, started, sent, acknowledged, executed) "
+                "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                (
+                    run.program,
+                    self._title,
+                    json.dumps(self._lines),
+                    json.dumps(self._data),
+                    _now(),
+                    run.first,
+                    run.first,
+                    run.first,
+                ),
+            )
+            self._id = int(cursor.lastrowid or 0)
+        self._values = {"sent": run.first, "acknowledged": run.first, "executed": run.first}
+
+    def sent(self, first: int, last: int) -> None:
+        """Lines up to ``last`` were handed to the link."""
+        self._mark("sent", last)
+
+    def acknowledged(self, n: int) -> None:
+        """The first ``n`` lines were taken."""
+        self._mark("acknowledged", n)
+
+    def executed(self, n: int) -> None:
+        """The first ``n`` lines are proven executed."""
+        self._mark("executed", n)
+
+    def event(self, text: str) -> None:
+        """Something worth knowing later."""
+        with self._job.transaction() as db:
+            db.execute("INSERT INTO run_event (run, at, text) VALUES (?, ?, ?)", (self._id, _now(), text))
+
+    def end(self, reason: str) -> None:
+        """The run is over; on disk when this returns."""
+        with self._job.transaction() as db:
+            db.execute("UPDATE run SET ended = ?, reason = ? WHERE id = ?", (_now(), reason, self._id))
+        self._marks.close()
+
+    def resume_point(self) -> int:
+        """First line not proven executed."""
+        return self._values["executed"]
+
+    def _mark(self, column: str, value: int) -> None:
+        if value <= self._values[column]:
+            return
+        self._values[column] = value
+        try:
+            self._marks.execute(f"UPDATE run SET {column} = ? WHERE id = ?", (value, self._id))
+        except sqlite3.Error as error:
+            raise StoreError(
+                f"The journal of the run could not be written ({error}).",
+                str(self._job.path),
+                "The machine is held. Make room on the disk, then resume.",
+            ) from error
+
+
+def runs(job: Job) -> tuple[RunRecord, ...]:
+    """All runs of a job, oldest first."""
+    rows = job.rows(
+        "SELECT id, program, title, lines, data, started, ended, reason, sent, acknowledged, executed "
+        "FROM run ORDER BY id"
+    )
+    return tuple(
+        RunRecord(row[0], row[1], row[2], tuple(json.loads(row[3])), json.loads(row[4]), *row[5:])
+        for row in rows
+    )
+
+
+def events(job: Job, run: int) -> tuple[tuple[str, str], ...]:
+    """(time, text) of everything noted during a run."""
+    rows = job.rows("SELECT at, text FROM run_event WHERE run = ? ORDER BY id", (run,))
+    return tuple((str(at), str(text)) for at, text in rows)
+
+
+def unfinished(job: Job) -> RunRecord | None:
+    """The newest run, if it did not finish: the one to offer a resume of."""
+    found = runs(job)
+    return found[-1] if found and not found[-1].finished else None
