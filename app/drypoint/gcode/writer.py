@@ -7,6 +7,7 @@ first feed move after anything else carries its feed, and arcs carry both end co
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 
 import numpy as np
@@ -36,14 +37,14 @@ class _Writer:
         self.decimals = decimals
         self.mode: int | None = None
         self.feed: float | None = None
-        self.words: list[str | None] = [
-            None if value is None else number(value, decimals) for value in start
-        ]
+        self.words: list[str | None] = [None if value is None else number(value, decimals) for value in start]
 
     def axes(self, end: Sequence[float], forced: int = 0) -> str:
         """Axis words that changed; the first ``forced`` ones in any case."""
         text = ""
         for index, value in enumerate(end):
+            if math.isnan(value):
+                continue
             word = number(value, self.decimals)
             if word != self.words[index] or index < forced:
                 text += "XYZ"[index] + word

@@ -66,6 +66,11 @@ class Program:
         Expected time.
     pass_number : int
         0 where the program is no pass over grooves.
+    clearance : float
+        Height of the plane, mm, that rapid moves never go below.
+    chord : float
+        Proven bound, mm, on how far the tip's height strays from surface minus depth between the
+        ends of moves; 0 where nothing was warped.
     """
 
     name: str
@@ -76,3 +81,5 @@ class Program:
     line_move: NDArray[np.int32]
     seconds: float
     pass_number: int = 0
+    clearance: float = 0.0
+    chord: float = 0.0

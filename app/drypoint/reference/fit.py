@@ -196,7 +196,9 @@ def _checked(design: ArrayLike, touched: ArrayLike) -> tuple[Points, Points]:
     try:
         p, q = as_points(design), as_points(touched)
     except ValueError as error:
-        raise InputError(f"Hole positions must be pairs of finite numbers: {error}.", "reference holes") from None
+        raise InputError(
+            f"Hole positions must be pairs of finite numbers: {error}.", "reference holes"
+        ) from None
     if len(p) != len(q):
         raise InputError(f"{len(p)} holes in the design but {len(q)} touched.", "reference holes")
     if len(p) < 2:

@@ -1,0 +1,145 @@
+"""Collects moves one after the other and keeps the two rules of safe travel: rapids happen on the
+clearance plane only, and the way down and up is made of feed moves."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from drypoint.geometry.points import as_points
+from drypoint.program.model import MoveKind, Moves
+from drypoint.program.settings import ProgramSettings
+
+BETWEEN = -1
+"""Tag of moves that belong to no cut."""
+
+
+class MoveBuilder:
+    """Builds `Moves`, machine frame. Starts on the clearance plane at an unknown place.
+
+    Parameters
+    ----------
+    plane : float
+        Height of the clearance plane, mm.
+    """
+
+    def __init__(self, plane: float, settings: ProgramSettings) -> None:
+        self.plane = plane
+        self.settings = settings
+        self._kind: list[NDArray[np.int8]] = []
+        self._end: list[NDArray[np.float64]] = []
+        self._feed: list[NDArray[np.float64]] = []
+        self._centre: list[NDArray[np.float64]] = []
+        self._tag: list[NDArray[np.int32]] = []
+        self.at: tuple[float, float, float] | None = None
+
+    def _add(
+        self, kind: MoveKind, ends: ArrayLike, feed: ArrayLike, tag: int, centre: ArrayLike = 0.0
+    ) -> None:
+        end = np.asarray(ends, dtype=np.float64).reshape(-1, 3)
+        if not len(end):
+            return
+        self._kind.append(np.full(len(end), kind, dtype=np.int8))
+        self._end.append(end)
+        self._feed.append(np.broadcast_to(np.asarray(feed, dtype=np.float64), (len(end),)))
+        self._centre.append(np.broadcast_to(np.asarray(centre, dtype=np.float64), (len(end), 2)))
+        self._tag.append(np.full(len(end), tag, dtype=np.int32))
+        x, y, z = end[-1].tolist()
+        self.at = (x, y, z)
+
+    def travel(self, x: float, y: float) -> None:
+        """Go to a place on the clearance plane, taking up the play on the way if that is set."""
+        if self.at is not None and self.at[2] < self.plane:
+            self.lift()
+        if self.settings.take_up > 0:
+            back = self.settings.take_up
+            self._add(MoveKind.RAPID, (x - back, y - back, self.plane), 0.0, BETWEEN)
+        self._add(MoveKind.RAPID, (x, y, self.plane), 0.0, BETWEEN)
+
+    def go(self, x: float, y: float) -> None:
+        """Go to a place on the clearance plane by the straight way."""
+        if self.at is not None and self.at[2] < self.plane:
+            self.lift()
+        self._add(MoveKind.RAPID, (x, y, self.plane), 0.0, BETWEEN)
+
+    def lift(self) -> None:
+        """Straight up to the clearance plane."""
+        if self.at is not None:
+            x, y, _ = self.at
+            self._add(MoveKind.FEED, (x, y, self.plane), self.settings.retract_feed, BETWEEN)
+
+    def enter(self, x: float, y: float, top: float, z: float, plunge: float, tag: int) -> None:
+        """Down at one place: quickly to just above the copper (``top``), then slowly to ``z``."""
+        start = min(self.plane, top + self.settings.approach)
+        self._add(MoveKind.FEED, (x, y, start), self.settings.approach_feed, tag)
+        self._add(MoveKind.FEED, (x, y, z), plunge, tag)
+
+    def feed(self, ends: ArrayLike, feed: ArrayLike, tag: int) -> None:
+        """Along (N, 3) points at one feed or (N,) feeds."""
+        self._add(MoveKind.FEED, ends, feed, tag)
+
+    def arc(self, end: ArrayLike, centre: ArrayLike, feed: float, tag: int, *, clockwise: bool) -> None:
+        """One arc to ``end``; ``centre`` is the offset from where the arc starts."""
+        self._add(
+            MoveKind.ARC_CW if clockwise else MoveKind.ARC_CCW, ends=end, feed=feed, tag=tag, centre=centre
+        )
+
+    def build(self) -> Moves:
+        """The moves, rounded to the decimals that will be written; moves that go nowhere left out."""
+        if not self._kind:
+            return empty_moves()
+        kind = np.concatenate(self._kind)
+        end = np.round(np.concatenate(self._end), self.settings.decimals) + 0.0
+        moved = np.ones(len(kind), dtype=bool)
+        moved[1:] = (end[1:] != end[:-1]).any(axis=1)
+        keep = moved | (kind == MoveKind.ARC_CW) | (kind == MoveKind.ARC_CCW)
+        centre = np.round(np.concatenate(self._centre), self.settings.decimals) + 0.0
+        return make_moves(
+            kind[keep],
+            end[keep],
+            np.concatenate(self._feed)[keep],
+            centre[keep],
+            np.concatenate(self._tag)[keep],
+        )
+
+
+def make_moves(
+    kind: ArrayLike,
+    end: ArrayLike,
+    feed: ArrayLike,
+    centre: ArrayLike,
+    tag: ArrayLike,
+    dwell: ArrayLike | None = None,
+) -> Moves:
+    """`Moves` of checked, read-only arrays."""
+    kinds = np.array(kind, dtype=np.int8)
+    feeds, tags = np.array(feed, dtype=np.float64), np.array(tag, dtype=np.int32)
+    dwells = np.zeros(len(kinds)) if dwell is None else np.array(dwell, dtype=np.float64)
+    for array in (kinds, feeds, tags, dwells):
+        array.flags.writeable = False
+    return Moves(kinds, as_points(end, 3), feeds, as_points(centre), tags, dwells)
+
+
+def empty_moves() -> Moves:
+    """No moves."""
+    return make_moves([], [], [], [], [])
+
+
+def plane_above(highest: float, settings: ProgramSettings) -> float:
+    """Height of the clearance plane, mm: above zero and above the highest copper, rounded up."""
+    step = 10.0**-settings.decimals
+    return math.ceil((max(0.0, highest) + settings.clearance) / step - 1e-6) * step
+
+
+def append(moves: Moves, kind: MoveKind, end: tuple[float, float, float], feed: float = 0.0) -> Moves:
+    """One more straight move that belongs to no cut."""
+    return make_moves(
+        np.append(moves.kind, np.int8(kind)),
+        np.vstack((moves.end, end)),
+        np.append(moves.feed, feed),
+        np.vstack((moves.centre, (0.0, 0.0))),
+        np.append(moves.tag, BETWEEN),
+        np.append(moves.dwell, 0.0),
+    )
