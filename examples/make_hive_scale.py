@@ -127,7 +127,7 @@ TRACKS = {
     "FILT_OUT": (
         (0.5, "68,30 68,26"),
         (0.5, "68,26 64,26"),
-        (0.5, "68,28 82,28 83,27 83,26 86,23 86,20"),
+        (0.5, "68,26 68,20"),
     ),
     "GATE": (
         (0.5, "20,64 20,62 19,61 19,60"),
@@ -141,8 +141,8 @@ TRACKS = {
         (1.2, "20,30 23,27 35,27 38,30"),
         (1.5, "38,30 36,32 36,36"),
         (1.5, "16,30 16,8"),
-        (1.2, "38,30 39,30 50,19 55,19 56,20"),
-        (1.5, "55,19 56,18 56,8"),
+        (1.5, "38,30 39,30 49,20 56,20"),
+        (1.5, "56,20 56,8"),
         (0.5, "26,52 29,52 38,61 45,61 48,64 48,70"),
         (0.5, "48,67 41,67 40,68 40,70"),
         (0.5, "40,70 40,72 39,73 31,73 28,70"),
@@ -153,8 +153,8 @@ TRACKS = {
         (0.5, "103,56 106,53 106,46 104,44 96,44 94,42"),
         (0.8, "94,42 84,42 80,38"),
         (0.8, "81,39 85,35 88,35 90,33"),
-        (0.8, "85,35 83,33 83,31 90,24 90,20"),
-        (1.5, "90,20 90,17 93,14 94,14"),
+        (0.5, "104,44 106,42 106,30 103,27 101,27 96,22 92,22 90,20"),
+        (1.5, "94,22 94,14"),
     ),
     "IN+": (
         (0.5, "36,40 32,36"),
@@ -173,15 +173,15 @@ TRACKS = {
         (0.5, "20,8 26,8"),
     ),
     "LOW_OUT": (
-        (0.5, "80,26 80,23 76,19 76,16 75,15 75,12 78,9 78,8"),
+        (0.5, "80,26 74,20 74,13 78,9 78,8"),
     ),
     "LOW_REF": (
-        (0.5, "80,16 78,14"),
-        (0.5, "80,16 82,14"),
+        (0.5, "80,34 84,30 84,29 85,28 85,26 78,19 78,14"),
+        (0.5, "78,14 82,14"),
     ),
     "REF": (
-        (0.5, "48,36 55,36 61,42 62,42 65,45 67,45 68,46"),
-        (0.5, "68,46 68,50"),
+        (0.5, "48,36 52,36 56,40 56,41 62,47 67,47 68,46"),
+        (0.5, "67,47 67,49 68,50"),
     ),
     "RG_A": (
         (0.5, "36,48 36,52"),
@@ -200,11 +200,11 @@ TRACKS = {
     ),
     "V5": (
         (0.8, "103,24 103,19 89,5 75,5 66,14"),
-        (0.5, "66,14 65,14 49,30 46,30"),
+        (1.0, "66,14 57,23 53,23 46,30"),
         (0.8, "46,30 45,31 45,41 48,44"),
         (0.8, "48,44 40,52 40,58"),
-        (0.5, "56,23 59,26 59,31 66,38 68,38"),
-        (0.5, "68,38 71,41 71,51 70,52 70,56"),
+        (0.8, "57,23 59,25 59,31 66,38 68,38"),
+        (0.8, "68,38 71,41 71,51 70,52 70,56"),
         (1.2, "31,58 30,59 30,60 26,64"),
         (0.5, "26,64 26,65 31,70 32,70"),
         (0.5, "32,70 38,70"),
@@ -217,11 +217,12 @@ TRACKS = {
         (1.2, "58,70 61,70 67,64 86,64 88,62 90,62"),
     ),
     "WEIGHT": (
-        (0.5, "103,32 101,30 93,30 91,28 90,28"),
-        (0.5, "90,28 86,32"),
+        (0.5, "103,32 96,25 93,25 90,28"),
+        (0.5, "90,28 89,28 86,31 86,32"),
     ),
     "ZERO": (
-        (0.5, "68,53 59,53 56,50"),
+        (0.5, "68,42 67,42 66,43 61,43"),
+        (0.5, "54,43 54,48 56,50"),
     ),
     "ZERO_HI": (
         (0.5, "52,50 52,58"),
@@ -233,10 +234,10 @@ TRACKS = {
 
 # the top copper: straight runs that a wire can replace
 LINKS = (
+    ("FILT_OUT", (68, 20), (86, 20)),
     ("GATE", (19, 60), (34, 60)),
-    ("LOW_REF", (80, 34), (80, 16)),
     ("V5", (40, 58), (31, 58)),
-    ("ZERO", (68, 42), (68, 53)),
+    ("ZERO", (61, 43), (54, 43)),
 )
 
 # strokes of letters on a field 4 wide and 6 high: corners as digit pairs, strokes parted by blanks
@@ -408,7 +409,9 @@ def outline() -> str:
     return gerber.text()
 
 
-def strokes(text: str, x: float, y: float, height: float, turned: bool) -> Iterator[list[tuple[float, float]]]:
+def strokes(
+    text: str, x: float, y: float, height: float, turned: bool
+) -> Iterator[list[tuple[float, float]]]:
     """The strokes of a text round its middle, mm."""
     scale = height / 6.0
     left = -(len(text) * GLYPH_STEP - (GLYPH_STEP - 4.0)) / 2.0
@@ -464,7 +467,7 @@ def label(part: str, kind: str, leads: list[Pin]) -> tuple[str, float, float, fl
         return part, x, y, 1.0, leads[0].x == leads[-1].x
     if kind == "dual in line":
         return part, sum(p.x for p in leads) / len(leads), sum(p.y for p in leads) / len(leads), 1.6, True
-    above = {"transistor": 2.3, "trimmer": 1.85, "electrolytic": -3.5, "lamp": 0.0}[kind]
+    above = {"transistor": 2.3, "trimmer": 1.85, "electrolytic": 3.35, "lamp": 0.0}[kind]
     return (part, x, y + above, 0.9, False) if kind != "lamp" else None
 
 
@@ -481,7 +484,7 @@ def legend() -> str:
         if (written := label(part, kind, leads)) is not None:
             texts.append(written)
     for column, row in ((0, 0), (0, 1), (1, 0), (2, 0), (2, 1)):
-        gerber.draw(_cell(27.6 + column * 1.95, 8.2 + row * 2.25 + (column % 2) * 1.125, 1.3))
+        gerber.draw(_cell(27.4 + column * 1.95, 6.3 + row * 2.25 + (column % 2) * 1.125, 1.3))
     for text in texts:
         for stroke in strokes(*text):
             gerber.draw(stroke)
@@ -518,7 +521,8 @@ def drills(plated: bool) -> str:
 
 def netlist() -> str:
     """IPC-D-356A in steps of 0.001 mm: the net of every hole."""
-    lines = ["C  The example board of Drypoint", "P  JOB   HIVE-SCALE", "P  VER   IPC-D-356A", "P  UNITS CUST 1"]
+    lines = ["C  The example board of Drypoint", "P  JOB   HIVE-SCALE"]
+    lines += ["P  VER   IPC-D-356A", "P  UNITS CUST 1"]
     every = [(p.net, p.part, str(p.number), *PADS[p.kind], p.x, p.y) for p in pins()]
     every += [(net, "VIA", "", VIA_PAD, VIA_PAD, VIA_DRILL, x, y) for net, x, y in vias()]
     for net, part, number, width, height, drill, x, y in every:
