@@ -1,3 +1,4 @@
+# ruff: noqa: E501 - style rules and path data read best unbroken
 """Line icons of our own: a grid of 20, strokes of 1.6 with round ends, no fill.
 
 Each is the drawing of one thing of the trade, as path data in the notation of Scalable Vector

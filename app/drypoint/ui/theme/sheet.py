@@ -1,3 +1,4 @@
+# ruff: noqa: E501 - style rules and path data read best unbroken
 """The style sheet: flat, square panels, thin edges, one filled copper button.
 
 Widgets say what they are through the property ``look`` (see `LOOKS`), never through colours.

@@ -1,0 +1,429 @@
+"""The path canvas."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+
+import numpy as np
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import (
+    QColor,
+    QFocusEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from drypoint.geometry.points import Points
+from drypoint.ui.canvas.base import BasePainter
+from drypoint.ui.canvas.content import Box, Content, Layer, Spot, View
+from drypoint.ui.canvas.describe import describe
+from drypoint.ui.canvas.hover import Card, paint_card
+from drypoint.ui.canvas.overlay import Marks, Overlay
+from drypoint.ui.canvas.pick import Picked, pick
+from drypoint.ui.canvas.rulers import LEFT, LOW, paint_rulers
+from drypoint.ui.canvas.strokes import pen
+from drypoint.ui.canvas.tiles import TileCache
+from drypoint.ui.canvas.viewport import Viewport
+from drypoint.ui.theme.theme import Theme
+
+HOVER_DELAY = 150
+"""ms before the hover card appears."""
+DRAGGED = 3.0
+"""px of movement that make a press a drag."""
+
+
+class PathCanvas(QWidget):
+    """Shows a `Content` in one of four views; pans, zooms, measures and picks.
+
+    Signals
+    -------
+    cursor_moved(object) : (x, y) mm, board frame, or None when the pointer leaves
+    picked(object) : `Picked` that was clicked, or None
+    view_changed(object) : `View`
+    clamp_dragged(int, float, float), board_dragged(float, float) : while editing, mm
+    measured(object) : ((x, y), (x, y)) or None
+    """
+
+    cursor_moved = Signal(object)
+    picked = Signal(object)
+    view_changed = Signal(object)
+    clamp_dragged = Signal(int, float, float)
+    board_dragged = Signal(float, float)
+    measured = Signal(object)
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self._base = BasePainter(theme.tokens)
+        self._overlay = Overlay(theme.tokens)
+        self._tiles = TileCache(self._base.paint, lambda: self._theme.tokens.canvas)
+        self._seen = Viewport(800.0, 600.0)
+        self._marks = Marks()
+        self._fit_pending = True
+        self._focus_spot = QPointF(400.0, 300.0)
+        self._card: tuple[tuple[float, float], Card] | None = None
+        self._describe: Callable[[Picked], Card] = describe
+        self._measuring = False
+        self._editing = False
+        self._press: QPointF | None = None
+        self._grip: Picked | str | None = None
+        self._dragging = False
+        self._space = False
+        self._more = QTimer(self, singleShot=True, interval=0)
+        self._more.timeout.connect(self.update)
+        self._hover = QTimer(self, singleShot=True, interval=HOVER_DELAY)
+        self._hover.timeout.connect(self._show_card)
+        self.setMouseTracking(True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setMinimumSize(280, 200)
+        self.setAccessibleName(self.tr("Board"))
+        theme.changed.connect(self._dress)
+
+    # what is shown
+
+    @property
+    def content(self) -> Content:
+        """What is shown."""
+        return self._base.content
+
+    @property
+    def view(self) -> View:
+        """Which view of the grooves is shown."""
+        return self._base.view
+
+    @property
+    def seen(self) -> Viewport:
+        """What part of the plane is seen."""
+        return self._seen
+
+    def set_content(self, content: Content) -> None:
+        """Show another content; the first one with anything in it is fitted into view."""
+        before = self._base.content.bounds
+        self._base.show(content)
+        self._tiles.clear()
+        self._fit_pending = self._fit_pending or before is None
+        self._forget_card()
+        self._say_what_is_seen()
+        self.update()
+
+    def set_view(self, view: View) -> None:
+        """Show the grooves another way."""
+        if view is not self._base.view:
+            self._base.view = view
+            self._tiles.clear()
+            self._forget_card()
+            self._say_what_is_seen()
+            self.view_changed.emit(view)
+            self.update()
+
+    def set_hidden(self, layers: frozenset[Layer]) -> None:
+        """Hide some layers."""
+        self._base.hidden = self._overlay.hidden = layers
+        self._tiles.clear()
+        self.update()
+
+    def set_by_net(self, by_net: bool) -> None:
+        """Colour the copper by net in the nets view."""
+        self._base.by_net = by_net
+        self._tiles.clear()
+        self.update()
+
+    def set_travelled(self, travelled: float) -> None:
+        """How far the order or the current pass is cut, mm; only what changes is painted anew."""
+        paths, before = self._base.moving(), self._base.travelled
+        self._base.travelled = travelled
+        if paths is None or travelled == before:
+            return
+        level = paths.level(self._seen.scale * self.devicePixelRatioF())
+        low, high = sorted((before, travelled))
+        touched = (level.along[level.stops - 1] >= low) & (level.along[level.starts] <= high)
+        boxes = level.boxes[touched]
+        if len(boxes) > 200:
+            self._tiles.refresh()
+        else:
+            for box in boxes.tolist():
+                self._tiles.refresh_box((box[0], box[1], box[2], box[3]))
+        self.update()
+
+    def set_bit(self, place: tuple[float, float] | None, trail: Points | None = None) -> None:
+        """Where the bit is and where it has just been, board frame; None while not known."""
+        self._mark(replace(self._marks, bit=place, trail=np.zeros((0, 2)) if trail is None else trail))
+
+    def set_cursor(self, place: tuple[float, float] | None) -> None:
+        """Show the shared cursor where another view has it."""
+        self._mark(replace(self._marks, cursor=place))
+
+    def set_profile(self, line: tuple[tuple[float, float], tuple[float, float]] | None) -> None:
+        """Show the line of the height profile."""
+        self._mark(replace(self._marks, profile=line))
+
+    def set_chosen(self, nets: Sequence[str], spot: Spot | None = None) -> None:
+        """Mark nets (two at most are told apart) and a spot."""
+        paths = [(name, self._base.net_path(name)) for name in nets]
+        chosen = tuple((name, path) for name, path in paths if path is not None)
+        self._mark(replace(self._marks, chosen=chosen, spot=spot))
+
+    def set_chosen_clamp(self, number: int | None) -> None:
+        """Mark a clamp and let arrow keys move it while editing."""
+        self._mark(replace(self._marks, chosen_clamp=number))
+
+    def set_editing(self, editing: bool) -> None:
+        """Let clamps and the board be dragged; the owner moves them by showing another content."""
+        self._editing = editing
+
+    def set_measuring(self, measuring: bool) -> None:
+        """Measure between two places by dragging."""
+        self._measuring = measuring
+        self.setCursor(Qt.CursorShape.CrossCursor if measuring else Qt.CursorShape.ArrowCursor)
+        if not measuring:
+            self._mark(replace(self._marks, measure=None))
+            self.measured.emit(None)
+
+    def set_description(self, say: Callable[[Picked], Card]) -> None:
+        """Another way to put a picked thing into words."""
+        self._describe = say
+
+    # moving about
+
+    def fit(self) -> None:
+        """Show the whole blank, or the board."""
+        bounds = self.content.bounds
+        if bounds is not None:
+            self._look(self._inner_fit(bounds, 22.0))
+
+    def zoom_to(self, box: Box) -> None:
+        """Show a part of the board with a little around it."""
+        spare = 0.4 * max(box[2] - box[0], box[3] - box[1], 4.0)
+        self._look(self._inner_fit((box[0] - spare, box[1] - spare, box[2] + spare, box[3] + spare), 8.0))
+
+    def zoom(self, factor: float, place: QPointF | None = None) -> None:
+        """Enlarge about a place of the widget, or its middle."""
+        spot = QPointF(self._seen.width / 2, self._seen.height / 2) if place is None else place
+        self._focus_spot = spot
+        self._look(self._seen.zoomed(factor, spot.x(), spot.y()))
+
+    def zoom_to_chosen(self) -> None:
+        """Show the chosen nets or spot."""
+        if self._marks.spot is not None:
+            (x, y), r = self._marks.spot.at, self._marks.spot.radius
+            self.zoom_to((x - r, y - r, x + r, y + r))
+        elif self._marks.chosen:
+            box = self._marks.chosen[0][1].boundingRect()
+            for _, path in self._marks.chosen[1:]:
+                box = box.united(path.boundingRect())
+            self.zoom_to((box.left(), box.top(), box.right(), box.bottom()))
+
+    def _inner_fit(self, bounds: Box, margin: float) -> Viewport:
+        """Fit into the part the rulers leave free."""
+        inner = self._seen.resized(self._seen.width - LEFT, self._seen.height - LOW).fitted(bounds, margin)
+        shift_x, shift_y = LEFT / 2 / inner.scale, LOW / 2 / inner.scale
+        return replace(self._seen, x=inner.x - shift_x, y=inner.y - shift_y, scale=inner.scale)
+
+    def _look(self, seen: Viewport) -> None:
+        self._seen = seen
+        self.update()
+
+    def _mark(self, marks: Marks) -> None:
+        self._marks = marks
+        self.update()
+
+    def _dress(self) -> None:
+        self._base.tokens = self._overlay.tokens = self._theme.tokens
+        self._tiles.clear()
+        self.update()
+
+    def _say_what_is_seen(self) -> None:
+        board = self.content.board
+        self.setAccessibleDescription(
+            self.tr("No board yet")
+            if board is None
+            else self.tr("{nets} nets, {holes} holes; view: {view}").format(
+                nets=len(board.nets), holes=len(board.holes), view=self.view.value
+            )
+        )
+
+    # painting
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        if self._fit_pending and self.content.bounds is not None:
+            self._fit_pending = False
+            self.fit()
+        tokens = self._theme.tokens
+        painter.fillRect(self.rect(), QColor(tokens.canvas))
+        if not self._tiles.draw(painter, self._seen, self.devicePixelRatioF(), self._focus_spot):
+            self._more.start()
+        if self.content.bounds is None:
+            self._paint_empty(painter)
+        self._overlay.paint(painter, self._seen, self.content, self._marks)
+        if self._card is not None:
+            paint_card(painter, self._seen, self.content, tokens, *self._card)
+        paint_rulers(painter, self._seen, tokens)
+        if self.hasFocus():
+            painter.setPen(pen(tokens.copper, 2.0))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
+        painter.end()
+
+    def _paint_empty(self, painter: QPainter) -> None:
+        """A dashed blank where the board will be."""
+        width, height = self._seen.width - LEFT, self._seen.height - LOW
+        place = QRectF(LEFT + 0.18 * width, 0.2 * height, 0.64 * width, 0.6 * height)
+        stroke = pen(self._theme.tokens.edge, 1.4)
+        stroke.setDashPattern([6.0, 5.0])
+        painter.setPen(stroke)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRoundedRect(place, 6, 6)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        old = self._seen
+        self._seen = old.resized(self.width(), self.height())
+        if self.content.bounds is not None and not self._fit_pending and old.width > 1:
+            grown = min(self._seen.width / old.width, self._seen.height / old.height)
+            self._seen = replace(self._seen, scale=old.scale * grown)
+        super().resizeEvent(event)
+
+    def sizeHint(self) -> QSize:
+        return QSize(800, 640)
+
+    # hand and keyboard
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        notches = event.angleDelta().y() / 120.0 or event.pixelDelta().y() / 60.0
+        self._forget_card()
+        self.zoom(1.25**notches, event.position())
+        event.accept()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        self._press, self._dragging = event.position(), False
+        left = event.button() == Qt.MouseButton.LeftButton
+        place = self._seen.to_mm(event.position().x(), event.position().y())
+        self._grip = None
+        if event.button() == Qt.MouseButton.MiddleButton or (left and self._space):
+            self._grip = "pan"
+        elif left and self._measuring:
+            self._grip = "measure"
+        elif left and self._editing:
+            found = pick(self._base, *place, self._seen.scale)
+            if found is not None and found.kind == "clamp":
+                self._grip = found
+                self.set_chosen_clamp(found.index)
+            elif self._on_board(place):
+                self._grip = "board"
+        if self._grip is None and left:
+            self._grip = "pick or pan"
+        self._forget_card()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        at = event.position()
+        place = self._seen.to_mm(at.x(), at.y())
+        self._focus_spot = at
+        self.cursor_moved.emit(place)
+        if self._press is None:
+            self._hover.start()
+            if self._card is not None:
+                self._forget_card()
+            return
+        moved = at - self._press
+        if not self._dragging and abs(moved.x()) + abs(moved.y()) < DRAGGED:
+            return
+        start = self._seen.to_mm(self._press.x(), self._press.y())
+        self._dragging = True
+        step = (place[0] - start[0], place[1] - start[1])
+        if self._grip in ("pan", "pick or pan"):
+            self._look(self._seen.panned(moved.x(), moved.y()))
+        elif self._grip == "measure":
+            begin = start if self._marks.measure is None or not self._dragging else start
+            self._mark(replace(self._marks, measure=(begin, place)))
+            self.measured.emit((begin, place))
+            return
+        elif isinstance(self._grip, Picked):
+            self.clamp_dragged.emit(self._grip.index, *step)
+        elif self._grip == "board":
+            self.board_dragged.emit(*step)
+        self._press = at
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        if not self._dragging and self._grip == "pick or pan" and self._press is not None:
+            self.picked.emit(
+                pick(self._base, *self._seen.to_mm(self._press.x(), self._press.y()), self._seen.scale)
+            )
+        self._press, self._grip, self._dragging = None, None, False
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        self._look(self._seen.centred(*self._seen.to_mm(event.position().x(), event.position().y())))
+
+    def leaveEvent(self, event: QEvent) -> None:
+        self._forget_card()
+        self.cursor_moved.emit(None)
+        super().leaveEvent(event)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        self.update()
+        super().focusInEvent(event)
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        self._space = False
+        self.update()
+        super().focusOutEvent(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        key = Qt.Key(event.key())
+        ways = {
+            Qt.Key.Key_Left: (1, 0),
+            Qt.Key.Key_Right: (-1, 0),
+            Qt.Key.Key_Up: (0, 1),
+            Qt.Key.Key_Down: (0, -1),
+        }
+        if key in ways:
+            dx, dy = ways[key]
+            if self._editing and self._marks.chosen_clamp is not None:
+                self.clamp_dragged.emit(self._marks.chosen_clamp, -dx * 0.1, dy * 0.1)
+            elif self._editing:
+                self.board_dragged.emit(-dx * 0.1, dy * 0.1)
+            else:
+                self._look(self._seen.panned(48.0 * dx, 48.0 * dy))
+        elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
+            self.zoom(1.25)
+        elif key == Qt.Key.Key_Minus:
+            self.zoom(0.8)
+        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.zoom_to_chosen()
+        elif key == Qt.Key.Key_Space:
+            self._space = True
+        else:
+            super().keyPressEvent(event)
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
+            self._space = False
+        super().keyReleaseEvent(event)
+
+    def _on_board(self, place: tuple[float, float]) -> bool:
+        board = self.content.board
+        if board is None:
+            return False
+        x0, y0, x1, y1 = board.bounds
+        return x0 <= place[0] <= x1 and y0 <= place[1] <= y1
+
+    def show_card_at(self, x: float, y: float) -> None:
+        """Show the hover card of what lies at (x, y) mm."""
+        found = pick(self._base, x, y, self._seen.scale)
+        self._card = None if found is None else (found.at, self._describe(found))
+        self.update()
+
+    def _show_card(self) -> None:
+        self.show_card_at(*self._seen.to_mm(self._focus_spot.x(), self._focus_spot.y()))
+
+    def _forget_card(self) -> None:
+        self._hover.stop()
+        self._card = None
+        self.update()

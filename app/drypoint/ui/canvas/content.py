@@ -1,0 +1,250 @@
+"""What the canvas shows: frozen values, made ready off the window's thread."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from enum import Enum
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from shapely import Geometry
+
+from drypoint.board.model import Board
+from drypoint.cuts.model import Cut, CutKind
+from drypoint.geometry.points import Points
+from drypoint.passes.model import NOT_THROUGH, THROUGH, Pass, ReachMap
+from drypoint.ui.canvas.paths import PathSet, path_set, path_set_flat
+
+Box = tuple[float, float, float, float]
+
+
+class View(Enum):
+    """What the grooves tell."""
+
+    NETS = "nets"
+    PASSES = "passes"
+    REACH = "reach"
+    ORDER = "order"
+
+
+class Layer(Enum):
+    """What can be shown or hidden."""
+
+    COPPER = "copper"
+    OTHER_COPPER = "other copper"
+    GROOVES = "grooves"
+    HOLES = "holes"
+    OUTLINE = "outline"
+    LEGEND = "legend"
+    LINKS = "link wires"
+    CLAMPS = "clamps"
+    REFERENCES = "reference holes"
+    ERRORS = "expected error"
+    MACHINE = "machine"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Shape:
+    """A named area: its rings (N, 2), holes included, to be filled odd-even."""
+
+    name: str
+    rings: tuple[Points, ...]
+    bounds: Box
+    area: float = 0.0
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class BoardDrawing:
+    """A board made ready to be drawn, board frame; see `draw_board`."""
+
+    name: str
+    bounds: Box
+    outline: Shape
+    nets: tuple[Shape, ...]
+    holes: Points
+    """(H, 3) x, y, diameter."""
+    other_copper: tuple[Shape, ...] = ()
+    legend: tuple[Shape, ...] = ()
+    slots: tuple[tuple[Points, float], ...] = ()
+    links: tuple[Points, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Clamp:
+    """A clamp on the blank, board frame, mm; ``keep_away`` is the distance cuts keep from it."""
+
+    number: int
+    box: Box
+    keep_away: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class ReferenceHole:
+    """A reference hole, board frame; ``touched`` is where the fit puts the place touched off."""
+
+    number: int
+    at: tuple[float, float]
+    touched: tuple[float, float] | None = None
+    coming: bool = False
+    """Whether it is the one to touch next."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class ExpectedError:
+    """Expected position error at a place: (2, 2) covariance, mm², board frame."""
+
+    at: tuple[float, float]
+    covariance: NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Tab:
+    """A tab left standing: its middle, the direction of the cut there (unit) and its length, mm."""
+
+    at: tuple[float, float]
+    direction: tuple[float, float]
+    length: float
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class ReachDrawing:
+    """The reach map split into its three states, and whole for picking."""
+
+    through: PathSet
+    doubtful: PathSet
+    not_through: PathSet
+    whole: PathSet
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """A place that a finding points at; circled."""
+
+    at: tuple[float, float]
+    radius: float = 1.5
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Content:
+    """Everything the canvas draws that does not move. Board frame, mm."""
+
+    board: BoardDrawing | None = None
+    blank: Box | None = None
+    grooves: PathSet | None = None
+    earlier: tuple[PathSet, ...] = ()
+    """Passes already cut."""
+    current: PathSet | None = None
+    """The pass being cut or planned, in the order of cutting."""
+    reach: ReachDrawing | None = None
+    order: PathSet | None = None
+    """Everything in the order of cutting."""
+    clamps: tuple[Clamp, ...] = ()
+    references: tuple[ReferenceHole, ...] = ()
+    errors: tuple[ExpectedError, ...] = ()
+    enlarged: float = 1.0
+    """How many times residuals and expected errors are enlarged."""
+    tabs: tuple[Tab, ...] = ()
+    touches: Points = field(default_factory=lambda: np.zeros((0, 2)))
+    zero: tuple[float, float] | None = None
+    """Work zero."""
+    stale: bool = False
+    """Whether the reach shown no longer holds."""
+
+    @property
+    def bounds(self) -> Box | None:
+        """What to fit into view: the blank, the board and the clamps."""
+        boxes = [b for b in (self.blank, self.board.bounds if self.board else None) if b is not None]
+        boxes += [clamp.box for clamp in self.clamps]
+        for paths in (self.grooves, self.order):
+            if not boxes and paths is not None and paths.bounds is not None:
+                boxes.append(paths.bounds)
+        if not boxes:
+            return None
+        every = np.array(boxes)
+        low, high = every[:, :2].min(axis=0), every[:, 2:].max(axis=0)
+        return float(low[0]), float(low[1]), float(high[0]), float(high[1])
+
+
+def draw_shape(name: str, geometry: Geometry) -> Shape:
+    """The rings of a (multi)polygon."""
+    parts = [p for p in shapely.get_parts(geometry) if p.geom_type == "Polygon" and not p.is_empty]
+    rings = tuple(np.asarray(ring.coords)[:, :2] for p in parts for ring in (p.exterior, *p.interiors))
+    bounds = tuple(float(v) for v in shapely.total_bounds(parts)) if parts else (0.0, 0.0, 0.0, 0.0)
+    return Shape(name, rings, (bounds[0], bounds[1], bounds[2], bounds[3]), float(shapely.area(geometry)))
+
+
+def draw_board(board: Board) -> BoardDrawing:
+    """A board made ready to be drawn."""
+    outline = draw_shape("outline", board.outline)
+    return BoardDrawing(
+        name=board.name,
+        bounds=outline.bounds,
+        outline=outline,
+        nets=tuple(draw_shape(name, shape) for name, shape in board.nets.items()),
+        holes=np.array([(h.x, h.y, h.diameter) for h in board.holes], dtype=float).reshape(-1, 3),
+        other_copper=tuple(draw_shape(name, shape) for name, shape in board.other_copper.items()),
+        legend=() if board.legend is None else (draw_shape("legend", board.legend),),
+        slots=tuple((slot.path, slot.diameter) for slot in board.slots),
+        links=tuple(link.path for link in board.links),
+    )
+
+
+def draw_pass(made: Pass, nets: tuple[tuple[str, ...], ...] = ()) -> PathSet:
+    """A pass in its order of cutting, with the planned depth at every vertex.
+
+    ``nets`` are those beside each groove line, for the hover card.
+    """
+    depths = [run.depth for run in made.runs]
+    labels = [", ".join(nets[run.groove]) if run.groove < len(nets) else "" for run in made.runs]
+    return path_set(
+        [run.path for run in made.runs],
+        values={"depth": np.concatenate(depths) if depths else np.zeros(0)},
+        labels=labels,
+    )
+
+
+def draw_reach(reach: ReachMap, nets: tuple[tuple[str, ...], ...] = ()) -> ReachDrawing:
+    """A reach map split into through, doubtful and not through."""
+    labels = [", ".join(names) for names in nets]
+    chance = np.concatenate(reach.probability) if reach.probability else np.zeros(0)
+    width = np.concatenate(reach.width) if reach.width else np.zeros(0)
+    whole = path_set(reach.points, values={"probability": chance, "width": width}, labels=labels)
+    state = np.where(chance >= THROUGH, 0, np.where(chance < NOT_THROUGH, 2, 1))
+    points, line = whole.levels[0].points, _line_of(whole.offsets)
+    through, doubtful, lacking = (_where(points, line, state, kind) for kind in range(3))
+    return ReachDrawing(through, doubtful, lacking, whole)
+
+
+def _line_of(offsets: NDArray[np.int64]) -> NDArray[np.int64]:
+    return np.repeat(np.arange(len(offsets) - 1), np.diff(offsets))
+
+
+def _where(points: Points, line: NDArray[np.int64], state: NDArray[np.int64], kind: int) -> PathSet:
+    """Segments whose worse end is of one state, joined into paths."""
+    if len(points) < 2:
+        return path_set([])
+    worse = np.maximum(state[:-1], state[1:])
+    chosen = (worse == kind) & (line[:-1] == line[1:])
+    edge = np.diff(np.concatenate(([0], chosen.astype(np.int8), [0])))
+    first, last = np.flatnonzero(edge == 1), np.flatnonzero(edge == -1)
+    counts = last - first + 1
+    offsets = np.concatenate(([0], np.cumsum(counts)))
+    index = np.arange(offsets[-1]) - np.repeat(offsets[:-1], counts) + np.repeat(first, counts)
+    return path_set_flat(points[index], offsets)
+
+
+def find_tabs(cuts: tuple[Cut, ...]) -> tuple[Tab, ...]:
+    """The tabs of outline cuts with the direction of the cut at each."""
+    found = []
+    for cut in cuts:
+        if cut.kind is not CutKind.OUTLINE or cut.tabs is None or len(cut.path) < 2:
+            continue
+        a, step = cut.path[:-1], np.diff(cut.path, axis=0)
+        square = np.maximum((step**2).sum(axis=1), 1e-18)
+        for tab in cut.tabs:
+            share = np.clip(((tab - a) * step).sum(axis=1) / square, 0.0, 1.0)
+            nearest = int(np.argmin(((a + share[:, None] * step - tab) ** 2).sum(axis=1)))
+            unit = step[nearest] / np.sqrt(square[nearest])
+            found.append(Tab((float(tab[0]), float(tab[1])), (float(unit[0]), float(unit[1])), cut.tab_width))
+    return tuple(found)

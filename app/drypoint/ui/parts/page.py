@@ -1,0 +1,97 @@
+"""A page: heading, scrolling middle, and the actions that always stay in sight."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+
+from drypoint.ui.parts.blocks import Note, button, rule, words
+from drypoint.ui.theme.sheet import give_look
+from drypoint.ui.theme.theme import Theme
+
+MARGIN = 16
+
+
+class Page(QWidget):
+    """Heading and lead above, widgets in a scrolling middle, notes and buttons at the foot."""
+
+    def __init__(self, theme: Theme, title: str, lead: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.theme = theme
+        give_look(self, "panel")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setAccessibleName(title)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.setSpacing(0)
+        head = QVBoxLayout()
+        head.setContentsMargins(MARGIN, 16, MARGIN, 8)
+        head.setSpacing(6)
+        self.title = words(title, "page")
+        self.lead = words(lead, "quiet", wrap=True)
+        self.lead.setVisible(bool(lead))
+        head.addWidget(self.title)
+        head.addWidget(self.lead)
+        outer.addLayout(head)
+        inner = QWidget()
+        give_look(inner, "panel")
+        self.body = QVBoxLayout(inner)
+        self.body.setContentsMargins(MARGIN, 4, MARGIN, 12)
+        self.body.setSpacing(8)
+        self.body.setAlignment(Qt.AlignmentFlag.AlignTop)
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setWidget(inner)
+        outer.addWidget(scroll, 1)
+        foot = QWidget()
+        self.foot = QVBoxLayout(foot)
+        self.foot.setContentsMargins(MARGIN, 8, MARGIN, 16)
+        self.foot.setSpacing(8)
+        outer.addWidget(foot)
+
+    def add(self, widget: QWidget) -> QWidget:
+        """Append to the middle."""
+        self.body.addWidget(widget)
+        return widget
+
+    def section(self, title: str, right: str = "") -> None:
+        """A rule and a heading with an optional word at the right."""
+        if self.body.count():
+            self.body.addWidget(rule())
+        row = QHBoxLayout()
+        row.addWidget(words(title, "value"))
+        row.addStretch(1)
+        if right:
+            row.addWidget(words(right, "caption"))
+        self.body.addLayout(row)
+
+    def note(self, note: Note) -> Note:
+        """Put a note above the buttons."""
+        self.foot.addWidget(note)
+        return note
+
+    def actions(self, *buttons: QWidget) -> None:
+        """Put buttons side by side at the foot."""
+        row = QHBoxLayout()
+        row.setSpacing(8)
+        for each in buttons:
+            row.addWidget(each, 1)
+        self.foot.addLayout(row)
+
+
+class EmptyPage(Page):
+    """A page with nothing on it yet: one sentence, one button.
+
+    ``action`` is the button; the owner connects it.
+    """
+
+    def __init__(self, theme: Theme, title: str, sentence: str, action: str, lead: str = "") -> None:
+        super().__init__(theme, title, lead)
+        text = words(sentence, "body", wrap=True)
+        text.setContentsMargins(0, 16, 0, 8)
+        self.add(text)
+        self.action = button(action, "primary")
+        self.add(self.action)
