@@ -313,7 +313,7 @@ def _bracketed(text: str) -> Message:
     return Unknown(text)
 
 
-def _status(text: str) -> Message:  # noqa: PLR0912 - one branch per field of the report
+def _status(text: str) -> Message:
     if not text.endswith(">"):
         return Unknown(text)
     state, *fields = text[1:-1].split("|")

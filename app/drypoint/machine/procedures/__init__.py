@@ -1,0 +1,1 @@
+"""What is done at the machine, step by step: each a function of a workplace."""
