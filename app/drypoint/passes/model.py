@@ -41,9 +41,7 @@ class Pass:
     @property
     def length(self) -> float:
         """Length cut, mm."""
-        return float(
-            sum(np.sqrt((np.diff(run.path, axis=0) ** 2).sum(axis=1)).sum() for run in self.runs)
-        )
+        return float(sum(np.sqrt((np.diff(run.path, axis=0) ** 2).sum(axis=1)).sum() for run in self.runs))
 
     @property
     def deepest(self) -> float:
