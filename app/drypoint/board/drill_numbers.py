@@ -42,7 +42,7 @@ class NumberFormat:
             digits = digits.ljust(self.whole + self.decimals, "0")
             whole = digits[: self.whole] or "0"
             return sign * float(f"{whole}.{digits[self.whole :] or '0'}")
-        return sign * int(digits) / 10**self.decimals
+        return sign * float(int(digits)) / float(10**self.decimals)
 
     def __str__(self) -> str:
         zeros = "trailing" if self.keep == "leading" else "leading"

@@ -1,0 +1,121 @@
+"""Design files gathered from folders, single files and zips, with bounds on number and size."""
+
+from __future__ import annotations
+
+import io
+import stat
+import zipfile
+import zlib
+from collections.abc import Iterator, Sequence
+from pathlib import Path, PurePosixPath
+
+from drypoint.errors import InputError
+
+MAX_FILES = 500
+MAX_FILE = 200_000_000
+MAX_TOTAL = 500_000_000
+MAX_DEPTH = 3
+"""Folders below the chosen one that are looked into."""
+_LEFT_OUT = {"__macosx", ".git", ".svn", "node_modules"}
+_PICTURES = (".png", ".jpg", ".jpeg", ".pdf", ".svg", ".step", ".stp", ".wrl", ".html", ".md", ".drypoint")
+
+
+def gather(paths: Sequence[Path]) -> dict[str, bytes]:
+    """Every file of the paths by its name; folders below and zips opened.
+
+    Names are relative to the path chosen, with ``/``; equal names get a number.
+
+    Raises
+    ------
+    InputError
+        Nothing there, unreadable, or more than the bounds allow.
+    """
+    found: dict[str, bytes] = {}
+    total = 0
+    for path in paths:
+        for name, data in _files(Path(path)):
+            total += len(data)
+            if len(found) >= MAX_FILES:
+                raise InputError(f"There are more than {MAX_FILES} files.", str(path), "Choose the board's folder.")
+            if total > MAX_TOTAL:
+                raise InputError(f"The files hold more than {MAX_TOTAL // 1_000_000} MB.", str(path))
+            found[_free(name, found)] = data
+    if not found:
+        where = ", ".join(str(path) for path in paths)
+        raise InputError("There is no design file.", where, "Choose Gerber and drill files.")
+    return found
+
+
+def _free(name: str, taken: dict[str, bytes]) -> str:
+    number, free = 2, name
+    while free in taken:
+        stem, dot, suffix = name.rpartition(".")
+        free = f"{stem} ({number}).{suffix}" if dot else f"{name} ({number})"
+        number += 1
+    return free
+
+
+def _files(path: Path) -> Iterator[tuple[str, bytes]]:
+    try:
+        if path.is_dir():
+            yield from _folder(path, path, 0)
+        elif zipfile.is_zipfile(path):
+            yield from _zip(_read(path), path.name)
+        else:
+            yield path.name, _read(path)
+    except OSError as error:
+        raise InputError(f"It cannot be read: {error.strerror or error}.", str(path)) from None
+
+
+def _read(path: Path) -> bytes:
+    info = path.stat()
+    if not stat.S_ISREG(info.st_mode):
+        raise InputError("This is no regular file.", str(path))
+    if info.st_size > MAX_FILE:
+        raise InputError(f"The file is larger than {MAX_FILE // 1_000_000} MB.", str(path))
+    return path.read_bytes()
+
+
+def _folder(top: Path, folder: Path, depth: int) -> Iterator[tuple[str, bytes]]:
+    for entry in sorted(folder.iterdir()):
+        if entry.name.startswith(".") or entry.name.lower() in _LEFT_OUT or entry.is_symlink():
+            continue
+        if entry.is_dir():
+            if depth < MAX_DEPTH:
+                yield from _folder(top, entry, depth + 1)
+        elif entry.is_file() and not entry.name.lower().endswith(_PICTURES):
+            if zipfile.is_zipfile(entry):
+                yield from _zip(_read(entry), entry.name)
+            else:
+                yield entry.relative_to(top).as_posix(), _read(entry)
+
+
+def _zip(data: bytes, name: str) -> Iterator[tuple[str, bytes]]:
+    """Members read into memory one by one: nothing is ever written, so none can leave its folder."""
+    total = 0
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+            members = [entry for entry in archive.infolist() if _wanted(entry)]
+            if len(members) > MAX_FILES:
+                raise InputError(f"The zip holds more than {MAX_FILES} files.", name)
+            for entry in members:
+                with archive.open(entry) as stream:
+                    content = stream.read(MAX_FILE + 1)  # the size stated inside is not believed
+                total += len(content)
+                if len(content) > MAX_FILE or total > MAX_TOTAL:
+                    raise InputError("The zip unpacks to too much data.", name)
+                yield _safe(entry.filename), content
+    except (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError, RuntimeError, ValueError) as error:
+        reason = "it is locked" if "encrypted" in str(error) else "it is damaged"
+        raise InputError(f"The zip cannot be read: {reason}.", name) from None
+
+
+def _wanted(entry: zipfile.ZipInfo) -> bool:
+    parts = PurePosixPath(entry.filename.replace("\\", "/")).parts
+    hidden = any(part.startswith(".") and part != ".." or part.lower() in _LEFT_OUT for part in parts)
+    return not (entry.is_dir() or hidden or entry.filename.lower().endswith((*_PICTURES, ".zip")))
+
+
+def _safe(name: str) -> str:
+    parts = [p for p in PurePosixPath(name.replace("\\", "/")).parts if p not in ("/", "..", ".")]
+    return "/".join(part.replace(":", "_") for part in parts) or "file"
