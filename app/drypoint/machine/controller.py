@@ -416,9 +416,19 @@ class Controller(Remote):
             self._delivery.ask("G49")
         self._delivery.prepared = True
 
+    def require_clear(self) -> None:
+        """Refuse unless the clip is known to be off and the contact input reads open.
+
+        Raises
+        ------
+        MachineError
+            Saying what to do first.
+        """
+        require_clear(self.clip, self.look(), self.name)
+
     def _guard(self, lines: Sequence[str]) -> None:
         if starts_spindle(lines):
-            require_clear(self.clip, self.look(), self.name)
+            self.require_clear()
 
     def _report(
         self,

@@ -8,6 +8,7 @@ it for a later one to enter), and by a position report that lies on a later piec
 from __future__ import annotations
 
 import math
+import re
 from typing import Protocol
 
 import numpy as np
@@ -69,14 +70,21 @@ class PathTracker:
         self._depth = blocks + PLANNER_MARGIN
         self._executed = 0
         self._taken = 0
+        self._base = 0
+
+    def begin(self, line: int) -> None:
+        """A stream begins that starts at ``line`` of the program; all before it is executed."""
+        self._base = line
+        self._advance(line)
 
     @property
     def executed(self) -> int:
-        """Lines proven executed."""
-        return self._executed
+        """Lines of the stream proven executed."""
+        return self._executed - self._base
 
     def acknowledged(self, lines: int) -> None:
         """The first ``lines`` lines were taken: those a full planner deeper are executed."""
+        lines += self._base
         self._taken = max(self._taken, lines)
         rank = int(np.searchsorted(self._real_lines, lines))
         if rank > self._depth:
@@ -87,6 +95,7 @@ class PathTracker:
 
         The earliest move it lies on counts: all lines before that are executed.
         """
+        sent += self._base
         first = int(np.searchsorted(self._line_of, self._executed))
         last = int(np.searchsorted(self._line_of, max(sent, self._executed + 1)))
         place = np.asarray(work)
@@ -101,7 +110,7 @@ class PathTracker:
 
     def drained(self, lines: int) -> None:
         """The first ``lines`` lines are done."""
-        self._advance(lines)
+        self._advance(lines + self._base)
 
     def _advance(self, lines: int) -> None:
         self._executed = max(self._executed, min(lines, self._lines))
@@ -133,8 +142,15 @@ class LineTracker:
         self._executed = max(self._executed, min(lines, self._total))
 
 
+_AXIS = re.compile(r"([XYZ])(-?[\d.]+)")
+
+
 def _chains(program: Program, start: Vec) -> tuple[list[Points], NDArray[np.int64]]:
-    """One polyline per move that a line makes, and the line of each; dwells are left out."""
+    """One polyline per move that a line makes, and the line of each; dwells are left out.
+
+    Ends are read from the lines: an axis that a line does not name stays where it is, wherever the
+    machine was when the program began.
+    """
     moves = program.moves
     chains: list[Points] = []
     lines: list[int] = []
@@ -142,7 +158,9 @@ def _chains(program: Program, start: Vec) -> tuple[list[Points], NDArray[np.int6
     for line, move in enumerate(program.line_move):
         if move < 0 or moves.kind[move] == MoveKind.DWELL:
             continue
-        end = np.where(np.isfinite(moves.end[move]), moves.end[move], at)
+        end = at.copy()
+        for axis, value in _AXIS.findall(program.lines[line]):
+            end["XYZ".index(axis)] = float(value)
         if moves.kind[move] in (MoveKind.ARC_CW, MoveKind.ARC_CCW):
             chains.append(_arc(at, end, moves.centre[move], bool(moves.kind[move] == MoveKind.ARC_CW)))
         else:

@@ -36,6 +36,10 @@ def change_bit(
     change_height = max(place.clearance * 5.0, 10.0)
     if "z" in place.controller.known:
         place.raise_to(change_height)
+    else:
+        place.ask(
+            Request(RequestKind.JOG_TO, "Raise the bit", "Bring the bit well clear of board and clamps.")
+        )
     stop_spindle(place)
     if park is not None and {"x", "y"} <= place.controller.known:
         place.controller.move((*park, None))
@@ -75,7 +79,7 @@ def start_spindle(place: Workplace, bit: Bit) -> None:
             Request(
                 RequestKind.SPINDLE_ON,
                 "Spindle on",
-                f"Switch the spindle on, about {bit.speeds.spindle:.0f} 1/min, and wait until it is up to speed.",
+                f"Switch the spindle on, about {bit.speeds.spindle:.0f} 1/min; wait until it is up to speed.",
                 START,
                 bit=bit,
             )

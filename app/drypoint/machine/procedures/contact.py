@@ -1,4 +1,4 @@
-"""The contact circuit of bit, copper and clip: checked before it is trusted, off before the spindle starts."""
+"""The contact circuit of bit, copper and clip: checked before use, off before the spindle starts."""
 
 from __future__ import annotations
 

@@ -41,7 +41,7 @@ def hover_lap(
     for axis, size in enumerate(extent):
         if size > place.preset.travel[axis]:
             raise MachineError(
-                f"The board needs {size:.1f} mm in {'xy'[axis]}; the machine has {place.preset.travel[axis]:g}.",
+                f"The board needs {size:.1f} mm in {'xy'[axis]}, more than the machine's travel.",
                 "hover lap",
                 "Turn the board on the bed, or use a larger machine.",
             )
