@@ -75,6 +75,7 @@ class Controller(Remote):
         self._listeners: list[Callable[[MachineState], None]] = []
         self._purpose = Activity.MOVING
         self._facts = Facts()
+        self._jogging = False
         self.clip = Clip.UNKNOWN
         self.flow = flow
 
@@ -254,6 +255,7 @@ class Controller(Remote):
         if words:
             with self._own():
                 self._delivery.ask(f"$J=G91G21{words}F{feed:.1f}")
+                self._jogging = True
 
     def settle(self) -> MachineState:
         """Wait until a jog has ended: two reports in a row that say so."""
@@ -262,6 +264,7 @@ class Controller(Remote):
             while rests < 2:
                 still = self.look().still and self._delivery.phase is not Phase.JOG
                 rests = rests + 1 if still else 0
+            self._jogging = False
             return self.state
 
     def set_work(self, x: float | None = None, y: float | None = None, z: float | None = None) -> None:
@@ -404,7 +407,7 @@ class Controller(Remote):
 
     def _prepare(self) -> None:
         """End a jog; after every restart set the modal state that all our lines build on."""
-        if self._delivery.phase is Phase.JOG:
+        if self._jogging:
             self.settle()
         if self._delivery.prepared:
             return
