@@ -21,7 +21,7 @@ from drypoint.machine.link import Clock, Link
 from drypoint.machine.operator import Answer, AnswerKind, Operator, RequestKind
 from drypoint.machine.preset import MachinePreset, SpindleKind
 from drypoint.machine.procedures.workplace import Workplace
-from drypoint.program.model import Moves, MoveKind, Program
+from drypoint.program.model import MoveKind, Moves, Program
 
 BIT = VBit("V 0.1 30°", 0.1, np.radians(30.0), Speeds(8000.0, 300.0, 100.0))
 STEP = 0.002  # s, resolution of the fake's time

@@ -233,7 +233,7 @@ class LineSplitter:
         self._rest = b""
 
 
-_BANNER = re.compile(r"Grbl (\S+)")
+_BANNER = re.compile(r"Grbl (\d\S*) \[")
 _SETTING = re.compile(r"\$(\d+)=(-?[\d.]+)")
 _STARTUP = re.compile(r"\$N(\d+)=(.*)")
 _OFFSET = re.compile(r"\[(G5[4-9]|G28|G30|G92|TLO):([-\d.,]+)\]")
@@ -247,14 +247,14 @@ def parse_line(text: str) -> Message:
     """
     if text == "ok":
         return Ok()
+    if banner := _BANNER.search(text):
+        return Banner(banner[1])
     if text.startswith("<"):
         return _status(text)
     if (code := _code(text, "error:")) is not None:
         return ErrorReply(code)
     if (code := _code(text, "ALARM:")) is not None:
         return Alarm(code)
-    if banner := _BANNER.search(text):
-        return Banner(banner[1])
     if setting := _SETTING.match(text):
         value = _number(setting[2])
         return Unknown(text) if value is None else Setting(int(setting[1]), value)
@@ -348,6 +348,6 @@ def _status(text: str) -> Message:
                 values["pins"] = frozenset(body)
             case "A":
                 values["accessories"] = body
-    if "machine" not in values and "work" not in values:
+    if values.get("machine") is None and values.get("work") is None:
         return Unknown(text)
     return Status(phase, int(sub) if sub.isdigit() else None, **values)  # type: ignore[arg-type]

@@ -21,7 +21,7 @@ MARGIN = 1
 DEFAULT_BUFFER = 128
 """Bytes of receive buffer where the controller does not say."""
 
-_EEPROM = re.compile(r"G10(?!\d)|G0*28\.1|G0*30\.1|\$\d+=|\$I=|\$N\d+=|\$RST=")
+_EEPROM = re.compile(r"G0*10(?!\d)|G0*28\.1|G0*30\.1|\$\d+=|\$I=|\$N\d+=|\$RST=")
 _BLANKS = re.compile(r"\s+|\([^)]*\)")
 _REALTIME = re.compile(r"[!?~\x00-\x1f\x7f-\U0010ffff]")
 

@@ -1,0 +1,98 @@
+"""A broken run taken up again: nothing skipped, never deeper, overlap as wished."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from drypoint.errors import PlanError
+from drypoint.machine.recovery import plan_resumption
+
+
+def path_of(lines, start=(0.0, 0.0, 2.0)):
+    """(kind, x, y, z) after every line that moves, from where the bit stood."""
+    at, kind, found = list(start), "", []
+    for line in lines:
+        if word := re.search(r"G([01])(?!\d)", line):
+            kind = "rapid" if word[1] == "0" else "feed"
+        words = re.findall(r"([XYZ])(-?[\d.]+)", line)
+        for axis, value in words:
+            at["XYZ".index(axis)] = float(value)
+        if words:
+            found.append((kind, *at))
+    return found
+
+
+def test_the_lead_in_starts_before_the_break_at_the_depth_cut_there(groove):
+    program = groove([(0.0, 0.0), (50.0, 0.0), (50.0, 30.0)])
+    line = program.lines.index("Y30")
+    taken = plan_resumption(program, line, lead_in=2.0)
+    assert taken.start == pytest.approx((48.0, 0.0, -0.1))
+    assert taken.overlap == pytest.approx(2.0)
+    assert taken.clear == pytest.approx(2.0)
+    kinds = path_of(taken.program.lines, (48.0, 0.0, 2.0))
+    assert [kind for kind, *_ in kinds[:3]] == ["rapid", "rapid", "feed"]
+    assert kinds[2][1:] == pytest.approx((48.0, 0.0, -0.1))
+    assert taken.program.lines[taken.lead + 1 :] == program.lines[line + 1 :]
+
+
+def test_spindle_its_wait_and_the_feed_are_restored(groove):
+    program = groove([(0.0, 0.0), (50.0, 0.0), (50.0, 30.0), (20.0, 30.0)], feed=271.0)
+    taken = plan_resumption(program, program.lines.index("Y30"))
+    lead = taken.program.lines[: taken.lead]
+    assert lead[1:3] == ("M3S8000", "G4P1")
+    assert taken.program.lines[taken.lead].endswith("F271")
+
+
+def test_from_the_start_it_is_the_program_itself(groove):
+    program = groove([(0.0, 0.0), (5.0, 0.0)])
+    taken = plan_resumption(program, 0)
+    assert taken.program.lines == program.lines
+    assert taken.original(3) == 3
+
+
+def test_with_nothing_left_to_move_the_rest_is_sent_plainly(groove):
+    program = groove([(0.0, 0.0), (5.0, 0.0)])
+    last = len(program.lines) - 1
+    taken = plan_resumption(program, last)
+    assert taken.program.lines == ("M5",)
+    assert taken.original(1) == last + 1
+
+
+def test_a_line_that_does_not_exist_is_refused(groove):
+    with pytest.raises(PlanError):
+        plan_resumption(groove([(0.0, 0.0), (5.0, 0.0)]), 99)
+
+
+@settings(suppress_health_check=[HealthCheck.function_scoped_fixture], max_examples=60, deadline=None)
+@given(data=st.data())
+def test_whatever_the_break_all_that_was_left_is_cut_and_no_deeper(groove, data):
+    count = data.draw(st.integers(2, 15))
+    coordinate = st.integers(-50, 50).map(lambda value: value / 10)
+    points = data.draw(
+        st.lists(st.tuples(coordinate, coordinate), min_size=count, max_size=count, unique=True)
+    )
+    program = groove(points, depth=data.draw(st.sampled_from([0.05, 0.1, 0.4])))
+    first = data.draw(st.integers(1, len(program.lines)))
+    taken = plan_resumption(program, first, lead_in=data.draw(st.sampled_from([0.0, 0.5, 2.0, 100.0])))
+    new = path_of(taken.program.lines, taken.start or (0.0, 0.0, 2.0))
+    done = path_of(program.lines[:first], (*points[0], 2.0))
+    whole = path_of(program.lines, (*points[0], 2.0))
+    assert new[len(new) - (len(whole) - len(done)) :] == whole[len(done) :] or not taken.start
+    assert min((z for *_, z in new), default=2.0) >= min(z for *_, z in whole) - 1e-9
+    moving = [re.search(r"[XYZ]", line) is not None for line in taken.program.lines]
+    assert [move >= 0 for move in taken.program.line_move] == moving
+    for line, move in zip(taken.program.lines, taken.program.line_move, strict=True):
+        for axis, value in re.findall(r"([XYZ])(-?[\d.]+)", line):
+            assert float(value) == pytest.approx(taken.program.moves.end[move]["XYZ".index(axis)], abs=6e-4)
+
+
+def test_counts_map_back_to_the_old_program(groove):
+    program = groove([(0.0, 0.0), (50.0, 0.0), (50.0, 30.0)])
+    line = program.lines.index("Y30")
+    taken = plan_resumption(program, line)
+    assert taken.original(0) == taken.original(taken.lead) == line
+    assert taken.original(len(taken.program.lines)) == len(program.lines)

@@ -1,0 +1,86 @@
+"""Executed is proven, never guessed."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from drypoint.machine.tracker import PLANNER_MARGIN, LineTracker, PathTracker
+
+
+@pytest.fixture
+def long_groove(groove):
+    return groove([(i * 0.5, 0.0) for i in range(101)])
+
+
+def test_an_answer_alone_proves_nothing(long_groove):
+    tracker = PathTracker(long_groove, (0.0, 0.0, 2.0), 15)
+    tracker.acknowledged(15 + PLANNER_MARGIN)
+    assert tracker.executed == 0
+
+
+def test_the_planners_depth_proves_what_lies_behind_it(long_groove):
+    tracker = PathTracker(long_groove, (0.0, 0.0, 5.0), 15)
+    tracker.acknowledged(60)
+    assert 0 < tracker.executed <= 60 - 15 - PLANNER_MARGIN
+
+
+def test_a_position_proves_the_lines_before_its_move(long_groove):
+    tracker = PathTracker(long_groove, (0.0, 0.0, 2.0), 15)
+    tracker.acknowledged(20)
+    line = next(i for i, text in enumerate(long_groove.lines) if text == "X3")
+    assert tracker.position((2.9, 0.0, -0.1), 20) < 1e-6
+    assert tracker.executed == line
+
+
+def test_a_position_never_proves_more_than_was_answered(long_groove):
+    tracker = PathTracker(long_groove, (0.0, 0.0, 2.0), 15)
+    tracker.acknowledged(8)
+    tracker.position((5.0, 0.0, -0.1), 40)
+    assert tracker.executed <= 8
+
+
+def test_a_place_off_the_path_is_told(long_groove):
+    tracker = PathTracker(long_groove, (0.0, 0.0, 2.0), 15)
+    tracker.acknowledged(20)
+    assert tracker.position((2.0, 3.0, -0.1), 20) == pytest.approx(3.0)
+
+
+def test_the_start_may_be_anywhere(groove):
+    program = groove([(10.0, 0.0), (20.0, 0.0)])
+    tracker = PathTracker(program, (-30.0, 7.0, 0.5), 15)
+    assert tracker.position((-30.0, 7.0, 1.2), 2) < 1e-9  # Z first, straight up
+    assert tracker.position((-10.0, 3.5, 2.0), 5) < 1e-9  # then across
+
+
+def test_a_drain_proves_all(long_groove):
+    tracker = PathTracker(long_groove, (0.0, 0.0, 2.0), 15)
+    tracker.drained(50)
+    assert tracker.executed == 50
+
+
+@given(st.integers(0, 400), st.integers(0, 400))
+def test_without_a_path_only_the_depth_counts(taken, more):
+    tracker = LineTracker(400, 15)
+    tracker.acknowledged(taken)
+    tracker.acknowledged(min(400, taken + more))
+    assert tracker.executed <= max(0, min(400, taken + more) - 15 - PLANNER_MARGIN)
+
+
+@settings(suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(data=st.data())
+def test_a_report_never_proves_a_line_that_is_not_done(groove, data):
+    """Closed and crossing paths: wherever the machine truly is, no later line is called executed."""
+    steps = data.draw(st.lists(st.sampled_from([(1, 0), (-1, 0), (0, 1), (0, -1)]), min_size=2, max_size=40))
+    path = np.vstack(((0, 0), np.cumsum(np.array(steps, dtype=float), axis=0)))
+    program = groove(path)
+    at = data.draw(st.integers(1, len(path) - 1))
+    share = data.draw(st.floats(0.0, 1.0))
+    place = path[at - 1] + share * (path[at] - path[at - 1])
+    true_line = int(np.flatnonzero(program.line_move == at + 2)[0])
+    tracker = PathTracker(program, (0.0, 0.0, 2.0), 15)
+    tracker.acknowledged(min(len(program.lines), true_line + 10))
+    tracker.position((place[0], place[1], -0.1), len(program.lines))
+    assert tracker.executed <= true_line + (share >= 0.95)
