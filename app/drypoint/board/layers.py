@@ -1,0 +1,155 @@
+"""The files of a board read, each as what it is; still in the design's own coordinates."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+from drypoint.board.drill import DrillFile, read_drill
+from drypoint.board.drill_companions import companion_of
+from drypoint.board.gerber import GerberLayer, read_gerber
+from drypoint.board.hole_nets import pad_hits
+from drypoint.board.model import Finding, Hole, LayerFile, Role, Side, Slot
+from drypoint.board.netlist import Netlist, read_netlist
+from drypoint.board.roles import ASKED, kind_of
+from drypoint.errors import InputError
+from drypoint.progress import Progress
+
+CHORD = 0.002
+"""mm; how far chords of pads may lie from their circles on a board to be milled."""
+LEGEND_CHORD = 0.01
+_DRILLS = (Role.DRILL, Role.DRILL_PLATED, Role.DRILL_UNPLATED)
+
+
+@dataclass(slots=True, eq=False)
+class Layers:
+    """What was read, and what there is to say about it."""
+
+    milled: GerberLayer
+    other: GerberLayer | None = None
+    outline: GerberLayer | None = None
+    legend: GerberLayer | None = None
+    netlist: Netlist | None = None
+    netlist_name: str = ""
+    holes: list[Hole] = field(default_factory=list)
+    slots: list[Slot] = field(default_factory=list)
+    findings: list[Finding] = field(default_factory=list)
+
+
+def read_layers(
+    files: Mapping[str, bytes], roles: Sequence[LayerFile], side: Side, progress: Progress | None = None
+) -> Layers:
+    """Read the files that have a role.
+
+    Raises
+    ------
+    InputError
+        With file and line; also where the copper of the milled side is missing.
+    """
+    step = progress.step if progress is not None else _no_step
+    findings: list[Finding] = []
+    near = Role.COPPER_BOTTOM if side is Side.BOTTOM else Role.COPPER_TOP
+    far = Role.COPPER_TOP if side is Side.BOTTOM else Role.COPPER_BOTTOM
+    copper = _one(roles, near, findings)
+    if copper is None:
+        raise _no_copper(roles, side)
+    step(0.05, f"Reading {copper}")
+    layers = Layers(_gerber(files, copper, findings, CHORD, progress), findings=findings)
+    if (name := _one(roles, far, findings)) is not None:
+        step(0.2, f"Reading {name}")
+        layers.other = _gerber(files, name, findings, CHORD, progress)
+    if (name := _one(roles, Role.OUTLINE, findings)) is not None:
+        layers.outline = _gerber(files, name, findings, CHORD, progress)
+    name = _one(roles, Role.LEGEND_TOP, findings) or _one(roles, Role.LEGEND_BOTTOM, findings)
+    if name is not None:
+        layers.legend = _gerber(files, name, findings, LEGEND_CHORD, progress)
+    if (name := _one(roles, Role.NETLIST, findings)) is not None:
+        layers.netlist, layers.netlist_name = read_netlist(files[name], name=name), name
+        findings += [Finding("note", text, name) for text in layers.netlist.warnings]
+    step(0.35, "Reading the drill files")
+    _read_drills(files, roles, layers)
+    findings += [
+        Finding("role", "It is not clear what this file is.", item.name, "Choose its role if it is needed.")
+        for item in roles
+        if item.reason == ASKED
+    ]
+    return layers
+
+
+def _no_step(done: float, text: str = "") -> None:
+    """Nobody wants to know."""
+
+
+def _no_copper(roles: Sequence[LayerFile], side: Side) -> InputError:
+    opposite = Role.COPPER_TOP if side is Side.BOTTOM else Role.COPPER_BOTTOM
+    hint = "Choose the file that is the copper, or give it its role."
+    if any(item.role is opposite for item in roles):
+        hint = f"There is copper of the other side: mill the {opposite.value.split()[-1]}, or choose another file."
+    return InputError(f"No file is the copper of the {side.value}.", ", ".join(i.name for i in roles)[:200], hint)
+
+
+def _one(roles: Sequence[LayerFile], role: Role, findings: list[Finding]) -> str | None:
+    found = [item for item in roles if item.role is role]
+    if len(found) > 1:
+        found.sort(key=lambda item: item.reason.startswith("of its"))
+        names = ", ".join(item.name for item in found)
+        what = f"Several files are {role.value}: {names}. The first is used."
+        findings.append(Finding("role", what, found[0].name, "Choose the right one by its role."))
+    return found[0].name if found else None
+
+
+def _gerber(
+    files: Mapping[str, bytes], name: str, findings: list[Finding], chord: float, progress: Progress | None
+) -> GerberLayer:
+    inner = progress.part(0.05, 0.3) if progress is not None else None
+    layer = read_gerber(files[name], name=name, tolerance=chord, progress=inner)
+    findings += [Finding("note", text, name) for text in layer.warnings]
+    return layer
+
+
+def _read_drills(files: Mapping[str, bytes], roles: Sequence[LayerFile], layers: Layers) -> None:
+    copper = [layer for layer in (layers.milled, layers.other) if layer is not None]
+    hits = pad_hits(copper)
+    for item in roles:
+        if item.role not in _DRILLS:
+            continue
+        if kind_of(files[item.name]) == "gerber":
+            _drill_gerber(files, item, layers)
+            continue
+        beside = companion_of(item.name, files)
+        drill = read_drill(
+            files[item.name],
+            layer_hits=hits,
+            name=item.name,
+            tools=beside.tools,
+            number_format=beside.number_format,
+        )
+        _take_drill(drill, item, layers)
+
+
+def _take_drill(drill: DrillFile, item: LayerFile, layers: Layers) -> None:
+    for text in drill.warnings:
+        kind = "number format" if "read as" in text else "note"
+        layers.findings.append(Finding(kind, text, item.name))
+    plated = {Role.DRILL_PLATED: True, Role.DRILL_UNPLATED: False}.get(item.role)
+    for hole in drill.holes:
+        layers.holes.append(
+            hole if hole.plated is not None else Hole(hole.x, hole.y, hole.diameter, plated, None, hole.function)
+        )
+    for slot in drill.slots:
+        layers.slots.append(slot if slot.plated is not None else Slot(slot.path, slot.diameter, plated))
+
+
+def _drill_gerber(files: Mapping[str, bytes], item: LayerFile, layers: Layers) -> None:
+    """A drill file in Gerber form: round flashes are holes, draws are slots."""
+    layer = read_gerber(files[item.name], name=item.name)
+    plated = {Role.DRILL_PLATED: True, Role.DRILL_UNPLATED: False}.get(item.role)
+    for entry in layer.objects:
+        if entry.diameter is None or entry.diameter <= 0.0:
+            what = "An opening in a drill file is not round."
+            raise InputError(what, f"{item.name}, line {entry.line}", "Only round tools make holes and slots.")
+        if entry.kind == "flash":
+            x, y = (float(v) for v in entry.path[0])
+            layers.holes.append(Hole(x, y, entry.diameter, plated, None, entry.function))
+        else:
+            layers.slots.append(Slot(entry.path, entry.diameter, plated))

@@ -1,0 +1,209 @@
+"""Design files to one `Board`, in the board frame: the front door of the program.
+
+Everything is read in the design's coordinates, put together there, and brought into the board
+frame in one place: seen from the milled side (the bottom is mirrored here, once), origin at the
+lower left of the outline.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
+from pathlib import Path
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from shapely import Geometry, Polygon
+
+from drypoint.board.archive import gather
+from drypoint.board.copper import NetCopper, net_copper
+from drypoint.board.hole_nets import NetFinder, fit_findings, with_nets
+from drypoint.board.layers import Layers, read_layers
+from drypoint.board.links import link_wires
+from drypoint.board.model import Board, Finding, Hole, LayerFile, Role, Side, Slot
+from drypoint.board.netlist_check import netlist_findings
+from drypoint.board.outline import MARGIN, Outline, hull_outline, outline_of, stated_outline
+from drypoint.board.roles import recognise_files
+from drypoint.errors import InputError
+from drypoint.geometry.points import as_points
+from drypoint.geometry.rigid import Rigid
+from drypoint.progress import Progress
+
+
+def recognise(paths: Sequence[Path]) -> tuple[LayerFile, ...]:
+    """The role of every file found under the paths, and why; nothing is read further.
+
+    Raises
+    ------
+    InputError
+        Nothing there, unreadable, or too much.
+    """
+    return recognise_files(gather(paths))
+
+
+def load_board(
+    paths: Sequence[Path],
+    *,
+    side: Side = Side.BOTTOM,
+    roles: Mapping[str, Role] | None = None,
+    name: str | None = None,
+    progress: Progress | None = None,
+) -> Board:
+    """Read a board from folders, files or zips.
+
+    Parameters
+    ----------
+    paths : sequence of Path
+        Folders, files and zips; everything in them is looked at.
+    side : Side
+        The copper to mill.
+    roles : mapping of str to Role, optional
+        The user's choice for files by name; it overrules what is recognised.
+    name : str, optional
+        Of the board; else from the files.
+    progress : Progress, optional
+        Told how far it is; may cancel.
+
+    Raises
+    ------
+    InputError
+        What is wrong, with file and line.
+    """
+    chosen = [Path(path) for path in paths]
+    return load_board_from_bytes(
+        gather(chosen), side=side, roles=roles, name=name or _name_of(chosen), progress=progress
+    )
+
+
+def load_board_from_bytes(
+    files: Mapping[str, bytes],
+    *,
+    side: Side = Side.BOTTOM,
+    roles: Mapping[str, Role] | None = None,
+    name: str | None = None,
+    progress: Progress | None = None,
+) -> Board:
+    """Read a board from the contents of its files by name; see `load_board`."""
+    recognised = tuple(_overruled(item, roles or {}) for item in recognise_files(files))
+    layers = read_layers(files, recognised, side, progress)
+    if progress is not None:
+        progress.step(0.45, "Joining copper to nets")
+    inner = progress.part(0.45, 0.8) if progress is not None else None
+    copper = net_copper(layers.milled, layers.other, layers.netlist, layers.holes, side, inner)
+    outline = _outline(layers, copper, files, recognised)
+    if progress is not None:
+        progress.step(0.8, "Putting the board together")
+    board = _assemble(name or "board", side, layers, copper, outline, recognised)
+    if progress is not None:
+        progress.step(1.0, "")
+    return board
+
+
+def _overruled(item: LayerFile, roles: Mapping[str, Role]) -> LayerFile:
+    role = roles.get(item.name) or roles.get(item.name.rsplit("/", 1)[-1])
+    return item if role is None else LayerFile(item.name, role, "chosen by hand")
+
+
+def _name_of(paths: Sequence[Path]) -> str:
+    first = paths[0].resolve() if paths else Path("board")
+    if first.is_dir() or len(paths) == 1:
+        return first.name if first.is_dir() else first.stem
+    common = os.path.commonprefix([path.stem for path in paths]).strip("-_. ")
+    return common or first.parent.name or "board"
+
+
+def _outline(
+    layers: Layers, copper: NetCopper, files: Mapping[str, bytes], roles: Sequence[LayerFile]
+) -> Outline:
+    if layers.outline is not None:
+        found = outline_of(layers.outline)
+        if found is not None:
+            return found
+        what = "The outline layer holds no closed loop."
+        layers.findings.append(Finding("outline open", what, layers.outline.name))
+    stated = stated_outline(files[layers.milled.name].decode("latin-1"))
+    if stated is not None:
+        what = "There is no outline layer; the size is the one the copper layer states in a comment."
+        return Outline(stated, (Finding("no outline", what, layers.milled.name),))
+    hull = hull_outline([*copper.milled.values(), *copper.other.values()])
+    if hull is None:
+        raise InputError("The copper layer is empty and there is no outline.", layers.milled.name)
+    what = f"There is no outline: a rectangle {MARGIN:g} mm round the copper is used."
+    return Outline(hull, (Finding("no outline", what, hint="Choose the outline's file, or keep this."),))
+
+
+def _assemble(
+    name: str,
+    side: Side,
+    layers: Layers,
+    copper: NetCopper,
+    outline: Outline,
+    files: tuple[LayerFile, ...],
+) -> Board:
+    frame = _Frame(outline.polygon, side)
+    nets = frame.shapes(copper.milled)
+    other = frame.shapes(copper.other)
+    edge = frame.shape(outline.polygon)
+    finder = NetFinder(nets, other)
+    holes, slots, hole_findings = with_nets(frame.holes(layers.holes), frame.slots(layers.slots), finder)
+    links = link_wires(nets, other, holes)
+    design = (*layers.findings, *outline.findings, *copper.findings)
+    findings = [replace(item, at=frame.place(item.at)) if item.at else item for item in design]
+    findings += hole_findings
+    findings += fit_findings(holes, nets, other, edge)
+    if layers.netlist is not None and copper.source == "attributes":
+        findings += netlist_findings(layers.netlist, layers.netlist_name, finder, frame.place)
+    if not holes and not slots:
+        findings.append(Finding("no holes", "No drill file with holes was found.", hint="Add it if there is one."))
+    findings += links.findings
+    return Board(
+        name=name,
+        side=side,
+        outline=edge if isinstance(edge, Polygon) else outline.polygon,
+        nets=nets,
+        net_source=copper.source,
+        holes=holes,
+        slots=slots,
+        other_copper=other,
+        legend=frame.shape(layers.legend.shape) if layers.legend is not None else None,
+        links=links.wires,
+        files=files,
+        findings=tuple(findings),
+        to_design=frame.to_design,
+    )
+
+
+class _Frame:
+    """From the design's coordinates to the board frame."""
+
+    def __init__(self, outline: Polygon, side: Side) -> None:
+        x0, y0, x1, _ = outline.bounds
+        mirror = side is Side.BOTTOM
+        self._scale = np.array([-1.0 if mirror else 1.0, 1.0])
+        self._shift = np.array([x1 if mirror else -x0, -y0])
+        self.to_design = Rigid(0.0, (x1 if mirror else x0, y0), mirror)
+
+    def points(self, points: NDArray[np.float64]) -> NDArray[np.float64]:
+        return points * self._scale + self._shift
+
+    def place(self, at: tuple[float, float]) -> tuple[float, float]:
+        x, y = self.points(np.array([at]))[0]
+        return float(x), float(y)
+
+    def shape(self, shape: Geometry) -> Geometry:
+        moved: Callable[[NDArray[np.float64]], NDArray[np.float64]] = self.points
+        return shapely.transform(shape, moved)
+
+    def shapes(self, shapes: Mapping[str, Geometry]) -> dict[str, Geometry]:
+        return {name: self.shape(shape) for name, shape in shapes.items()}
+
+    def holes(self, holes: Sequence[Hole]) -> list[Hole]:
+        if not holes:
+            return []
+        places = self.points(np.array([(hole.x, hole.y) for hole in holes])).tolist()
+        return [replace(hole, x=x, y=y) for hole, (x, y) in zip(holes, places, strict=True)]
+
+    def slots(self, slots: Sequence[Slot]) -> list[Slot]:
+        return [replace(slot, path=as_points(self.points(slot.path))) for slot in slots]
