@@ -9,8 +9,9 @@ import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QTransform
 
+from drypoint.geometry.points import Points
 from drypoint.ui.canvas.content import BoardDrawing, Content, Layer, Shape, View
-from drypoint.ui.canvas.paths import PathSet
+from drypoint.ui.canvas.paths import Ints, Level, PathSet, path_set
 from drypoint.ui.canvas.strokes import (
     DASH,
     GAP,
@@ -169,18 +170,11 @@ class BasePainter:
         upto(painter, paths, frame, self.travelled, done, ahead)
 
     def _paint_reach(self, painter: QPainter, frame: Frame) -> None:
-        reach, tokens = self.content.reach, self.tokens
-        assert reach is not None
-        self._line(painter, frame, reach.through, tokens.through, 1.7)
-        level, chunks = visible(reach.doubtful, frame, 6.0)
-        solid(painter, level, chunks, frame, pen(tokens.casing, 5.2))
-        dashes = pen(tokens.doubtful, 3.2)
-        dashes.setDashPattern([DASH / 3.2, GAP / 3.2])
-        patterned(painter, level, chunks, frame, dashes)
-        level, chunks = visible(reach.not_through, frame, 8.0)
-        solid(painter, level, chunks, frame, pen(tokens.casing, 6.0))
-        ticks(painter, level, chunks, frame, pen(tokens.casing, 1.6))
-        solid(painter, level, chunks, frame, pen(tokens.not_through, 3.8))
+        reach = self.content.reach
+        if reach is not None:
+            for state, paths in enumerate((reach.through, reach.doubtful, reach.not_through)):
+                level, chunks = visible(paths, frame, 8.0)
+                paint_reach(painter, self.tokens, state, level, chunks, frame)
 
     def _paint_over_copper(self, painter: QPainter, frame: Frame, to_px: QTransform) -> None:
         board = self.content.board
@@ -225,6 +219,30 @@ class BasePainter:
                 stroke.setCapStyle(Qt.PenCapStyle.RoundCap)
                 painter.setPen(stroke)
                 painter.drawPolyline(polygon(frame.to_px(path)))
+
+
+def paint_reach(
+    painter: QPainter, tokens: Tokens, state: int, level: Level, chunks: Ints, frame: Frame
+) -> None:
+    """Paths of one state (0 through, 1 doubtful, 2 not through), told apart by more than colour."""
+    if state == 0:
+        solid(painter, level, chunks, frame, pen(tokens.through, 1.7))
+    elif state == 1:
+        solid(painter, level, chunks, frame, pen(tokens.casing, 5.2))
+        dashes = pen(tokens.doubtful, 3.2)
+        dashes.setDashPattern([DASH / 3.2, GAP / 3.2])
+        patterned(painter, level, chunks, frame, dashes)
+    else:
+        ticks(painter, level, chunks, frame, pen(tokens.ink, 1.6))
+        solid(painter, level, chunks, frame, pen(tokens.casing, 6.0))
+        solid(painter, level, chunks, frame, pen(tokens.not_through, 3.8))
+
+
+def paint_sample_reach(painter: QPainter, tokens: Tokens, state: int, line: Points) -> None:
+    """The same pens along a line given in px, for legends."""
+    level = path_set([line * (1.0, -1.0)]).levels[0]
+    frame = Frame(1.0, (0.0, 0.0), (-1e3, -1e3, 1e3, 1e3))
+    paint_reach(painter, tokens, state, level, np.arange(len(level.starts)), frame)
 
 
 def _meets(a: tuple[float, float, float, float], b: tuple[float, float, float, float]) -> bool:

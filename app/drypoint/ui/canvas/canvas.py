@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 import numpy as np
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
     QFocusEvent,
@@ -14,10 +14,8 @@ from PySide6.QtGui import (
     QMouseEvent,
     QPainter,
     QPaintEvent,
-    QResizeEvent,
-    QWheelEvent,
 )
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtWidgets import QWidget
 
 from drypoint.geometry.points import Points
 from drypoint.ui.canvas.base import BasePainter
@@ -25,8 +23,10 @@ from drypoint.ui.canvas.content import Box, Content, Layer, Spot, View
 from drypoint.ui.canvas.describe import describe
 from drypoint.ui.canvas.hover import Card, paint_card
 from drypoint.ui.canvas.overlay import Marks, Overlay
+from drypoint.ui.canvas.paths import PathSet
 from drypoint.ui.canvas.pick import Picked, pick
-from drypoint.ui.canvas.rulers import LEFT, LOW, paint_rulers
+from drypoint.ui.canvas.plane import WAYS, PlaneView
+from drypoint.ui.canvas.rulers import LEFT, LOW
 from drypoint.ui.canvas.strokes import pen
 from drypoint.ui.canvas.tiles import TileCache
 from drypoint.ui.canvas.viewport import Viewport
@@ -38,7 +38,7 @@ DRAGGED = 3.0
 """px of movement that make a press a drag."""
 
 
-class PathCanvas(QWidget):
+class PathCanvas(PlaneView):
     """Shows a `Content` in one of four views; pans, zooms, measures and picks.
 
     Signals
@@ -58,15 +58,11 @@ class PathCanvas(QWidget):
     measured = Signal(object)
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._theme = theme
+        super().__init__(theme, parent)
         self._base = BasePainter(theme.tokens)
         self._overlay = Overlay(theme.tokens)
         self._tiles = TileCache(self._base.paint, lambda: self._theme.tokens.canvas)
-        self._seen = Viewport(800.0, 600.0)
         self._marks = Marks()
-        self._fit_pending = True
-        self._focus_spot = QPointF(400.0, 300.0)
         self._card: tuple[tuple[float, float], Card] | None = None
         self._describe: Callable[[Picked], Card] = describe
         self._measuring = False
@@ -79,11 +75,6 @@ class PathCanvas(QWidget):
         self._more.timeout.connect(self.update)
         self._hover = QTimer(self, singleShot=True, interval=HOVER_DELAY)
         self._hover.timeout.connect(self._show_card)
-        self.setMouseTracking(True)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumSize(280, 200)
         self.setAccessibleName(self.tr("Board"))
         theme.changed.connect(self._dress)
 
@@ -100,9 +91,13 @@ class PathCanvas(QWidget):
         return self._base.view
 
     @property
-    def seen(self) -> Viewport:
-        """What part of the plane is seen."""
-        return self._seen
+    def travelled(self) -> float:
+        """How far the order or the current pass is shown cut, mm."""
+        return self._base.travelled
+
+    def moving(self) -> PathSet | None:
+        """The paths that are cut in this view."""
+        return self._base.moving()
 
     def set_content(self, content: Content) -> None:
         """Show another content; the first one with anything in it is fitted into view."""
@@ -193,22 +188,12 @@ class PathCanvas(QWidget):
 
     # moving about
 
-    def fit(self) -> None:
-        """Show the whole blank, or the board."""
-        bounds = self.content.bounds
-        if bounds is not None:
-            self._look(self._inner_fit(bounds, 22.0))
+    def extent(self) -> Box | None:
+        return self.content.bounds
 
-    def zoom_to(self, box: Box) -> None:
-        """Show a part of the board with a little around it."""
-        spare = 0.4 * max(box[2] - box[0], box[3] - box[1], 4.0)
-        self._look(self._inner_fit((box[0] - spare, box[1] - spare, box[2] + spare, box[3] + spare), 8.0))
-
-    def zoom(self, factor: float, place: QPointF | None = None) -> None:
-        """Enlarge about a place of the widget, or its middle."""
-        spot = QPointF(self._seen.width / 2, self._seen.height / 2) if place is None else place
-        self._focus_spot = spot
-        self._look(self._seen.zoomed(factor, spot.x(), spot.y()))
+    def _look(self, seen: Viewport) -> None:
+        self._card = None
+        super()._look(seen)
 
     def zoom_to_chosen(self) -> None:
         """Show the chosen nets or spot."""
@@ -220,16 +205,6 @@ class PathCanvas(QWidget):
             for _, path in self._marks.chosen[1:]:
                 box = box.united(path.boundingRect())
             self.zoom_to((box.left(), box.top(), box.right(), box.bottom()))
-
-    def _inner_fit(self, bounds: Box, margin: float) -> Viewport:
-        """Fit into the part the rulers leave free."""
-        inner = self._seen.resized(self._seen.width - LEFT, self._seen.height - LOW).fitted(bounds, margin)
-        shift_x, shift_y = LEFT / 2 / inner.scale, LOW / 2 / inner.scale
-        return replace(self._seen, x=inner.x - shift_x, y=inner.y - shift_y, scale=inner.scale)
-
-    def _look(self, seen: Viewport) -> None:
-        self._seen = seen
-        self.update()
 
     def _mark(self, marks: Marks) -> None:
         self._marks = marks
@@ -266,11 +241,7 @@ class PathCanvas(QWidget):
         self._overlay.paint(painter, self._seen, self.content, self._marks)
         if self._card is not None:
             paint_card(painter, self._seen, self.content, tokens, *self._card)
-        paint_rulers(painter, self._seen, tokens)
-        if self.hasFocus():
-            painter.setPen(pen(tokens.copper, 2.0))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
+        self._paint_edges(painter)
         painter.end()
 
     def _paint_empty(self, painter: QPainter) -> None:
@@ -283,24 +254,7 @@ class PathCanvas(QWidget):
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRoundedRect(place, 6, 6)
 
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        old = self._seen
-        self._seen = old.resized(self.width(), self.height())
-        if self.content.bounds is not None and not self._fit_pending and old.width > 1:
-            grown = min(self._seen.width / old.width, self._seen.height / old.height)
-            self._seen = replace(self._seen, scale=old.scale * grown)
-        super().resizeEvent(event)
-
-    def sizeHint(self) -> QSize:
-        return QSize(800, 640)
-
     # hand and keyboard
-
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        notches = event.angleDelta().y() / 120.0 or event.pixelDelta().y() / 60.0
-        self._forget_card()
-        self.zoom(1.25**notches, event.position())
-        event.accept()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self._press, self._dragging = event.position(), False
@@ -341,9 +295,8 @@ class PathCanvas(QWidget):
         if self._grip in ("pan", "pick or pan"):
             self._look(self._seen.panned(moved.x(), moved.y()))
         elif self._grip == "measure":
-            begin = start if self._marks.measure is None or not self._dragging else start
-            self._mark(replace(self._marks, measure=(begin, place)))
-            self.measured.emit((begin, place))
+            self._mark(replace(self._marks, measure=(start, place)))
+            self.measured.emit((start, place))
             return
         elif isinstance(self._grip, Picked):
             self.clamp_dragged.emit(self._grip.index, *step)
@@ -358,43 +311,23 @@ class PathCanvas(QWidget):
             )
         self._press, self._grip, self._dragging = None, None, False
 
-    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        self._look(self._seen.centred(*self._seen.to_mm(event.position().x(), event.position().y())))
-
     def leaveEvent(self, event: QEvent) -> None:
         self._forget_card()
         self.cursor_moved.emit(None)
         super().leaveEvent(event)
 
-    def focusInEvent(self, event: QFocusEvent) -> None:
-        self.update()
-        super().focusInEvent(event)
-
     def focusOutEvent(self, event: QFocusEvent) -> None:
         self._space = False
-        self.update()
         super().focusOutEvent(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key = Qt.Key(event.key())
-        ways = {
-            Qt.Key.Key_Left: (1, 0),
-            Qt.Key.Key_Right: (-1, 0),
-            Qt.Key.Key_Up: (0, 1),
-            Qt.Key.Key_Down: (0, -1),
-        }
-        if key in ways:
-            dx, dy = ways[key]
-            if self._editing and self._marks.chosen_clamp is not None:
-                self.clamp_dragged.emit(self._marks.chosen_clamp, -dx * 0.1, dy * 0.1)
-            elif self._editing:
-                self.board_dragged.emit(-dx * 0.1, dy * 0.1)
+        if key in WAYS and self._editing:
+            dx, dy = -0.1 * WAYS[key][0], 0.1 * WAYS[key][1]
+            if self._marks.chosen_clamp is not None:
+                self.clamp_dragged.emit(self._marks.chosen_clamp, dx, dy)
             else:
-                self._look(self._seen.panned(48.0 * dx, 48.0 * dy))
-        elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
-            self.zoom(1.25)
-        elif key == Qt.Key.Key_Minus:
-            self.zoom(0.8)
+                self.board_dragged.emit(dx, dy)
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self.zoom_to_chosen()
         elif key == Qt.Key.Key_Space:

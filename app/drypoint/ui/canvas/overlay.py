@@ -165,7 +165,7 @@ class Overlay:
         if hole.touched is not None:
             right = (hole.touched[0] - hole.at[0]) * enlarged * view.scale
             down = -(hole.touched[1] - hole.at[1]) * enlarged * view.scale
-            _arrow(painter, colour, QPointF(x, y), QPointF(x + right, y + down))
+            arrow(painter, colour, QPointF(x, y), QPointF(x + right, y + down))
         self._plate(painter, QPointF(x, y + 24), str(hole.number), colour)
 
     def _zero(self, painter: QPainter, view: Viewport, content: Content) -> None:
@@ -224,7 +224,8 @@ class Overlay:
                 painter.drawLine(QPointF(x + 7 * dx, y + 7 * dy), QPointF(x + 19 * dx, y + 19 * dy))
 
 
-def _arrow(painter: QPainter, colour: str, start: QPointF, end: QPointF) -> None:
+def arrow(painter: QPainter, colour: str, start: QPointF, end: QPointF) -> None:
+    """A stroke with a head; nothing if it is shorter than its head is visible."""
     dx, dy = end.x() - start.x(), end.y() - start.y()
     far = math.hypot(dx, dy)
     if far < 3.0:

@@ -73,7 +73,7 @@ class Page(QWidget):
         self.foot.addWidget(note)
         return note
 
-    def actions(self, *buttons: QWidget) -> None:
+    def add_actions(self, *buttons: QWidget) -> None:
         """Put buttons side by side at the foot."""
         row = QHBoxLayout()
         row.setSpacing(8)

@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QSizePolicy, QWidget
 
 from drypoint.ui.theme.sheet import give_look
+from drypoint.ui.theme.type import Text, font
 
 
 class Segments(QWidget):
@@ -36,6 +38,8 @@ class Segments(QWidget):
             button.setAccessibleName(f"{name}: {label}")
             give_look(button, _place(number, len(labels)))
             button.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+            wide = QFontMetrics(font(Text.LABEL_BOLD)).horizontalAdvance(label)
+            button.setMinimumWidth(wide + 26)  # room for the bold letters of the chosen one
             self._group.addButton(button, number)
             row.addWidget(button)
         self.choose(chosen)
@@ -56,6 +60,7 @@ class Segments(QWidget):
         """Change the words of one segment."""
         button = self._group.button(number)
         button.setText(label)
+        button.setMinimumWidth(QFontMetrics(font(Text.LABEL_BOLD)).horizontalAdvance(label) + 26)
         button.setAccessibleName(f"{self.accessibleName()}: {label}")
 
     def buttons(self) -> list[QPushButton]:

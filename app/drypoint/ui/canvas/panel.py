@@ -1,0 +1,191 @@
+"""The canvas with its bar above, its legend and the order scrubber below."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QVBoxLayout, QWidget
+
+from drypoint.ui.canvas.canvas import PathCanvas
+from drypoint.ui.canvas.content import Content, Layer, View
+from drypoint.ui.canvas.legend import LegendStrip, Sample
+from drypoint.ui.canvas.scrubber import Scrubber
+from drypoint.ui.parts.blocks import button, rule
+from drypoint.ui.parts.segments import Segments
+from drypoint.ui.theme.theme import Theme
+
+
+class CanvasPanel(QWidget):
+    """Everything about the board's picture.
+
+    Signals
+    -------
+    scrubbed(float) : share of the order shown, 0..1
+    """
+
+    scrubbed = Signal(float)
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.canvas = PathCanvas(theme)
+        self._hidden: frozenset[Layer] = frozenset({Layer.OTHER_COPPER, Layer.LEGEND})
+        self._seconds = 0.0
+        self._legend_override: tuple[str, tuple[tuple[Sample, str], ...]] | None = None
+        self.views = Segments(
+            [self.tr("Nets"), self.tr("Passes"), self.tr("Reach"), self.tr("Order")], self.tr("View")
+        )
+        self.show_button = button(self.tr("Show…"), "only-segment")
+        self.measure_button = button(self.tr("Measure"), "only-segment")
+        self.measure_button.setCheckable(True)
+        self.fit_button = button(self.tr("Fit  0"), "only-segment")
+        self.legend = LegendStrip(theme)
+        self.scrubber = Scrubber(theme)
+        self._build()
+        self.canvas.set_hidden(self._hidden)
+        self._show_legend()
+        self.scrubber.hide()
+
+    def _build(self) -> None:
+        bar = QHBoxLayout()
+        bar.setContentsMargins(12, 8, 12, 8)
+        bar.setSpacing(8)
+        bar.addWidget(self.views)
+        bar.addStretch(1)
+        for each in (self.show_button, self.measure_button, self.fit_button):
+            bar.addWidget(each)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addLayout(bar)
+        column.addWidget(self.canvas, 1)
+        column.addWidget(self.legend)
+        column.addWidget(rule())
+        column.addWidget(self.scrubber)
+        self.show_button.setMenu(self._layer_menu())
+        self.views.chosen.connect(lambda number: self.set_view(list(View)[number]))
+        self.measure_button.toggled.connect(self.canvas.set_measuring)
+        self.fit_button.clicked.connect(self.canvas.fit)
+        self.canvas.cursor_moved.connect(self._say_place)
+        self.scrubber.moved.connect(self.scrub)
+        self.scrubber.stepped.connect(self.step)
+
+    def _layer_menu(self) -> QMenu:
+        menu = QMenu(self)
+        names = {
+            Layer.COPPER: self.tr("Copper"),
+            Layer.OTHER_COPPER: self.tr("Copper of the other side"),
+            Layer.GROOVES: self.tr("Grooves"),
+            Layer.HOLES: self.tr("Holes"),
+            Layer.OUTLINE: self.tr("Outline and tabs"),
+            Layer.LEGEND: self.tr("Legend"),
+            Layer.LINKS: self.tr("Link wires"),
+            Layer.CLAMPS: self.tr("Clamps"),
+            Layer.REFERENCES: self.tr("Reference holes"),
+            Layer.ERRORS: self.tr("Expected error"),
+            Layer.MACHINE: self.tr("Bit and trail"),
+        }
+        for layer, name in names.items():
+            action = QAction(name, menu, checkable=True, checked=layer not in self._hidden)
+            action.toggled.connect(lambda on, layer=layer: self.show_layer(layer, on))
+            menu.addAction(action)
+        menu.addSeparator()
+        colours = QAction(self.tr("Colour by net"), menu, checkable=True)
+        colours.toggled.connect(self.canvas.set_by_net)
+        menu.addAction(colours)
+        return menu
+
+    def show_layer(self, layer: Layer, on: bool) -> None:
+        """Show or hide a layer."""
+        self._hidden = self._hidden - {layer} if on else self._hidden | {layer}
+        self.canvas.set_hidden(self._hidden)
+
+    def set_content(self, content: Content) -> None:
+        """Show another content."""
+        self.canvas.set_content(content)
+        self._show_legend()
+        self._show_moment()
+
+    def set_view(self, view: View) -> None:
+        """Show the grooves another way."""
+        self.views.choose(list(View).index(view))
+        self.canvas.set_view(view)
+        self._show_legend()
+        self._show_moment()
+
+    def set_run_time(self, seconds: float) -> None:
+        """How long the whole order takes."""
+        self._seconds = seconds
+        self._show_moment()
+
+    def set_legend(self, title: str, samples: tuple[tuple[Sample, str], ...]) -> None:
+        """A legend for a page of its own (the fit, chosen nets); no samples brings back the view's."""
+        self._legend_override = (title, samples) if samples else None
+        self._show_legend()
+
+    def set_travelled(self, travelled: float) -> None:
+        """How far the order or the current pass is cut, mm."""
+        self.canvas.set_travelled(travelled)
+        self._show_moment()
+
+    def scrub(self, share: float) -> None:
+        """Show the run at a share of its length."""
+        paths = self.canvas.moving()
+        if paths is not None:
+            self.set_travelled(share * paths.length)
+            self.canvas.set_bit(paths.place_at(share * paths.length))
+            self.scrubbed.emit(share)
+
+    def step(self, loops: int) -> None:
+        """Show the run some loops on or back."""
+        paths = self.canvas.moving()
+        if paths is None or not paths.length:
+            return
+        line = paths.line_at(self.canvas.travelled + 1e-6) + loops
+        line = min(max(line, 0), len(paths.offsets) - 2)
+        self.scrub(paths.starts_at(line) / paths.length)
+
+    def _show_moment(self) -> None:
+        paths = self.canvas.moving()
+        if paths is None or not paths.length:
+            self.scrubber.hide()
+            return
+        self.scrubber.show()
+        share = min(1.0, self.canvas.travelled / paths.length)
+        line = paths.line_at(self.canvas.travelled)
+        what = self.tr("piece {number} of {all}").format(number=line + 1, all=len(paths.offsets) - 1)
+        self.scrubber.show_moment(what, share, share * self._seconds, self._seconds)
+
+    def _say_place(self, place: tuple[float, float] | None) -> None:
+        text = "" if place is None else self.tr("x {x:.2f}   y {y:.2f} mm").format(x=place[0], y=place[1])
+        self.legend.show_place(text.replace("-", "−"))
+
+    def _show_legend(self) -> None:
+        if self._legend_override is not None:
+            self.legend.show_samples(*self._legend_override)
+            return
+        self.legend.show_samples(*self._legend_of_view())
+
+    def _legend_of_view(self) -> tuple[str, tuple[tuple[Sample, str], ...]]:
+        match self.canvas.view:
+            case View.REACH:
+                return self.tr("Reach"), (
+                    (Sample.THROUGH, self.tr("through")),
+                    (Sample.DOUBTFUL, self.tr("doubtful")),
+                    (Sample.NOT_THROUGH, self.tr("not through")),
+                )
+            case View.PASSES:
+                return self.tr("Passes"), (
+                    (Sample.EARLIER, self.tr("earlier pass")),
+                    (Sample.CUT, self.tr("cut in this pass")),
+                    (Sample.AHEAD, self.tr("still to cut")),
+                )
+            case View.ORDER:
+                return self.tr("Order"), (
+                    (Sample.CUT, self.tr("cut by then")),
+                    (Sample.AHEAD, self.tr("after that")),
+                )
+            case View.NETS:
+                return self.tr("Nets"), (
+                    (Sample.COPPER, self.tr("copper of a net")),
+                    (Sample.GROOVE, self.tr("groove")),
+                )

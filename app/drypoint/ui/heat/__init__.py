@@ -1,0 +1,1 @@
+"""The copper's height as a picture."""
