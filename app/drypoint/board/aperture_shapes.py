@@ -9,7 +9,8 @@ import math
 
 import numpy as np
 import shapely
-from shapely import Geometry, Polygon
+from shapely import Polygon
+from shapely.geometry.base import BaseGeometry
 
 from drypoint.board.gerber_arcs import circle_points
 from drypoint.errors import InputError
@@ -71,7 +72,7 @@ def polygon(diameter: float, vertices: int, rotation_deg: float) -> Polygon:
     return Polygon(diameter / 2.0 * np.column_stack((np.cos(angles), np.sin(angles))))
 
 
-def standard_shape(kind: str, values: tuple[float, ...], unit: float, tolerance: float) -> Geometry:
+def standard_shape(kind: str, values: tuple[float, ...], unit: float, tolerance: float) -> BaseGeometry:
     """The shape of a C, R, O or P aperture.
 
     Parameters
@@ -116,14 +117,14 @@ def _outer(kind: str, size: list[float], tolerance: float) -> Polygon:
     return obround(size[0], size[1], tolerance)
 
 
-def _without_hole(outer: Polygon, hole: list[float], tolerance: float) -> Geometry:
+def _without_hole(outer: Polygon, hole: list[float], tolerance: float) -> BaseGeometry:
     if not hole or outer.is_empty:
         return outer
     inner = circle(hole[0], tolerance) if len(hole) == 1 else rectangle(hole[0], hole[1])
     return outer.difference(inner)
 
 
-def convex_outline(shape: Geometry) -> Points:
+def convex_outline(shape: BaseGeometry) -> Points:
     """(N, 2) vertices of the convex hull, counter-clockwise, not closed; (0, 2) if it has no area."""
     hull = shape.convex_hull
     if not isinstance(hull, Polygon) or hull.is_empty:

@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from typing import TypeAlias
 
 import shapely
-from shapely import Geometry, affinity
+from shapely import affinity
+from shapely.geometry.base import BaseGeometry
 
 from drypoint.board.aperture_shapes import NOTHING, convex_outline
 from drypoint.board.attributes import NO_ATTRIBUTES, Attributes
@@ -47,7 +48,7 @@ class Aperture:
         Attached when it was defined.
     """
 
-    build: Callable[[float], Geometry]
+    build: Callable[[float], BaseGeometry]
     diameter: float | None = None
     attributes: Attributes = NO_ATTRIBUTES
 
@@ -60,7 +61,7 @@ class Tool:
     is a plain disc.
     """
 
-    shape: Geometry
+    shape: BaseGeometry
     outline: Points
     diameter: float | None
     vertices: int
@@ -104,10 +105,10 @@ def _tool(aperture: Aperture, matrix: Matrix, tolerance: float) -> Tool:
     if aperture.diameter is not None:
         diameter = aperture.diameter * scale
         points = circle_points(diameter / 2.0, tolerance)[: None if diameter > 0.0 else 0]
-        shape: Geometry = shapely.Polygon(points) if diameter > 0.0 else NOTHING
+        shape: BaseGeometry = shapely.Polygon(points) if diameter > 0.0 else NOTHING
         return Tool(shape, points, diameter, len(points) + 1)
     shape = aperture.build(tolerance / scale if scale > 0.0 else tolerance)
     if matrix != IDENTITY:
         a, b, c, d = matrix
         shape = affinity.affine_transform(shape, [a, b, c, d, 0.0, 0.0])
-    return Tool(shape, convex_outline(shape), None, shapely.get_num_coordinates(shape))
+    return Tool(shape, convex_outline(shape), None, int(shapely.get_num_coordinates(shape)))

@@ -14,7 +14,7 @@ from pathlib import Path
 
 import numpy as np
 import shapely
-from shapely import Geometry
+from shapely.geometry.base import BaseGeometry
 
 from drypoint.board.aperture_tools import Tool
 from drypoint.board.attributes import Attributes
@@ -23,10 +23,21 @@ from drypoint.board.gerber_compose import compose, subtract_from_box
 from drypoint.board.gerber_format import COORDINATE_LIMIT
 from drypoint.board.gerber_interpreter import Interpreter, Reading
 from drypoint.board.gerber_picture import (
-    DARK, EXTRA, KIND, NOTE, OFFSET, TOOL, VERTEX_LIMIT, X0, X1, Arc, Kind,
+    DARK,
+    EXTRA,
+    KIND,
+    NOTE,
+    OFFSET,
+    TOOL,
+    VERTEX_LIMIT,
+    X0,
+    X1,
+    Arc,
+    Kind,
 )  # fmt: skip
 from drypoint.board.gerber_shapes import Shapes, build_shapes
 from drypoint.board.gerber_source import gerber_text
+from drypoint.board.gerber_strokes import Index
 from drypoint.errors import InputError
 from drypoint.geometry.points import Points, as_points
 from drypoint.progress import Progress
@@ -67,7 +78,7 @@ class GerberObject:
     _index: int = field(repr=False)
 
     @property
-    def shape(self) -> Geometry:
+    def shape(self) -> BaseGeometry:
         """Its own area, whatever lies over it."""
         return self._shapes.all[self._index]  # type: ignore[no-any-return]
 
@@ -116,7 +127,6 @@ class GerberLayer:
         self._reading = reading
         self._rows = reading.picture.table()
         self._shapes = _LayerShapes(reading)
-        self._dark = self._rows[:, DARK] > 0.0
 
     def __len__(self) -> int:
         return len(self._rows)
@@ -153,18 +163,17 @@ class GerberLayer:
         return as_points([(x0, y0)] if row[KIND] == Kind.FLASH else [(x0, y0), (x1, y1)])
 
     @cached_property
-    def shape(self) -> Geometry:
+    def shape(self) -> BaseGeometry:
         """The whole image, polarity composed, mm; empty if nothing is drawn."""
-        whole = compose(self._shapes.all, self._dark, np.zeros(len(self), dtype=np.intp))
+        whole = self._compose(np.zeros(len(self), dtype=np.intp))
         image = whole.get(0, shapely.Polygon())
         return subtract_from_box(image) if self.negative else image
 
-    @cached_property
-    def net_names(self) -> tuple[str | None, ...]:
-        """The net of each note of attributes, in the order of first use."""
-        return tuple(attributes.first(".N") or None for attributes in self._reading.notes)
+    def _compose(self, groups: Index, progress: Progress | None = None) -> dict[int, BaseGeometry]:
+        tools, extras = self._reading.plotter.toolbox.tools, self._reading.picture.extras
+        return compose(self._rows, tools, extras, groups, progress)
 
-    def nets(self, progress: Progress | None = None) -> dict[str, Geometry]:
+    def nets(self, progress: Progress | None = None) -> dict[str, BaseGeometry]:
         """Copper of each net that the attributes name, polarity composed; empty if they name none.
 
         Every pad marked as alone on its net is a net of its own, called "N/C" and its pin. An
@@ -177,16 +186,16 @@ class GerberLayer:
         numbers = {name: number for number, name in enumerate(dict.fromkeys(names))}
         by_note = np.array([numbers[name] if name else -1 for name in names], dtype=np.intp)
         groups = by_note[self._rows[:, NOTE].astype(int)]
-        copper = compose(self._shapes.all, self._dark, groups, progress)
+        copper = self._compose(groups, progress)
         return {name: copper[number] for name, number in numbers.items() if name and number in copper}
 
-    def without_net(self) -> Geometry:
+    def without_net(self) -> BaseGeometry:
         """Copper of the objects that no attribute gives to a net."""
         free = np.array([-1 if _net_key(item) else 0 for item in self._reading.notes], dtype=np.intp)
         if not len(free):
             return shapely.Polygon()
         groups = free[self._rows[:, NOTE].astype(int)]
-        return compose(self._shapes.all, self._dark, groups).get(0, shapely.Polygon())
+        return self._compose(groups).get(0, shapely.Polygon())
 
 
 def _net_key(attributes: Attributes) -> str:

@@ -7,24 +7,31 @@ can be composed one by one.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely import Geometry, STRtree
+from shapely import STRtree
+from shapely.geometry.base import BaseGeometry
 
 from drypoint.board.aperture_shapes import NOTHING
-from drypoint.board.gerber_shapes import Shapes
+from drypoint.board.aperture_tools import Tool
+from drypoint.board.gerber_picture import DARK, KIND, TOOL, X0, X1, Y0, Y1, Arc, Contours, Kind
+from drypoint.board.gerber_shapes import Rows, Shapes, build_shapes
+from drypoint.board.gerber_strokes import Index, chains, strokes
 from drypoint.errors import InputError
 from drypoint.progress import Progress
 
 _GRID = 1e-6
 """mm. The snapping that a union falls back to where full precision fails: a nanometre."""
 
+_MANY = 200
+"""Shapes from which it pays to look for separate islands before uniting (measured)."""
 
-def union(shapes: Shapes) -> Geometry:
-    """The union of shapes of any kind; polygons or empty.
+
+def union(shapes: Shapes) -> BaseGeometry:
+    """The union of areas of any kind.
 
     Raises
     ------
@@ -33,10 +40,18 @@ def union(shapes: Shapes) -> Geometry:
     """
     if len(shapes) == 1:
         return shapes[0]  # type: ignore[no-any-return]
+    if len(shapes) > _MANY:
+        return _robust(
+            lambda grid: (
+                shapely.disjoint_subset_union_all(shapes)
+                if grid is None
+                else shapely.union_all(shapes, grid_size=grid)
+            )
+        )
     return _robust(lambda grid: shapely.union_all(shapes, grid_size=grid))
 
 
-def _robust(make: Callable[[float | None], Geometry]) -> Geometry:
+def _robust(make: Callable[[float | None], BaseGeometry]) -> BaseGeometry:
     try:
         return make(None)
     except shapely.errors.GEOSException:
@@ -47,18 +62,20 @@ def _robust(make: Callable[[float | None], Geometry]) -> Geometry:
 
 
 def compose(
-    shapes: Shapes, dark: NDArray[np.bool_], groups: NDArray[np.intp], progress: Progress | None = None
-) -> dict[int, Geometry]:
+    rows: Rows,
+    tools: Sequence[Tool],
+    extras: Sequence[Arc | Contours],
+    groups: Index,
+    progress: Progress | None = None,
+) -> dict[int, BaseGeometry]:
     """What is left of the dark objects, by group.
 
     Parameters
     ----------
-    shapes : (N,) geometries
-        All objects in file order.
-    dark : (N,) bool
-        False for clear objects, which clear every group.
+    rows, tools, extras
+        A picture's objects in file order.
     groups : (N,) int
-        The group of each dark object; negative leaves it out.
+        The group of each dark object; negative leaves it out. Clear objects clear every group.
     progress : Progress, optional
         Told of every group.
 
@@ -67,57 +84,82 @@ def compose(
     dict of int to geometry
         Groups without any area are left out.
     """
-    cleared = np.flatnonzero(~dark & ~shapely.is_empty(shapes))
-    wanted = np.flatnonzero(dark & (groups >= 0) & ~shapely.is_empty(shapes))
-    before = np.zeros(len(shapes), dtype=np.intp)  # clear runs that came before
-    before[1:] = np.cumsum(dark[:-1] & ~dark[1:]) if len(shapes) > 1 else 0
-    before += 0 if len(dark) and dark[0] else 1
-    pieces, keys, runs = _united(shapes, groups, before, wanted, progress)
-    if len(cleared) and len(pieces):
-        _clear(pieces, runs, shapes[cleared], before[cleared])
-    return _by_group(pieces, keys)
+    dark = rows[:, DARK] > 0.0
+    runs = _runs(dark)
+    count = int(runs[-1]) + 1 if len(runs) else 1
+    wanted = dark & (groups >= 0)
+    shapes, cells = cover(rows[wanted], tools, extras, groups[wanted] * count + runs[wanted])
+    pieces, cells = _united(shapes, cells, progress)
+    if len(pieces) and not dark.all():
+        holes, hole_runs = cover(rows[~dark], tools, extras, runs[~dark])
+        _clear(pieces, cells % count, holes, hole_runs)
+    if count == 1:
+        return {int(cell): piece for cell, piece in zip(cells, pieces, strict=True) if not piece.is_empty}
+    return _by_group(pieces, cells // count)
 
 
-def _united(
-    shapes: Shapes,
-    groups: NDArray[np.intp],
-    before: NDArray[np.intp],
-    wanted: NDArray[np.intp],
-    progress: Progress | None,
-) -> tuple[Shapes, NDArray[np.intp], NDArray[np.intp]]:
-    """Connected pieces of each group and run of dark objects, with their group and run."""
-    order = wanted[np.lexsort((before[wanted], groups[wanted]))]
-    changes = np.flatnonzero((np.diff(groups[order]) != 0) | (np.diff(before[order]) != 0)) + 1
-    pieces, keys, runs = [], [], []
-    for members in np.split(order, changes) if len(order) else []:
+def _runs(dark: NDArray[np.bool_]) -> Index:
+    """The number of clear runs that began before or at each object."""
+    begins = ~dark & np.concatenate(([True], dark[:-1]))[: len(dark)]
+    return np.cumsum(begins)
+
+
+def cover(
+    rows: Rows, tools: Sequence[Tool], extras: Sequence[Arc | Contours], cells: Index
+) -> tuple[Shapes, Index]:
+    """Shapes that together cover the objects of each cell, and their cells; empty ones left out.
+
+    Draws of round tools become whole strokes; everything else is built one by one.
+    """
+    kinds = rows[:, KIND]
+    numbers = rows[:, TOOL].astype(np.intp)
+    usable = np.array([tool.diameter is not None and len(tool.outline) > 0 for tool in tools] + [False])
+    moving = (rows[:, X0] != rows[:, X1]) | (rows[:, Y0] != rows[:, Y1])
+    drawn = (kinds == Kind.LINE) & moving & usable[numbers]
+    shapes = [build_shapes(rows[~drawn], tools, extras)]
+    owners = [cells[~drawn]]
+    for number in np.unique(numbers[drawn]):
+        mine = drawn & (numbers == number)
+        points, chain, keys = chains(rows[mine, X0 : X1 + 2], cells[mine])
+        made, chain_of = strokes(tools[number], points, chain)
+        shapes.append(made)
+        owners.append(keys[chain_of])
+    merged, cell = np.concatenate(shapes), np.concatenate(owners)
+    solid = ~shapely.is_empty(merged)
+    return merged[solid], cell[solid]
+
+
+def _united(shapes: Shapes, cells: Index, progress: Progress | None) -> tuple[Shapes, Index]:
+    """One area for each cell."""
+    order = np.argsort(cells, kind="stable")
+    changes = np.flatnonzero(np.diff(cells[order])) + 1
+    groups = np.split(order, changes) if len(order) else []
+    pieces = np.empty(len(groups), dtype=object)
+    for index, members in enumerate(groups):
         if progress is not None:
-            progress.step(len(pieces) / (len(changes) + 1), "Uniting copper")
-        pieces.append(union(shapes[members]))
-        keys.append(groups[members[0]])
-        runs.append(before[members[0]])
-    parts, owner = shapely.get_parts(np.array(pieces, dtype=object), return_index=True)
-    return parts, np.array(keys, dtype=np.intp)[owner], np.array(runs, dtype=np.intp)[owner]
+            progress.step(index / len(groups), "Uniting copper")
+        pieces[index] = union(shapes[members])
+    return pieces, cells[order][np.concatenate(([0], changes)).astype(np.intp)[: len(groups)]]
 
 
-def _clear(pieces: Shapes, runs: NDArray[np.intp], cleared: Shapes, clear_runs: NDArray[np.intp]) -> None:
+def _clear(pieces: Shapes, runs: Index, holes: Shapes, hole_runs: Index) -> None:
     """Take from each piece, in place, the clear objects that come after it."""
-    piece, clear = STRtree(cleared).query(pieces, predicate="intersects")
-    later = clear_runs[clear] > runs[piece]
-    piece, clear = piece[later], clear[later]
+    piece, hole = STRtree(holes).query(pieces, predicate="intersects")
+    later = hole_runs[hole] > runs[piece]
+    piece, hole = piece[later], hole[later]
     order = np.argsort(piece, kind="stable")
-    piece, clear = piece[order], clear[order]
+    piece, hole = piece[order], hole[order]
     changes = np.flatnonzero(np.diff(piece)) + 1
     for members in np.split(np.arange(len(piece)), changes) if len(piece) else []:
         index = piece[members[0]]
-        cut = union(cleared[clear[members]])
-        pieces[index] = _difference(pieces[index], cut)
+        pieces[index] = _difference(pieces[index], union(holes[hole[members]]))
 
 
-def _difference(shape: Geometry, cut: Geometry) -> Geometry:
+def _difference(shape: BaseGeometry, cut: BaseGeometry) -> BaseGeometry:
     return _robust(lambda grid: shapely.difference(shape, cut, grid_size=grid))
 
 
-def _by_group(pieces: Shapes, keys: NDArray[np.intp]) -> dict[int, Geometry]:
+def _by_group(pieces: Shapes, keys: Index) -> dict[int, BaseGeometry]:
     """The pieces of each group united once more; they may have grown together over other runs."""
     result = {}
     for key in np.unique(keys):
@@ -128,6 +170,6 @@ def _by_group(pieces: Shapes, keys: NDArray[np.intp]) -> dict[int, Geometry]:
     return result
 
 
-def subtract_from_box(shape: Geometry) -> Geometry:
+def subtract_from_box(shape: BaseGeometry) -> BaseGeometry:
     """The complement of an image inside its own bounds: what a negative image shows."""
     return NOTHING if shape.is_empty else _difference(shapely.box(*shape.bounds), shape)

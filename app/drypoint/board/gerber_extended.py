@@ -11,7 +11,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
-from shapely import Geometry
+from shapely.geometry.base import BaseGeometry
 
 from drypoint.board.aperture_shapes import SIZE_LIMIT, check_size, standard_shape
 from drypoint.board.aperture_tools import Aperture
@@ -125,7 +125,7 @@ class ExtendedCommands:
         unit = self._plotter.unit(self._offset)
         macro = self._state.macros.get(name)
         diameter: float | None = None
-        build: Callable[[float], Geometry]
+        build: Callable[[float], BaseGeometry]
         if macro is not None:
             build = partial(macro.shape, values, unit)
         elif name in ("C", "R", "O", "P"):

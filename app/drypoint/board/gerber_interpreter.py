@@ -10,7 +10,7 @@ from drypoint.board.gerber_extended import ExtendedCommands
 from drypoint.board.gerber_picture import Picture
 from drypoint.board.gerber_plotter import Plotter
 from drypoint.board.gerber_state import INCH, GraphicsState
-from drypoint.board.gerber_tokens import Command, Lines, Unfinished, commands
+from drypoint.board.gerber_tokens import Command, Lines, UnfinishedError, commands
 from drypoint.errors import InputError
 from drypoint.progress import Progress
 
@@ -69,7 +69,7 @@ class Interpreter:
                 raise InputError("The file has no end.", hint=_END_HINT)
             picture = self._finish(offset)
         except InputError as error:
-            if isinstance(error, Unfinished):
+            if isinstance(error, UnfinishedError):
                 offset = error.offset
             raise InputError(error.what, f"{name}, line {lines.number(offset)}", error.hint) from error
         return Reading(
@@ -167,7 +167,8 @@ class Interpreter:
                 self._unknown(block, offset)
                 return
         if words:
-            self._operation(*(words.get(letter) for letter in "XYIJ"), operation, offset)
+            x, y, i, j = map(words.get, "XYIJ")
+            self._operation(x, y, i, j, operation, offset)
 
     def _unknown(self, block: str, offset: int) -> None:
         self._plotter.notices.add(f"The unknown command “{block[:24]}” is passed over.", offset)

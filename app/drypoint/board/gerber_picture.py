@@ -7,8 +7,9 @@ keep their points beside the rows. Everything is in mm.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
 from enum import IntEnum
-from typing import NamedTuple
+from typing import TypeAlias
 
 import numpy as np
 from numpy.typing import NDArray
@@ -37,14 +38,15 @@ KIND, TOOL, DARK, NOTE, OFFSET, X0, Y0, X1, Y1, EXTRA = range(10)
 """Columns of a row. NOTE numbers the attributes, EXTRA the points of an arc or region."""
 
 
-class Arc(NamedTuple):
+@dataclass(frozen=True, slots=True, eq=False)
+class Arc:
     """The polyline of an arc (N, 2) and its centre; no centre where it is not circular."""
 
     points: Points
     centre: tuple[float, float] | None
 
 
-Contours = tuple[Points, ...]
+Contours: TypeAlias = tuple[Points, ...]
 """Closed contours of one region, each (N, 2) with the first point repeated."""
 
 

@@ -13,7 +13,7 @@ from typing import TypeAlias
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely import Geometry
+from shapely.geometry.base import BaseGeometry
 
 from drypoint.board.aperture_shapes import NOTHING
 from drypoint.board.aperture_tools import Tool
@@ -92,8 +92,7 @@ def swept(tool: Tool, ends: Rows) -> Shapes:
 def _polygons(rings: NDArray[np.float64]) -> Shapes:
     """(N,) polygons of (N, K, 2) rings that are not closed."""
     closed = np.concatenate((rings, rings[:, :1]), axis=1)
-    made: Shapes = shapely.polygons(shapely.linearrings(closed))
-    return made
+    return np.atleast_1d(shapely.polygons(shapely.linearrings(closed)))
 
 
 def _arcs(tool: Tool, extras: Sequence[Arc | Contours]) -> Shapes:
@@ -104,7 +103,7 @@ def _arcs(tool: Tool, extras: Sequence[Arc | Contours]) -> Shapes:
     return result
 
 
-def arc_shape(tool: Tool, arc: Arc) -> Geometry:
+def arc_shape(tool: Tool, arc: Arc) -> BaseGeometry:
     """The tool moved along an arc."""
     if len(tool.outline) == 0:
         return NOTHING
@@ -116,7 +115,7 @@ def arc_shape(tool: Tool, arc: Arc) -> Geometry:
     return shapely.union_all(swept(tool, chords))
 
 
-def _band(points: Points, centre: tuple[float, float], tool: Tool) -> Geometry | None:
+def _band(points: Points, centre: tuple[float, float], tool: Tool) -> BaseGeometry | None:
     """A ring sector with round ends; None where it would touch itself."""
     radius = (tool.diameter or 0.0) / 2.0
     rays = points - centre
@@ -146,7 +145,7 @@ def regions(extras: Sequence[Arc | Contours]) -> Shapes:
     contours = [contour for extra in extras for contour in extra if not isinstance(extra, Arc)]
     sizes = np.array([len(contour) for contour in contours])
     rings = shapely.linearrings(np.vstack(contours), indices=np.repeat(np.arange(len(contours)), sizes))
-    filled = shapely.polygons(rings)
+    filled = np.atleast_1d(shapely.polygons(rings))
     broken = np.flatnonzero(~shapely.is_valid(filled))
     if len(broken):
         filled[broken] = shapely.make_valid(filled[broken], method="structure", keep_collapsed=False)

@@ -29,12 +29,21 @@ _SIGNATURES: tuple[tuple[bytes, str], ...] = (
     (b"SQLite format 3", "a database"),
 )
 
+_FORMAT = re.compile(r"%\s*(?:[A-Z]{2}[^%*]*\*\s*)*FS[LTDAI]*X\d")
 _COMMAND = re.compile(
-    r"%\s*(FS|MO|AD|AM|LP|LN|IN|IP|TF|SR|AB|OF|SF|AS|MI|IR|IF)|[XYD][-+0-9]+[^*\n]*\*|G0*4[^*]*\*|M0*[0-2]\*"
+    r"%\s*(AD|AM|LP|LN|IN|IP|MO|TF|SR|AB|OF|SF|AS|MI|IR|IF)|[XYD][-+0-9]+[^*\n]*\*|G0*4[^*]*\*|M0*[0-2]\*"
 )
-_DRILL = re.compile(r"\A\s*(;[^\n]*\s+)*%?\s*M48\b")
-_GCODE = re.compile(r"^\s*(N\d+\s*)?G0*[0-3]\s*[XYZF][-+.0-9\s]", re.MULTILINE)
-_NETLIST = re.compile(r"^(C  |P  |3[1267]7)", re.MULTILINE)
+_OTHERS: tuple[tuple[re.Pattern[str], str, str], ...] = (
+    (re.compile(r"\A\s*(;[^\n]*\s+)*%?\s*M48\b"), "a drill file", "Add it as a drill file."),
+    (re.compile(r"^(3[1267]7.{30}|P  (JOB|UNITS|VER)\b)", re.MULTILINE), "a netlist", "Add it as a netlist."),
+    (re.compile(r"^T0*\d+(C[.\d]+)?\s*$", re.MULTILINE), "a drill or rout file", "Add it as a drill file."),
+    (
+        re.compile(r"^\s*(N\d+\s*)?G0*[0-3]\s*[XYZF][-+.0-9\s]", re.MULTILINE),
+        "G-code for a machine",
+        "Add it as G-code.",
+    ),
+)
+"""How other kinds of files are known: only asked where there is no Gerber format statement."""
 
 
 def gerber_text(source: Path | str | bytes, name: str | None = None) -> tuple[str, str]:
@@ -99,16 +108,10 @@ def _refuse_other_kinds(text: str, name: str) -> None:
     if "\0" in text:
         line = text.count("\n", 0, text.index("\0")) + 1
         raise InputError("This is a binary file, not Gerber text.", f"{name}, line {line}", _HINT)
-    if _DRILL.match(text):
-        raise InputError(
-            "This is a drill file, not a Gerber layer.", f"{name}, line 1", "Add it as a drill file."
-        )
-    if _COMMAND.search(text):
+    if _FORMAT.search(text):
         return
-    kind = "something else than a Gerber file: no Gerber command is in it"
-    hint = _HINT
-    if _GCODE.search(text):
-        kind, hint = "G-code for a machine, not a Gerber layer", "Add it as G-code."
-    elif _NETLIST.search(text):
-        kind, hint = "a netlist, not a Gerber layer", "Add it as a netlist."
-    raise InputError(f"This is {kind}.", f"{name}, line 1", hint)
+    for pattern, kind, hint in _OTHERS:
+        if pattern.search(text):
+            raise InputError(f"This is {kind}, not a Gerber layer.", f"{name}, line 1", hint)
+    if not _COMMAND.search(text):
+        raise InputError("This is no Gerber file: no Gerber command is in it.", f"{name}, line 1", _HINT)

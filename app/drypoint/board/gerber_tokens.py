@@ -64,7 +64,7 @@ def commands(text: str) -> Iterator[Command]:
             continue
         end = find("*", position)
         if end < 0:
-            raise Unfinished(position)
+            raise UnfinishedError(position)
         block = text[position:end]
         if block.startswith("G") and _COMMENT.match(block):
             command, position = _comment(text, position, end)
@@ -74,7 +74,7 @@ def commands(text: str) -> Iterator[Command]:
         position = end + 1
 
 
-class Unfinished(InputError):
+class UnfinishedError(InputError):
     """A command that has no end; ``offset`` is where it begins."""
 
     def __init__(self, offset: int) -> None:
@@ -92,7 +92,7 @@ def _extended(text: str, position: int) -> tuple[Command | None, int]:
     if end is None:
         closing = text.find("%", start)
         if closing < 0 or text[closing + 1 :].strip():
-            raise Unfinished(position)
+            raise UnfinishedError(position)
         return Command("extended", text[start:closing], start), closing + 1
     return Command("extended", text[start : end.start()], start), end.end()
 

@@ -12,7 +12,8 @@ from collections.abc import Callable, Sequence
 
 import numpy as np
 import shapely
-from shapely import Geometry, affinity
+from shapely import affinity
+from shapely.geometry.base import BaseGeometry
 
 from drypoint.board.aperture_shapes import NOTHING, check_size, circle, polygon, rectangle
 from drypoint.errors import InputError
@@ -65,7 +66,7 @@ class Reader:
         return [self.place() for _ in range(count)]
 
 
-def turned(shape: Geometry, angle_deg: float) -> Geometry:
+def turned(shape: BaseGeometry, angle_deg: float) -> BaseGeometry:
     """The shape turned about the macro's origin; quarter turns are exact."""
     if angle_deg == 0.0 or shape.is_empty:
         return shape
@@ -82,13 +83,13 @@ def exact_turn(angle_deg: float) -> tuple[float, float]:
     return exact or (math.cos(math.radians(angle_deg)), math.sin(math.radians(angle_deg)))
 
 
-def _circle(read: Reader) -> Geometry:
+def _circle(read: Reader) -> BaseGeometry:
     diameter = read.size()
     shape = circle(diameter, read.tolerance, read.place())
     return turned(shape, read.number(0.0))
 
 
-def _vector_line(read: Reader) -> Geometry:
+def _vector_line(read: Reader) -> BaseGeometry:
     width = read.size()
     (x0, y0), (x1, y1) = read.places(2)
     reach = math.hypot(x1 - x0, y1 - y0)
@@ -99,24 +100,24 @@ def _vector_line(read: Reader) -> Geometry:
     return turned(shapely.Polygon(corners), read.number(0.0))
 
 
-def _centre_line(read: Reader) -> Geometry:
+def _centre_line(read: Reader) -> BaseGeometry:
     width, height = read.size(), read.size()
     return turned(rectangle(width, height, read.place()), read.number(0.0))
 
 
-def _lower_left_line(read: Reader) -> Geometry:
+def _lower_left_line(read: Reader) -> BaseGeometry:
     width, height = read.size(), read.size()
     x, y = read.place()
     return turned(rectangle(width, height, (x + width / 2.0, y + height / 2.0)), read.number(0.0))
 
 
-def _outline(read: Reader) -> Geometry:
+def _outline(read: Reader) -> BaseGeometry:
     count = read.count(2, _VERTEX_LIMIT, "The number of corners of an outline")
     points = read.places(count + 1)
     return turned(filled(np.array(points)), read.number(0.0))
 
 
-def filled(points: Points) -> Geometry:
+def filled(points: Points) -> BaseGeometry:
     """The area inside a contour; one that touches or crosses itself is put in order."""
     if len(points) < 3 or (points == points[0]).all():
         return NOTHING
@@ -124,24 +125,24 @@ def filled(points: Points) -> Geometry:
     return shape if shape.is_valid else shapely.make_valid(shape, method="structure", keep_collapsed=False)
 
 
-def _polygon(read: Reader) -> Geometry:
+def _polygon(read: Reader) -> BaseGeometry:
     vertices = read.count(3, 100, "The number of corners of a polygon")
     at = read.place()
     shape = affinity.translate(polygon(read.size(), vertices, 0.0), *at)
     return turned(shape, read.number(0.0))
 
 
-def _ring(outer: float, inner: float, read: Reader) -> Geometry:
+def _ring(outer: float, inner: float, read: Reader) -> BaseGeometry:
     disc = circle(outer, read.tolerance)
     return disc.difference(circle(inner, read.tolerance)) if inner > 0.0 else disc
 
 
-def _moire(read: Reader) -> Geometry:
+def _moire(read: Reader) -> BaseGeometry:
     x, y = read.place()
     outer, thickness, gap = read.size(), read.size(), read.size()
     rings = read.count(0, _RING_LIMIT, "The number of rings")
     width, reach = read.size(), read.size()
-    parts = [rectangle(reach, width), rectangle(width, reach)]
+    parts: list[BaseGeometry] = [rectangle(reach, width), rectangle(width, reach)]
     for ring in range(rings):
         diameter = outer - 2.0 * ring * (thickness + gap)
         if diameter <= 0.0 or thickness <= 0.0:
@@ -150,7 +151,7 @@ def _moire(read: Reader) -> Geometry:
     return turned(affinity.translate(shapely.union_all(parts), x, y), read.number(0.0))
 
 
-def _thermal(read: Reader) -> Geometry:
+def _thermal(read: Reader) -> BaseGeometry:
     x, y = read.place()
     outer, inner, gap = read.size(), read.size(), read.size()
     bars = [rectangle(2.0 * outer, gap), rectangle(gap, 2.0 * outer)]
@@ -158,7 +159,7 @@ def _thermal(read: Reader) -> Geometry:
     return turned(affinity.translate(shape, x, y), read.number(0.0))
 
 
-PRIMITIVES: dict[int, Callable[[Reader], Geometry]] = {
+PRIMITIVES: dict[int, Callable[[Reader], BaseGeometry]] = {
     1: _circle,
     2: _vector_line,
     4: _outline,

@@ -11,7 +11,7 @@ import re
 from dataclasses import dataclass
 
 import shapely
-from shapely import Geometry
+from shapely.geometry.base import BaseGeometry
 
 from drypoint.board.aperture_shapes import NOTHING
 from drypoint.board.macro_expressions import Expression, compile_expression
@@ -50,7 +50,7 @@ class Macro:
         statements = (_statement(_BLANKS.sub(" ", block).strip()) for block in blocks)
         return cls(name, tuple(item for item in statements if item is not None))
 
-    def shape(self, parameters: tuple[float, ...], unit: float, tolerance: float) -> Geometry:
+    def shape(self, parameters: tuple[float, ...], unit: float, tolerance: float) -> BaseGeometry:
         """The shape round the origin, mm.
 
         Parameters
@@ -68,7 +68,7 @@ class Macro:
             If a primitive is unknown or its parameters impossible.
         """
         variables = dict(enumerate(parameters, start=1))
-        layers: list[tuple[bool, list[Geometry]]] = []  # runs of equal exposure
+        layers: list[tuple[bool, list[BaseGeometry]]] = []  # runs of equal exposure
         exposed = True
         vertices = 0
         for target, expressions in self.statements:
@@ -77,7 +77,7 @@ class Macro:
                 variables[target] = values[0]
                 continue
             exposed, part = self._primitive(exposed, values, unit, tolerance)
-            vertices += shapely.get_num_coordinates(part)
+            vertices += int(shapely.get_num_coordinates(part))
             if vertices > _VERTEX_LIMIT:
                 raise InputError(f"The aperture macro {self.name} is too large.")
             if not layers or layers[-1][0] != exposed:
@@ -87,7 +87,7 @@ class Macro:
 
     def _primitive(
         self, exposed: bool, values: list[float], unit: float, tolerance: float
-    ) -> tuple[bool, Geometry]:
+    ) -> tuple[bool, BaseGeometry]:
         code = round(values[0])
         if code not in PRIMITIVES:
             raise InputError(f"The aperture macro {self.name} has an unknown primitive {values[0]:g}.")
@@ -96,14 +96,11 @@ class Macro:
         return exposed, PRIMITIVES[code](Reader(rest, unit, tolerance))
 
 
-def _composed(layers: list[tuple[bool, list[Geometry]]]) -> Geometry:
-    result: Geometry = NOTHING
+def _composed(layers: list[tuple[bool, list[BaseGeometry]]]) -> BaseGeometry:
+    result: BaseGeometry = NOTHING
     for exposed, parts in layers:
         run = parts[0] if len(parts) == 1 else shapely.union_all(parts)
-        if not exposed:
-            result = result.difference(run)
-        else:
-            result = run if result.is_empty else result.union(run)
+        result = result.union(run) if exposed else result.difference(run)
     return result
 
 
