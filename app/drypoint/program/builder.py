@@ -58,12 +58,6 @@ class MoveBuilder:
             self._add(MoveKind.RAPID, (x - back, y - back, self.plane), 0.0, BETWEEN)
         self._add(MoveKind.RAPID, (x, y, self.plane), 0.0, BETWEEN)
 
-    def go(self, x: float, y: float) -> None:
-        """Go to a place on the clearance plane by the straight way."""
-        if self.at is not None and self.at[2] < self.plane:
-            self.lift()
-        self._add(MoveKind.RAPID, (x, y, self.plane), 0.0, BETWEEN)
-
     def lift(self) -> None:
         """Straight up to the clearance plane."""
         if self.at is not None:

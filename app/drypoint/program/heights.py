@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 from drypoint.geometry.points import Points
 from drypoint.program.settings import HeightLike
 from drypoint.progress import Progress
+from drypoint.surface.model import Surface
 
 FIRST_PITCH = 1.0
 """Pitch tried first, mm: ripples of laminate are a few millimetres long."""
@@ -90,12 +91,17 @@ def sample(
     of its cells and of their edges) to twice the tolerance. Halving at least halves the error of
     linear interpolation (it quarters it where the surface is smooth), so half the difference seen
     is taken as the error of the last grid. Where the tolerance is not met at the finest pitch,
-    ``error`` says by how much.
+    ``error`` says by how much. A fitted `Surface` is read through its own lattice, the one that is
+    shown and planned with, so no error is added.
     """
     if surface is None or not len(points):
         return flat_grid()
     low = points[:, :2].min(axis=0) - FIRST_PITCH
     high = points[:, :2].max(axis=0) + FIRST_PITCH
+    if isinstance(surface, Surface):
+        bounds = (float(low[0]), float(low[1]), float(high[0]), float(high[1]))
+        lattice = surface.field(bounds, progress)
+        return HeightGrid(lattice.origin, lattice.pitch, lattice.values[:, :, 0].T, 0.0)
     pitch = FIRST_PITCH / 2
     while True:
         nodes = _nodes(surface, low, high, pitch, progress)

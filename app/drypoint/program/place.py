@@ -6,7 +6,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 import numpy as np
+from numpy.typing import NDArray
 
+from drypoint.bits.model import Speeds
 from drypoint.geometry.points import Points, along, as_points, is_closed
 from drypoint.passes.model import Pass, Run
 from drypoint.program.assemble import assemble
@@ -79,7 +81,9 @@ def _place_pass(
         if builder.at is None or max(abs(builder.at[0] - x), abs(builder.at[1] - y)) > TOUCHING:
             builder.travel(x, y)
             builder.enter(x, y, z + float(ways[tag].depth[0]), z, speeds.plunge, tag)
-        builder.feed(points, speeds.feed, tag)
+        elif z < builder.at[2]:
+            builder.feed(points[:1], speeds.plunge, tag)
+        builder.feed(points[1:], _slowed(points, speeds), tag)
     builder.lift()
     return assemble(
         builder,
@@ -89,6 +93,14 @@ def _place_pass(
         pass_number=work.number,
         chord=follower.bound,
     )
+
+
+def _slowed(points: Points, speeds: Speeds) -> NDArray[np.float64]:
+    """(N - 1,) feed of each segment: down no faster than the plunge."""
+    way = np.diff(points, axis=0)
+    length, down = np.sqrt((way**2).sum(axis=1)), np.maximum(-way[:, 2], 1e-12)
+    slowed: NDArray[np.float64] = np.minimum(speeds.feed, speeds.plunge * length / down)
+    return slowed
 
 
 def _run_on(run: Run, overlap: float) -> Descent:
