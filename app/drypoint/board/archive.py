@@ -36,7 +36,9 @@ def gather(paths: Sequence[Path]) -> dict[str, bytes]:
         for name, data in _files(Path(path)):
             total += len(data)
             if len(found) >= MAX_FILES:
-                raise InputError(f"There are more than {MAX_FILES} files.", str(path), "Choose the board's folder.")
+                raise InputError(
+                    f"There are more than {MAX_FILES} files.", str(path), "Choose the board's folder."
+                )
             if total > MAX_TOTAL:
                 raise InputError(f"The files hold more than {MAX_TOTAL // 1_000_000} MB.", str(path))
             found[_free(name, found)] = data

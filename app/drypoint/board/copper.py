@@ -47,10 +47,10 @@ def net_copper(
     named = milled.nets(progress)
     if named:
         copper = NetCopper(_tidy(named), _tidy(other.nets(progress)) if other else {}, "attributes")
-        _leftover(copper.milled, milled)
+        copper.findings += _leftover(copper.milled, milled)
         if other is not None and other.objects and not copper.other:
             _by_touch_to(copper, other, holes)
-        copper.findings += overlaps(copper.milled, milled)
+        copper.findings += overlaps({n: s for n, s in copper.milled.items() if n in named}, milled)
         return copper
     return _by_pieces(milled, other, netlist, holes, side)
 
@@ -71,21 +71,27 @@ def pieces(shape: Geometry) -> list[shapely.Polygon]:
     return [p for p in parts if p.geom_type == "Polygon" and p.area > SMALLEST]
 
 
-def _leftover(nets: dict[str, Geometry], layer: GerberLayer) -> None:
-    """Copper the attributes give to no net: part of the net it touches, else a net of its own."""
+def _leftover(nets: dict[str, Geometry], layer: GerberLayer) -> list[Finding]:
+    """Copper the attributes give to no net: part of the net it touches, else a net of its own.
+
+    Where it joins several nets it is a tie, or a fault: a net of its own that overlaps them.
+    """
+    findings = []
     free = pieces(layer.without_net())
-    if not free:
-        return
     names = list(nets)
     tree = STRtree([nets[name] for name in names])
-    number = 0
-    for part in free:
-        touched = [names[k] for k in tree.query(part, predicate="intersects")]
+    for number, part in enumerate(free, 1):
+        touched = tuple(names[k] for k in sorted(tree.query(part, predicate="intersects")))
         if len(touched) == 1:
             nets[touched[0]] = areas(shapely.union(nets[touched[0]], part))
             continue
-        number += 1
         nets[f"copper {number}"] = part
+        if touched:
+            what = f"{' and '.join(touched)} are joined by copper that belongs to no net."
+            hint = "A tie on purpose is drawn this way. Check that it is one."
+            point = part.representative_point()
+            findings.append(Finding("tie", what, hint=hint, at=(point.x, point.y), nets=touched))
+    return findings
 
 
 def _by_touch_to(copper: NetCopper, other: GerberLayer, holes: Sequence[Hole]) -> None:
@@ -174,7 +180,9 @@ def _by_pieces(
 ) -> NetCopper:
     near = pieces(milled.shape)
     far = pieces(other.shape) if other is not None else []
-    islands = _Islands([*near, *far], [True] * len(near) + [False] * len(far), np.arange(len(near) + len(far)))
+    islands = _Islands(
+        [*near, *far], [True] * len(near) + [False] * len(far), np.arange(len(near) + len(far))
+    )
     _join_by_holes(islands, holes)
     names, findings = _names(islands, netlist, side)
     copper = NetCopper({}, {}, "netlist" if netlist is not None and names else "touching", findings)

@@ -217,8 +217,8 @@ def _same_length(digits: Iterable[str], shape: NumberFormat) -> bool:
 
 
 def _reason(share: float | None) -> str:
-    if share is None:
-        return "custom; nothing to check it against"
+    if not share:
+        return "custom; no pads to check it against"
     judged = "proved by" if share >= SURE else "not confirmed by"
     return f"{judged} the pads, {share:.0%} of the holes hit one"
 

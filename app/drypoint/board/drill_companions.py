@@ -41,7 +41,17 @@ def companion_of(name: str, files: Mapping[str, bytes]) -> Companion:
             used.append(other)
     factor = 1.0 if shape is not None and shape[0] else MM_PER_INCH
     for other, text in texts.items():
-        if base in text and (found := _TOOL.findall(text)):
+        if _names(text, base) and (found := _TOOL.findall(text)):
             tools.update({int(number): float(size) * factor for size, number in found})
             used.append(other)
     return Companion(tools, shape, tuple(dict.fromkeys(used)))
+
+
+_CREATED = re.compile(r"['\"\s]([\w .-]+)\.(\w{3})['\"]")
+
+
+def _names(text: str, base: str) -> bool:
+    """Whether a log speaks of the file, whose name may have got longer since."""
+    stem, _, suffix = base.rpartition(".")
+    created = {(name.strip(), ext) for name, ext in _CREATED.findall(text)}
+    return base in text or any(ext == suffix and stem.startswith(name) for name, ext in created)

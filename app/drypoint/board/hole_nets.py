@@ -20,8 +20,9 @@ ON_PAD = 0.05
 roundings of the coarsest format still in use (2.3 inch) stay below it."""
 EDGE = 0.02
 """mm; copper this near a hole's wall touches it."""
-FIT_SHARE = 0.8
-"""Share of plated holes on copper below which drill file and copper are said not to fit."""
+PLATED_SHARE, UNKNOWN_SHARE = 0.8, 0.5
+"""Share of holes on copper below which drill file and copper are said not to fit: holes stated as
+plated, and holes of which that is not said (mounting holes may be among them)."""
 
 
 def pad_hits(layers: Sequence[GerberLayer]) -> Callable[[Points], float] | None:
@@ -107,11 +108,13 @@ def fit_findings(
 ) -> list[Finding]:
     """Whether holes, copper and outline belong together."""
     findings = []
-    plated = [hole for hole in holes if hole.plated is not False]
-    on_copper = sum(hole.net is not None for hole in plated)
-    if len(plated) >= 3 and on_copper < FIT_SHARE * len(plated):
-        what = f"Only {on_copper} of {len(plated)} holes lie on copper: drill file and copper do not fit together."
-        findings.append(Finding("misfit", what, hint="Check that they are of one board, and the drill's units."))
+    for stated, least in ((True, PLATED_SHARE), (None, UNKNOWN_SHARE)):
+        judged = [hole for hole in holes if hole.plated is stated]
+        on_copper = sum(hole.net is not None for hole in judged)
+        if len(judged) >= 3 and on_copper < least * len(judged):
+            what = f"Only {on_copper} of {len(judged)} holes lie on copper: drill file and copper do not fit."
+            hint = "Check that they are of one board, and the drill file's units."
+            findings.append(Finding("misfit", what, hint=hint))
     room = outline.buffer(0.2)
     shapely.prepare(room)
     for label, copper in (("milled side", nets), ("other side", other)):
@@ -125,6 +128,10 @@ def fit_findings(
     out = [hole for hole in holes if not room.covers(Point(hole.x, hole.y))]
     if out:
         findings.append(
-            Finding("misfit", f"{len(out)} holes lie outside the outline.", at=(out[0].x, out[0].y))
+            Finding(
+                "misfit",
+                f"{len(out)} holes lie outside the outline or in a cut-out.",
+                at=(out[0].x, out[0].y),
+            )
         )
     return findings

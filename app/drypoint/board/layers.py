@@ -85,7 +85,9 @@ def _no_copper(roles: Sequence[LayerFile], side: Side) -> InputError:
     hint = "Choose the file that is the copper, or give it its role."
     if any(item.role is opposite for item in roles):
         hint = f"There is copper of the other side: mill the {opposite.value.split()[-1]}, or choose another file."
-    return InputError(f"No file is the copper of the {side.value}.", ", ".join(i.name for i in roles)[:200], hint)
+    return InputError(
+        f"No file is the copper of the {side.value}.", ", ".join(i.name for i in roles)[:200], hint
+    )
 
 
 def _one(roles: Sequence[LayerFile], role: Role, findings: list[Finding]) -> str | None:
@@ -134,7 +136,9 @@ def _take_drill(drill: DrillFile, item: LayerFile, layers: Layers) -> None:
     plated = {Role.DRILL_PLATED: True, Role.DRILL_UNPLATED: False}.get(item.role)
     for hole in drill.holes:
         layers.holes.append(
-            hole if hole.plated is not None else Hole(hole.x, hole.y, hole.diameter, plated, None, hole.function)
+            hole
+            if hole.plated is not None
+            else Hole(hole.x, hole.y, hole.diameter, plated, None, hole.function)
         )
     for slot in drill.slots:
         layers.slots.append(slot if slot.plated is not None else Slot(slot.path, slot.diameter, plated))
@@ -147,7 +151,9 @@ def _drill_gerber(files: Mapping[str, bytes], item: LayerFile, layers: Layers) -
     for entry in layer.objects:
         if entry.diameter is None or entry.diameter <= 0.0:
             what = "An opening in a drill file is not round."
-            raise InputError(what, f"{item.name}, line {entry.line}", "Only round tools make holes and slots.")
+            raise InputError(
+                what, f"{item.name}, line {entry.line}", "Only round tools make holes and slots."
+            )
         if entry.kind == "flash":
             x, y = (float(v) for v in entry.path[0])
             layers.holes.append(Hole(x, y, entry.diameter, plated, None, entry.function))

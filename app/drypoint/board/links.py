@@ -46,9 +46,7 @@ class _Net:
     """Indices of the holes that each piece of the other layer joins."""
 
 
-def link_wires(
-    nets: Mapping[str, Geometry], other: Mapping[str, Geometry], holes: Sequence[Hole]
-) -> Linking:
+def link_wires(nets: Mapping[str, Geometry], other: Mapping[str, Geometry], holes: Sequence[Hole]) -> Linking:
     """The wires for every net.
 
     Parameters
@@ -61,11 +59,13 @@ def link_wires(
     runs: list[tuple[str, Hole, Hole]] = []
     findings: list[Finding] = []
     through = 0
+    unreached: list[str] = []
     for name, far in other.items():
         net = _net(name, nets.get(name), far, [h for h in holes if h.net == name and h.plated is not False])
         runs += [(name, net.holes[a], net.holes[b]) for a, b in _tree(net)]
         through += len({k for group in net.groups if _bridges(net, group) for k in group})
-        findings += _unreached(net, far)
+        if len(pieces(far)) > len(net.groups):
+            unreached.append(name)
     if through:
         findings.append(
             Finding(
@@ -74,6 +74,8 @@ def link_wires(
                 "do, or a rivet or a soldered lead on both sides.",
             )
         )
+    if unreached:
+        findings.append(_unreached(unreached))
     findings += _still_open(nets, runs)
     return Linking(tuple(_wires(runs, nets, other, holes)), tuple(findings))
 
@@ -173,13 +175,17 @@ def _wires(
         yield LinkWire(name, as_points([(a.x, a.y), (b.x, b.y)]), line.length, crossing or foreign)
 
 
-def _unreached(net: _Net, far: Geometry) -> list[Finding]:
-    """Copper of the other side that no hole reaches, while the net has more of it."""
-    loose = len(pieces(far)) - len(net.groups)
-    if loose <= 0:
-        return []
-    what = f"{loose} pieces of {net.name} on the other side have no hole: wires between holes cannot replace them."
-    return [Finding("unreached", what, nets=(net.name,))]
+def _unreached(names: list[str]) -> Finding:
+    """Copper of the other side that no hole reaches: parts soldered there."""
+    what = (
+        f"{len(names)} nets have copper on the other side that no hole reaches (parts soldered there); "
+        "wires between holes cannot replace it."
+    )
+    return Finding("unreached", what, nets=tuple(names))
+
+
+LISTED = 8
+"""Open nets named one by one; the rest are counted."""
 
 
 def _still_open(nets: Mapping[str, Geometry], runs: Sequence[tuple[str, Hole, Hole]]) -> list[Finding]:
@@ -194,4 +200,7 @@ def _still_open(nets: Mapping[str, Geometry], runs: Sequence[tuple[str, Hole, Ho
             point = pieces(shape)[-1].representative_point()
             what = f"{name} stays in {left} pieces on the milled side even with the link wires."
             out.append(Finding("open", what, at=(point.x, point.y), nets=(name,)))
-    return out
+    if len(out) <= LISTED:
+        return out
+    rest = tuple(name for item in out[LISTED:] for name in item.nets)
+    return [*out[:LISTED], Finding("open", f"{len(rest)} more nets stay in several pieces.", nets=rest)]

@@ -73,7 +73,7 @@ def load_board(
     """
     chosen = [Path(path) for path in paths]
     return load_board_from_bytes(
-        gather(chosen), side=side, roles=roles, name=name or _name_of(chosen), progress=progress
+        gather(chosen), side=side, roles=roles, name=name or name_of(chosen), progress=progress
     )
 
 
@@ -106,7 +106,8 @@ def _overruled(item: LayerFile, roles: Mapping[str, Role]) -> LayerFile:
     return item if role is None else LayerFile(item.name, role, "chosen by hand")
 
 
-def _name_of(paths: Sequence[Path]) -> str:
+def name_of(paths: Sequence[Path]) -> str:
+    """What a board from these paths is called: the folder, the file, or what the files have in common."""
     first = paths[0].resolve() if paths else Path("board")
     if first.is_dir() or len(paths) == 1:
         return first.name if first.is_dir() else first.stem
@@ -156,7 +157,9 @@ def _assemble(
     if layers.netlist is not None and copper.source == "attributes":
         findings += netlist_findings(layers.netlist, layers.netlist_name, finder, frame.place)
     if not holes and not slots:
-        findings.append(Finding("no holes", "No drill file with holes was found.", hint="Add it if there is one."))
+        findings.append(
+            Finding("no holes", "No drill file with holes was found.", hint="Add it if there is one.")
+        )
     findings += links.findings
     return Board(
         name=name,

@@ -66,9 +66,7 @@ def _strokes(layer: GerberLayer) -> tuple[list[NDArray[np.float64]], list[Polygo
     return strokes, areas
 
 
-def _loops(
-    strokes: Sequence[NDArray[np.float64]], name: str, findings: list[Finding]
-) -> list[Polygon]:
+def _loops(strokes: Sequence[NDArray[np.float64]], name: str, findings: list[Finding]) -> list[Polygon]:
     strokes = _distinct([s for s in strokes if _extent(s) > SNAP / 2 or _closed(s)])
     if not strokes:
         return []
@@ -214,7 +212,9 @@ def _nest(loops: list[Polygon], name: str) -> tuple[Polygon, list[Finding]]:
         inner = loop.representative_point()
         if not edge.contains(inner):
             at = (inner.x, inner.y)
-            findings.append(Finding("second outline", "Another closed shape lies outside the outline.", name, at=at))
+            findings.append(
+                Finding("second outline", "Another closed shape lies outside the outline.", name, at=at)
+            )
         elif not any(hole.contains(inner) for hole in holes):
             holes.append(loop)
     board = edge.difference(shapely.union_all(holes)) if holes else edge

@@ -25,7 +25,9 @@ _OUTLINE = re.compile(
     rf"edge[-_ .]?cuts?|out?l+ine|profile|{_LEAD}(contour|border|dimensions?|board[-_ ]?edge|keep[-_ ]?out|route){_TAIL}"
 )
 _LEGEND = re.compile(r"silk|legend|overlay|nomenclature|placement|marking|bestueck")
-_INNER = re.compile(rf"{_LEAD}(in(ner)?[-_ .]?\d+|mid[-_ ]?\d+|inner|plane|pwr\d*|gnd\d+){_TAIL}|{_LEAD}g[12345]$")
+_INNER = re.compile(
+    rf"{_LEAD}(in(ner)?[-_ .]?\d+|mid[-_ ]?\d+|inner|plane|pwr\d*|gnd\d+){_TAIL}|{_LEAD}g[12345]$"
+)
 _TOP = re.compile(rf"top|front|{_LEAD}(f|component[-_ ]?side|comp|l1|layer[-_ ]?1|lyr[-_ ]?1){_TAIL}(?!\d)")
 _BOTTOM = re.compile(rf"bot|back|{_LEAD}(b|solder[-_ ]?side|sold){_TAIL}")
 _COPPER = re.compile(rf"copper|etch|signal|{_LEAD}(cu|layer|lyr)|cu{_TAIL}")
@@ -68,7 +70,9 @@ def layer_number(name: str) -> int | None:
 
 _TITLES = (
     re.compile(r"%LN([^*%]+)\*"),
-    re.compile(r"G0?4\s+(?:Layer|Title|Film Name|Layer_Physical|Layer Name)\s*:?\s*([^*\r\n]+)", re.IGNORECASE),
+    re.compile(
+        r"G0?4\s+(?:Layer|Title|Film Name|Layer_Physical|Layer Name)\s*:?\s*([^*\r\n]+)", re.IGNORECASE
+    ),
 )
 
 

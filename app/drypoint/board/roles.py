@@ -21,7 +21,7 @@ _GCODE_Z = re.compile(r"\bG0*[0-3]\b.*Z|^Z-?\.?\d|G0*[0-3][^\n]*Z-?\.?\d", re.MU
 
 
 def kind_of(data: bytes) -> str:
-    """"gerber", "drill", "netlist", "g-code", "job", "archive", "binary" or "other", by content."""
+    """ "gerber", "drill", "netlist", "g-code", "job", "archive", "binary" or "other", by content."""
     if not data.strip():
         return "empty"
     if b"\x00" in data[:4096]:
