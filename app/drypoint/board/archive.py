@@ -114,7 +114,7 @@ def _zip(data: bytes, name: str) -> Iterator[tuple[str, bytes]]:
 
 def _wanted(entry: zipfile.ZipInfo) -> bool:
     parts = PurePosixPath(entry.filename.replace("\\", "/")).parts
-    hidden = any(part.startswith(".") and part != ".." or part.lower() in _LEFT_OUT for part in parts)
+    hidden = any((part.startswith(".") and part != "..") or part.lower() in _LEFT_OUT for part in parts)
     return not (entry.is_dir() or hidden or entry.filename.lower().endswith((*_PICTURES, ".zip")))
 
 

@@ -56,7 +56,7 @@ def net_copper(
 
 
 def _tidy(nets: Mapping[str, Geometry]) -> dict[str, Geometry]:
-    return {name: areas(shape) for name, shape in nets.items() if not shape.is_empty}
+    return {name: areas(shape) for name, shape in nets.items() if not shapely.is_empty(shape)}
 
 
 def areas(shape: Geometry) -> Geometry:
@@ -104,7 +104,8 @@ def _by_touch_to(copper: NetCopper, other: GerberLayer, holes: Sequence[Hole]) -
 
 
 def _in(part: Geometry, hole: Hole) -> bool:
-    return bool(part.intersects(shapely.Point(hole.x, hole.y).buffer(hole.diameter / 2 + 0.02)))
+    disc = shapely.Point(hole.x, hole.y).buffer(hole.diameter / 2 + 0.02)
+    return bool(shapely.intersects(part, disc))
 
 
 def _nets_under(nets: Mapping[str, Geometry], holes: Sequence[Hole]) -> list[str]:
@@ -153,8 +154,8 @@ def _declared_ties(layer: GerberLayer) -> set[frozenset[str]]:
 
 
 def _joined(nets: tuple[str, ...], common: Geometry, declared: bool) -> Finding:
-    point = common.representative_point() if not common.is_empty else common.centroid
-    at = (float(point.x), float(point.y))
+    x, y = shapely.get_coordinates(shapely.point_on_surface(common))[0].tolist()
+    at = (x, y)
     listed = " and ".join(nets)
     if declared:
         return Finding("tie", f"{listed} are tied in copper, as the design says.", at=at, nets=nets)
@@ -195,14 +196,14 @@ def _by_pieces(
             names[group] = f"net {number}"
         target = collected[0] if islands.on_milled[index] else collected[1]
         target.setdefault(names[group], []).append(islands.parts[index])
-    for source, target in zip(collected, (copper.milled, copper.other), strict=True):
-        target.update({name: areas(shapely.union_all(parts)) for name, parts in source.items()})
+    for source, into in zip(collected, (copper.milled, copper.other), strict=True):
+        into.update({name: areas(shapely.union_all(parts)) for name, parts in source.items()})
     return copper
 
 
 def _reading_order(islands: _Islands) -> list[int]:
     """Milled side first, then from the upper left on, so that made-up names stay the same."""
-    corners = [(part.bounds[0], part.bounds[3]) for part in islands.parts]
+    corners = [(box[0], box[3]) for box in shapely.bounds(islands.parts).tolist()]
     return sorted(
         range(len(islands.parts)),
         key=lambda k: (not islands.on_milled[k], -round(corners[k][1], 2), round(corners[k][0], 2)),

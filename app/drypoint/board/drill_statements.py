@@ -118,11 +118,9 @@ def _words(upper: str, said: Statements, source: str) -> None:
         said.set_units(True, source, strong=False)
     elif re.search(r"\bINCH(ES)?\b", upper):
         said.set_units(False, source, strong=False)
-    if "SUPPRESS TRAILING" in upper or re.search(r"/\s*TRAILING\b", upper):
+    if re.search(r"SUPPRESS TRAILING|/\s*TRAILING\b", upper):
         said.keep = said.keep or "leading"
-    elif "SUPPRESS LEADING" in upper or re.search(r"/\s*LEADING\b", upper):
-        said.keep = said.keep or "trailing"
-    elif "KEEP ZEROS" in upper:
+    elif re.search(r"SUPPRESS LEADING|/\s*LEADING\b|KEEP ZEROS", upper):
         said.keep = said.keep or "trailing"
 
 

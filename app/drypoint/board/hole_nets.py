@@ -87,7 +87,7 @@ def with_nets(
     holes: Sequence[Hole], slots: Sequence[Slot], finder: NetFinder
 ) -> tuple[tuple[Hole, ...], tuple[Slot, ...], list[Finding]]:
     """Holes and slots with their nets, and the holes that cut into two."""
-    middles: list[Geometry] = [Point(h.x, h.y) for h in holes]
+    middles = [Point(h.x, h.y) for h in holes]
     discs = [m.buffer(h.diameter / 2 + EDGE) for m, h in zip(middles, holes, strict=True)]
     paths = [shapely.LineString(s.path) for s in slots]
     areas = [p.buffer(s.diameter / 2 + EDGE) for p, s in zip(paths, slots, strict=True)]
@@ -115,17 +115,17 @@ def fit_findings(
             what = f"Only {on_copper} of {len(judged)} holes lie on copper: drill file and copper do not fit."
             hint = "Check that they are of one board, and the drill file's units."
             findings.append(Finding("misfit", what, hint=hint))
-    room = outline.buffer(0.2)
+    room = shapely.buffer(outline, 0.2)
     shapely.prepare(room)
     for label, copper in (("milled side", nets), ("other side", other)):
-        outside = [(n, s.difference(room)) for n, s in copper.items() if not room.covers(s)]
-        area = sum(rest.area for _, rest in outside)
+        outside = [(n, shapely.difference(s, room)) for n, s in copper.items() if not shapely.covers(room, s)]
+        area = sum(float(shapely.area(rest)) for _, rest in outside)
         if area > 0.5:
-            point = outside[0][1].representative_point()
+            point = shapely.get_coordinates(shapely.point_on_surface(outside[0][1]))[0]
             names = tuple(name for name, _ in outside)
             what = f"{area:.1f} mm² of copper on the {label} lie outside the outline."
-            findings.append(Finding("misfit", what, at=(point.x, point.y), nets=names))
-    out = [hole for hole in holes if not room.covers(Point(hole.x, hole.y))]
+            findings.append(Finding("misfit", what, at=(float(point[0]), float(point[1])), nets=names))
+    out = [hole for hole in holes if not shapely.covers(room, Point(hole.x, hole.y))]
     if out:
         findings.append(
             Finding(

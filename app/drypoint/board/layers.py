@@ -84,7 +84,7 @@ def _no_copper(roles: Sequence[LayerFile], side: Side) -> InputError:
     opposite = Role.COPPER_TOP if side is Side.BOTTOM else Role.COPPER_BOTTOM
     hint = "Choose the file that is the copper, or give it its role."
     if any(item.role is opposite for item in roles):
-        hint = f"There is copper of the other side: mill the {opposite.value.split()[-1]}, or choose another file."
+        hint = f"There is copper of the {opposite.value.split()[-1]}: mill that, or choose another file."
     return InputError(
         f"No file is the copper of the {side.value}.", ", ".join(i.name for i in roles)[:200], hint
     )

@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from itertools import combinations
+from itertools import combinations, pairwise
 
 import numpy as np
 import shapely
@@ -134,7 +134,7 @@ def _pairs(net: _Net, indices: list[int]) -> Iterable[tuple[int, int]]:
             triangles = Delaunay(places).simplices
         except QhullError:  # all on one line: neighbours along it
             order = sorted(indices, key=lambda k: (net.holes[k].x, net.holes[k].y))
-            return list(zip(order, order[1:], strict=False))
+            return list(pairwise(order))
         pairs = {
             (indices[min(a, b)], indices[max(a, b)])
             for triangle in triangles.tolist()

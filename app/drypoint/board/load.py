@@ -7,7 +7,6 @@ lower left of the outline.
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from pathlib import Path
@@ -111,8 +110,15 @@ def name_of(paths: Sequence[Path]) -> str:
     first = paths[0].resolve() if paths else Path("board")
     if first.is_dir() or len(paths) == 1:
         return first.name if first.is_dir() else first.stem
-    common = os.path.commonprefix([path.stem for path in paths]).strip("-_. ")
+    common = _common([path.stem for path in paths]).strip("-_. ")
     return common or first.parent.name or "board"
+
+
+def _common(names: Sequence[str]) -> str:
+    """What all names begin with."""
+    first, last = min(names), max(names)
+    same = [a == b for a, b in zip(first, last, strict=False)]
+    return first[: same.index(False) if False in same else len(same)]
 
 
 def _outline(
@@ -189,7 +195,8 @@ class _Frame:
         self.to_design = Rigid(0.0, (x1 if mirror else x0, y0), mirror)
 
     def points(self, points: NDArray[np.float64]) -> NDArray[np.float64]:
-        return points * self._scale + self._shift
+        moved: NDArray[np.float64] = points * self._scale + self._shift
+        return moved
 
     def place(self, at: tuple[float, float]) -> tuple[float, float]:
         x, y = self.points(np.array([at]))[0]

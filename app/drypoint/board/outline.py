@@ -74,7 +74,7 @@ def _loops(strokes: Sequence[NDArray[np.float64]], name: str, findings: list[Fin
     loops += _close(chains, name, findings)
     polygons = [Polygon(loop) for loop in loops if len(loop) > 3]
     good = [p for p in polygons if p.is_valid and p.area > 0.0]
-    if len(good) < len(polygons) or chains and not good:
+    if len(good) < len(polygons) or (chains and not good):
         good += _faces([LineString(s) for s in strokes if len(s) > 1])
     return good
 
@@ -122,7 +122,8 @@ def _chain(
         for k in (0, -1):
             at.setdefault((float(stroke[k][0]), float(stroke[k][1])), []).append(index)
     unused = set(range(len(strokes)))
-    loops, chains = [], []
+    loops: list[NDArray[np.float64]] = []
+    chains: list[NDArray[np.float64]] = []
     # open chains first, from their loose ends, so that loops are not cut open by them
     loose = [entries[0] for entries in at.values() if len(entries) == 1]
     for start in (*loose, *range(len(strokes))):
@@ -215,7 +216,7 @@ def _nest(loops: list[Polygon], name: str) -> tuple[Polygon, list[Finding]]:
             findings.append(
                 Finding("second outline", "Another closed shape lies outside the outline.", name, at=at)
             )
-        elif not any(hole.contains(inner) for hole in holes):
+        elif not any(shapely.contains(hole, inner) for hole in holes):
             holes.append(loop)
     board = edge.difference(shapely.union_all(holes)) if holes else edge
     parts = [part for part in shapely.get_parts(board) if isinstance(part, Polygon)]
@@ -224,12 +225,12 @@ def _nest(loops: list[Polygon], name: str) -> tuple[Polygon, list[Finding]]:
 
 def hull_outline(shapes: Sequence[Geometry], margin: float = MARGIN) -> Polygon | None:
     """The rectangle round the copper with a margin; None without copper."""
-    boxes = [shape.bounds for shape in shapes if not shape.is_empty]
+    boxes = [shapely.bounds(shape) for shape in shapes if not shapely.is_empty(shape)]
     if not boxes:
         return None
     low = np.min([box[:2] for box in boxes], axis=0) - margin
     high = np.max([box[2:] for box in boxes], axis=0) + margin
-    return shapely.box(*low, *high)
+    return Polygon([low, (high[0], low[1]), high, (low[0], high[1])])
 
 
 def stated_outline(text: str) -> Polygon | None:
@@ -240,4 +241,4 @@ def stated_outline(text: str) -> Polygon | None:
     width, height = float(match[1]) * _MIL, float(match[2]) * _MIL
     if not (1.0 <= width <= 2000.0 and 1.0 <= height <= 2000.0):
         return None
-    return shapely.box(0.0, 0.0, width, height)
+    return Polygon([(0.0, 0.0), (width, 0.0), (width, height), (0.0, height)])

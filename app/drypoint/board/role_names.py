@@ -22,7 +22,8 @@ _NOT_USED = re.compile(
     rf"|{_LEAD}(fab|stop|cream|sm[cst]|spt|spb|dwgs?|comments?|eco\d?|margin|drawing|notes|keepin){_TAIL}"
 )
 _OUTLINE = re.compile(
-    rf"edge[-_ .]?cuts?|out?l+ine|profile|{_LEAD}(contour|border|dimensions?|board[-_ ]?edge|keep[-_ ]?out|route){_TAIL}"
+    rf"edge[-_ .]?cuts?|out?l+ine|profile"
+    rf"|{_LEAD}(contour|border|dimensions?|board[-_ ]?edge|keep[-_ ]?out|route){_TAIL}"
 )
 _LEGEND = re.compile(r"silk|legend|overlay|nomenclature|placement|marking|bestueck")
 _INNER = re.compile(

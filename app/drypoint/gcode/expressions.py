@@ -133,8 +133,9 @@ def _compute(name: str, x: float) -> float:
             return float(math.floor(x + 0.5) if x >= 0 else math.ceil(x - 0.5))
         if name in ("FIX", "FUP"):
             return float(math.floor(x) if name == "FIX" else math.ceil(x))
-        plain = {"ABS": abs, "EXP": math.exp, "LN": math.log, "SQRT": math.sqrt}[name]
-        return _finite(float(plain(x)))
+        if name == "ABS":
+            return abs(x)
+        return _finite({"EXP": math.exp, "LN": math.log, "SQRT": math.sqrt}[name](x))
     except (OverflowError, ValueError):
         raise InputError(f"{name}[{x:g}] cannot be computed.") from None
 

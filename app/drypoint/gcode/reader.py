@@ -108,7 +108,7 @@ def read_program(text: str, *, name: str = "program", start: Vector = (0.0, 0.0,
     return GProgram(tuple(interpreter.moves), tuple(interpreter.warnings()))
 
 
-_REFUSED = {
+_REFUSED: dict[float, str] = {
     10: "G10 changes the controller's coordinates.",
     28: "G28 goes to a place this file does not know.",
     28.1: "G28.1 changes the controller's settings.",
@@ -123,8 +123,11 @@ _REFUSED = {
     18: "G18 turns arcs into another plane; only the XY plane is supported.",
     19: "G19 turns arcs into another plane; only the XY plane is supported.",
     90.1: "G90.1 (absolute arc centres) is not supported.",
-    **{code: f"G{code} (a canned cycle) is not supported." for code in range(84, 90)},
-    **{code: f"G{code:g} chooses other work coordinates." for code in (55, 56, 57, 58, 59, 59.1, 59.2, 59.3)},
+    **{float(code): f"G{code} (a canned cycle) is not supported." for code in range(84, 90)},
+    **{
+        code: f"G{code:g} chooses other work coordinates."
+        for code in (55.0, 56.0, 57.0, 58.0, 59.0, 59.1, 59.2, 59.3)
+    },
 }
 _PLAIN = "Only G0–G4, G17, G20, G21, G54, G80–G83, G90–G94, G98 and G99 are understood."
 
