@@ -174,6 +174,12 @@ class PathCanvas(PlaneView):
         """Let clamps and the board be dragged; the owner moves them by showing another content."""
         self._editing = editing
 
+    def keep_blank_still(self, dx: float, dy: float) -> None:
+        """Look elsewhere after the board moved by (dx, dy) mm on its blank."""
+        fitted = self._fitted
+        self._look(replace(self._seen, x=self._seen.x - dx, y=self._seen.y - dy))
+        self._fitted = fitted
+
     def set_measuring(self, measuring: bool) -> None:
         """Measure between two places by dragging."""
         self._measuring = measuring

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QLabel,
+    QLayout,
     QPushButton,
     QSizePolicy,
     QVBoxLayout,
@@ -195,6 +196,16 @@ class Note(QFrame):
             widget.setText(content)
             widget.setVisible(bool(content))
         self.setAccessibleName(f"{what} {text}")
+
+
+def empty(layout: QLayout) -> None:
+    """Take everything out of a layout and let it go."""
+    while layout.count():
+        item = layout.takeAt(0)
+        widget = item.widget() if item is not None else None
+        if widget is not None:
+            widget.hide()
+            widget.deleteLater()
 
 
 def tint(label: QLabel, colour: str) -> None:

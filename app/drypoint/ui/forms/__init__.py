@@ -1,0 +1,1 @@
+"""Forms shared by the wizard and the pages: plain values in, plain values out."""

@@ -1,0 +1,95 @@
+"""The form of the bits at hand."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
+
+from drypoint.ui.forms.sketch import VBitSketch
+from drypoint.ui.forms.values import BitValues
+from drypoint.ui.parts.blocks import rule, words
+from drypoint.ui.parts.fields import NumberField, Setting, read_number
+from drypoint.ui.theme.theme import Theme
+
+
+class BitsForm(QWidget):
+    """V-bit, end mill and drills.
+
+    Signals
+    -------
+    edited(object) : the new `BitValues`
+    """
+
+    edited = Signal(object)
+
+    def __init__(self, theme: Theme, values: BitValues, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._values = values
+        self._sketch = VBitSketch(theme)
+        self._fields = {
+            "tip": NumberField(self.tr("Width of the tip"), "mm", decimals=2, least=0.0, most=3.0),
+            "angle_deg": NumberField(self.tr("Included angle"), "°", decimals=0, least=5.0, most=120.0),
+            "feed": NumberField(self.tr("Feed"), "mm/min", decimals=0, least=1.0, most=5000.0, step=10),
+            "plunge": NumberField(self.tr("Plunge"), "mm/min", decimals=0, least=1.0, most=2000.0, step=10),
+            "spindle": NumberField(
+                self.tr("Spindle"), "/min", decimals=0, least=0.0, most=100000.0, step=500
+            ),
+            "mill": NumberField(self.tr("End mill, diameter"), "mm", decimals=2, least=0.2, most=6.0),
+            "mill_feed": NumberField(
+                self.tr("End mill, feed"), "mm/min", decimals=0, least=1.0, most=5000.0, step=10
+            ),
+        }
+        self.drills = QLineEdit()
+        self.drills.setAccessibleName(self.tr("Drills at hand, mm"))
+        self._build()
+        for name, field in self._fields.items():
+            field.edited.connect(lambda value, name=name: self._change(**{name: value}))
+        self.drills.editingFinished.connect(self._drills_settled)
+        self.set_values(values)
+
+    def _build(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(6)
+        column.addWidget(words(self.tr("V-bit for grooves"), "section"))
+        column.addWidget(self._sketch)
+        for name in ("tip", "angle_deg", "feed", "plunge", "spindle"):
+            field = self._fields[name]
+            column.addWidget(Setting(field.accessibleName(), field))
+        column.addWidget(rule())
+        column.addWidget(words(self.tr("Outline and holes"), "section"))
+        for name in ("mill", "mill_feed"):
+            field = self._fields[name]
+            column.addWidget(Setting(field.accessibleName(), field))
+        column.addWidget(Setting(self.tr("Drills at hand, mm"), self.drills))
+        caution = self.tr(
+            "Feeds and speeds are common practice for small engravers; the makers of bit and machine know better."
+        )
+        column.addWidget(words(caution, "caption", wrap=True))
+        column.addStretch(1)
+
+    @property
+    def values(self) -> BitValues:
+        """What is set."""
+        return self._values
+
+    def set_values(self, values: BitValues) -> None:
+        """Show other values; no signal."""
+        self._values = values
+        for name, field in self._fields.items():
+            field.set_value(getattr(values, name))
+        self.drills.setText("  ".join(f"{d:g}" for d in values.drills))
+        self._sketch.show_bit(values.tip, values.angle_deg)
+
+    def _change(self, **changes: object) -> None:
+        self.set_values(replace(self._values, **changes))  # type: ignore[arg-type]
+        self.edited.emit(self._values)
+
+    def _drills_settled(self) -> None:
+        typed = self.drills.text().replace(";", " ").split()
+        read = [read_number(each, "mm") for each in typed]
+        drills = tuple(sorted({value for value in read if value is not None and 0.0 < value <= 10.0}))
+        if drills != self._values.drills:
+            self._change(drills=drills)

@@ -1,0 +1,128 @@
+"""The form of the machine."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QCheckBox, QComboBox, QVBoxLayout, QWidget
+
+from drypoint.ui.forms.values import MachineValues
+from drypoint.ui.parts.blocks import Note, button, rule, words
+from drypoint.ui.parts.fields import NumberField, Setting
+from drypoint.ui.theme.theme import Theme
+
+BAUDS = (115200, 57600, 38400, 19200, 9600)
+
+
+class MachineForm(QWidget):
+    """Port, travel, play and what the controller switches.
+
+    Signals
+    -------
+    edited(object) : the new `MachineValues`
+    ports_wanted() : look for ports again
+    """
+
+    edited = Signal(object)
+    ports_wanted = Signal()
+
+    def __init__(self, theme: Theme, values: MachineValues, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self._values = values
+        self.port = QComboBox()
+        self.baud = QComboBox()
+        self.look_again = button(self.tr("Look again"))
+        self._travel = [
+            NumberField(self.tr("Travel {axis}").format(axis=axis), "mm", decimals=0, least=5.0, most=3000.0)
+            for axis in "XYZ"
+        ]
+        self._play = [
+            NumberField(
+                self.tr("Play {axis}").format(axis=axis), "mm", decimals=3, least=0.0, most=1.0, step=0.005
+            )
+            for axis in "XY"
+        ]
+        self.contact = QCheckBox(self.tr("A clip and the contact input are there"))
+        self.spindle = QCheckBox(self.tr("The controller switches the spindle"))
+        self.homing = QCheckBox(self.tr("The machine has switches and finds its home"))
+        self._build()
+        self._connect()
+        self.show_ports(())
+        self.set_values(values)
+
+    def _build(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(6)
+        column.addWidget(words(self.tr("Connection"), "section"))
+        for box, name in ((self.port, self.tr("Port")), (self.baud, self.tr("Baud"))):
+            box.setAccessibleName(name)
+            box.setFixedWidth(200)
+            column.addWidget(Setting(name, box))
+        for baud in BAUDS:
+            self.baud.addItem(str(baud), baud)
+        column.addWidget(Setting("", self.look_again))
+        column.addWidget(rule())
+        column.addWidget(words(self.tr("Axes"), "section"))
+        for field in (*self._travel, *self._play):
+            column.addWidget(Setting(field.accessibleName(), field))
+        column.addWidget(rule())
+        for check in (self.contact, self.spindle, self.homing):
+            column.addWidget(check)
+        text = self.tr(
+            "Stop in this program is no emergency stop. Keep the power switch within reach, wear eye "
+            "protection, and follow the manual of the machine's maker."
+        )
+        column.addSpacing(6)
+        column.addWidget(Note("plain", self.tr("Before anything moves"), text))
+        column.addStretch(1)
+
+    def _connect(self) -> None:
+        self.port.activated.connect(lambda _: self._change(port=str(self.port.currentData())))
+        self.baud.activated.connect(lambda _: self._change(baud=int(self.baud.currentData())))
+        self.look_again.clicked.connect(self.ports_wanted)
+        for field in self._travel:
+            field.edited.connect(lambda _: self._change(travel=tuple(f.value for f in self._travel)))
+        for field in self._play:
+            field.edited.connect(lambda _: self._change(play=tuple(f.value for f in self._play)))
+        self.contact.clicked.connect(lambda on: self._change(contact=on))
+        self.spindle.clicked.connect(lambda on: self._change(spindle_switched=on))
+        self.homing.clicked.connect(lambda on: self._change(homing=on))
+
+    def show_ports(self, ports: Sequence[tuple[str, str]]) -> None:
+        """Offer ports: name and what is said of it; the bench is always there."""
+        self.port.clear()
+        self.port.addItem(self.tr("Bench (simulated machine)"), "")
+        for name, what in ports:
+            self.port.addItem(f"{name}  {what}".strip(), name)
+        self._show_port()
+
+    @property
+    def values(self) -> MachineValues:
+        """What is set."""
+        return self._values
+
+    def set_values(self, values: MachineValues) -> None:
+        """Show other values; no signal."""
+        self._values = values
+        self._show_port()
+        self.baud.setCurrentIndex(max(0, self.baud.findData(values.baud)))
+        for field, value in zip((*self._travel, *self._play), (*values.travel, *values.play), strict=True):
+            field.set_value(value)
+        self.contact.setChecked(values.contact)
+        self.spindle.setChecked(values.spindle_switched)
+        self.homing.setChecked(values.homing)
+
+    def _show_port(self) -> None:
+        index = self.port.findData(self._values.port)
+        if index < 0:
+            self.port.addItem(self._values.port, self._values.port)
+            index = self.port.count() - 1
+        self.port.setCurrentIndex(index)
+
+    def _change(self, **changes: object) -> None:
+        self.set_values(replace(self._values, **changes))  # type: ignore[arg-type]
+        self.edited.emit(self._values)

@@ -1,0 +1,1 @@
+"""Moving the machine by hand, touching off, and the reference holes."""

@@ -1,0 +1,164 @@
+"""Where the bit is, and the buttons that move it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from drypoint.ui.jog.keys import STEPS, JogKeys
+from drypoint.ui.parts.blocks import button, tint, words
+from drypoint.ui.parts.segments import Segments
+from drypoint.ui.parts.switch import Switch
+from drypoint.ui.theme.theme import Theme
+
+AXES = ("x", "y", "z")
+
+
+@dataclass(frozen=True, slots=True)
+class Position:
+    """Work and machine coordinates, mm; None where they are not known."""
+
+    work: tuple[float, float, float] | None
+    machine: tuple[float, float, float] | None
+    trusted: bool = True
+    """False after hand wheels may have moved an axis."""
+
+
+class PositionPanel(QWidget):
+    """Big figures, jog buttons and steps, arming of the keys, touching off.
+
+    Signals
+    -------
+    jogged(str, float) : axis, distance in mm
+    armed(bool) : the user armed or disarmed the keys
+    touched_off(str, float) : "paper" with its thickness in mm, or "contact" with 0
+    place_entered() : the user wants to enter a place set by hand wheel
+    """
+
+    jogged = Signal(str, float)
+    armed = Signal(bool)
+    touched_off = Signal(str, float)
+    place_entered = Signal()
+
+    PAPER = 0.10
+    """Thickness of common office paper, mm (common practice; measure yours)."""
+
+    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self.keys = JogKeys(self)
+        self.switch = Switch(theme, self.tr("Jog keys"))
+        self._armed_word = words("", "quiet")
+        self._work = {axis: words("—", "position", right=True) for axis in AXES}
+        self._machine = {axis: words("", "quiet", right=True) for axis in AXES}
+        self._buttons: dict[tuple[str, int], QPushButton] = {}
+        self.steps = Segments([f"{step:g}" for step in STEPS], self.tr("Step"), chosen=1)
+        self.ways = Segments([self.tr("Paper 0.10"), self.tr("Contact")], self.tr("Touch off"), chosen=1)
+        self.touch_off = button(self.tr("Touch off Z"))
+        self.enter_place = button(self.tr("Set by hand wheel…"), "flat")
+        self._hint = words("", "caption", wrap=True)
+        self._build()
+        self._connect()
+        theme.changed.connect(lambda: self._show_armed(self.keys.armed))
+        self._show_armed(False)
+
+    def _build(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 8, 16, 8)
+        column.setSpacing(6)
+        head = QHBoxLayout()
+        head.addWidget(words(self.tr("Position"), "section"))
+        head.addStretch(1)
+        head.addWidget(words(self.tr("Jog keys"), "label"))
+        head.addWidget(self._armed_word)
+        head.addWidget(self.switch)
+        column.addLayout(head)
+        column.addLayout(self._grid())
+        steps = QHBoxLayout()
+        steps.addWidget(words(self.tr("Step"), "label"))
+        steps.addStretch(1)
+        steps.addWidget(self.steps)
+        steps.addWidget(words("mm", "unit"))
+        column.addLayout(steps)
+        touch = QHBoxLayout()
+        touch.setSpacing(8)
+        touch.addWidget(self.ways)
+        touch.addWidget(self.touch_off, 1)
+        column.addLayout(touch)
+        foot = QHBoxLayout()
+        foot.addWidget(self._hint, 1)
+        foot.addWidget(self.enter_place, 0, Qt.AlignmentFlag.AlignTop)
+        column.addLayout(foot)
+
+    def _grid(self) -> QGridLayout:
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(8)
+        grid.setVerticalSpacing(4)
+        grid.addWidget(words(self.tr("work, mm"), "caption"), 0, 1, 1, 2)
+        grid.addWidget(words(self.tr("machine"), "caption", right=True), 0, 4)
+        for row, axis in enumerate(AXES, start=1):
+            grid.addWidget(words(axis.upper(), "state"), row, 0)
+            for column, sign in ((1, -1), (3, 1)):
+                each = button("−" if sign < 0 else "+", "axis")
+                way = self.tr("minus") if sign < 0 else self.tr("plus")
+                each.setAccessibleName(f"{axis.upper()} {way}")
+                self._buttons[axis, sign] = each
+                grid.addWidget(each, row, column)
+            grid.addWidget(self._work[axis], row, 2)
+            grid.addWidget(self._machine[axis], row, 4)
+        grid.setColumnStretch(2, 1)
+        grid.setColumnMinimumWidth(4, 74)
+        return grid
+
+    def _connect(self) -> None:
+        for (axis, sign), each in self._buttons.items():
+            each.clicked.connect(lambda _=False, a=axis, s=sign: self.jogged.emit(a, s * self.step))
+        self.keys.jogged.connect(lambda axis, sign: self.jogged.emit(axis, sign * self.step))
+        self.keys.step_chosen.connect(self.steps.choose)
+        self.keys.disarmed.connect(self._disarmed)
+        self.switch.toggled.connect(self._arm)
+        self.touch_off.clicked.connect(self._touch_off)
+        self.enter_place.clicked.connect(self.place_entered)
+
+    @property
+    def step(self) -> float:
+        """Jog step, mm."""
+        return STEPS[self.steps.choice]
+
+    def show_position(self, position: Position) -> None:
+        """Show where the bit is."""
+        for number, axis in enumerate(AXES):
+            work = "—" if position.work is None else f"{position.work[number]:.3f}"
+            machine = "" if position.machine is None else f"{position.machine[number]:.3f}"
+            self._work[axis].setText(work.replace("-", "−"))
+            self._work[axis].setAccessibleName(f"{axis.upper()} {work} mm")
+            self._machine[axis].setText(machine.replace("-", "−"))
+            tint(self._work[axis], self._theme.tokens.ink if position.trusted else self._theme.tokens.caution)
+
+    def set_usable(self, usable: bool, why_not: str = "") -> None:
+        """Lock everything that moves, with the reason."""
+        if not usable:
+            self.switch.setChecked(False)
+        for each in (*self._buttons.values(), self.switch, self.touch_off, self.enter_place):
+            each.setEnabled(usable)
+        self._show_armed(self.keys.armed, why_not)
+
+    def _arm(self, on: bool) -> None:
+        self.keys.arm(on)
+        self._show_armed(on)
+        self.armed.emit(on)
+
+    def _disarmed(self) -> None:
+        self.switch.setChecked(False)
+
+    def _show_armed(self, on: bool, why_not: str = "") -> None:
+        self._armed_word.setText(self.tr("armed") if on else self.tr("off"))
+        tint(self._armed_word, self._theme.tokens.copper if on else self._theme.tokens.ink2)
+        hint = self.tr("Arrow keys move X and Y, Page Up and Page Down move Z. Esc disarms.")
+        self._hint.setText(why_not or (hint if on else ""))
+
+    def _touch_off(self) -> None:
+        paper = self.ways.choice == 0
+        self.touched_off.emit("paper" if paper else "contact", self.PAPER if paper else 0.0)

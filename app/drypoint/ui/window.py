@@ -1,0 +1,289 @@
+"""The main window: arranges its areas by size, owns nothing of the job."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QMainWindow,
+    QSplitter,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from drypoint.ui.canvas.content import View
+from drypoint.ui.canvas.panel import CanvasPanel
+from drypoint.ui.heat.view import Aspect, HeatView
+from drypoint.ui.jog.panel import JogPanel
+from drypoint.ui.menus import Commands
+from drypoint.ui.parts.blocks import rule, words
+from drypoint.ui.parts.segments import Segments
+from drypoint.ui.run_strip import RunStrip
+from drypoint.ui.theme.icons import app_icon
+from drypoint.ui.theme.sheet import give_look
+from drypoint.ui.theme.theme import Theme
+from drypoint.ui.traveller import Traveller
+
+STEPS = 9
+PAGE, PAGE_WIDE, PAGE_LARGE = 300, 430, 360
+RIGHT, RIGHT_LARGE = 388, 480
+LARGE, ONE_AREA, NARROW_TAG, OVER = 1900, 1360, 1200, 1120
+"""Widths of the window at which the arrangement changes, px."""
+LOW = 900
+"""Height under which the right column holds one area, px."""
+
+
+class MainWindow(QMainWindow):
+    """Traveller, pages, canvas, right column, run strip.
+
+    Signals
+    -------
+    step_chosen(int) : from 0
+    files_dropped(list) : paths dropped on the window
+    closing() : asked to close; call ``refuse_closing`` in a slot to stay
+    """
+
+    step_chosen = Signal(int)
+    files_dropped = Signal(list)
+    closing = Signal()
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__()
+        self.theme = theme
+        self.commands = Commands(self)
+        self.traveller = Traveller(theme, STEPS)
+        self.pages = QStackedWidget()
+        self.canvas = CanvasPanel(theme)
+        self.heat = HeatView(theme)
+        self.jog = JogPanel(theme)
+        self.strip = RunStrip(theme)
+        self._areas = Segments([self.tr("Surface"), self.tr("Position")], self.tr("Area"))
+        self._right = QWidget()
+        self._body = QSplitter(Qt.Orientation.Horizontal)
+        self._name = words("", "caption")
+        self._over = False
+        self._over_shown = True
+        self._stay = False
+        self._wide_pages: set[int] = set()
+        self._build()
+        self._connect()
+        self.setWindowIcon(app_icon())
+        self.setMinimumSize(900, 620)
+        self.setAcceptDrops(True)
+        self.show_name("")
+
+    def _build(self) -> None:
+        for _ in range(STEPS):
+            self.pages.addWidget(QWidget())
+        give_look(self._right, "panel")
+        self._right.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        column = QVBoxLayout(self._right)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        switch = QHBoxLayout()
+        switch.setContentsMargins(16, 8, 16, 0)
+        switch.addWidget(self._areas)
+        switch.addStretch(1)
+        column.addLayout(switch)
+        column.addWidget(self.heat, 9)
+        self._between = rule()
+        column.addWidget(self._between)
+        column.addWidget(self.jog, 10)
+        for area in (self.pages, self.canvas, self._right):
+            self._body.addWidget(area)
+        self._body.setChildrenCollapsible(False)
+        self._body.setHandleWidth(1)
+        self._body.setStretchFactor(1, 1)
+        self.pages.setMinimumWidth(PAGE)
+        self._right.setMinimumWidth(RIGHT)
+        self.canvas.setMinimumWidth(360)
+        upper = QHBoxLayout()
+        upper.setContentsMargins(0, 0, 0, 0)
+        upper.setSpacing(0)
+        upper.addWidget(self.traveller)
+        upper.addWidget(self._body, 1)
+        whole = QWidget()
+        outer = QVBoxLayout(whole)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.setSpacing(0)
+        outer.addLayout(upper, 1)
+        outer.addWidget(self.strip)
+        self.setCentralWidget(whole)
+        corner = self._name
+        corner.setContentsMargins(0, 0, 16, 0)
+        self.menuBar().setCornerWidget(corner, Qt.Corner.TopRightCorner)
+
+    def _connect(self) -> None:
+        self.traveller.chosen.connect(self.choose_step)
+        self._areas.chosen.connect(lambda _: self._arrange())
+        for number in range(STEPS):
+            self.commands[f"step{number + 1}"].triggered.connect(
+                lambda _=False, n=number: self.choose_step(n)
+            )
+        for view in View:
+            self.commands[view.value].triggered.connect(lambda _=False, v=view: self.canvas.set_view(v))
+        commands = self.commands
+        commands["fit"].triggered.connect(self.canvas.canvas.fit)
+        commands["measure"].toggled.connect(self.canvas.measure_button.setChecked)
+        self.canvas.measure_button.toggled.connect(commands["measure"].setChecked)
+        commands["surface"].triggered.connect(self._next_aspect)
+        commands["page"].toggled.connect(self.show_page)
+        commands["light"].triggered.connect(lambda: self.theme.choose(False))
+        commands["dark"].triggered.connect(lambda: self.theme.choose(True))
+        commands["system"].triggered.connect(lambda: self.theme.choose(None))
+        commands["quit"].triggered.connect(self.close)
+        position = self.jog.position
+        commands["arm"].toggled.connect(position.switch.setChecked)
+        position.switch.toggled.connect(commands["arm"].setChecked)
+        commands["over_hole"].triggered.connect(self.jog.reference.confirm)
+        for name, signal in (
+            ("hold", self.strip.hold),
+            ("resume", self.strip.resume),
+            ("stop", self.strip.stop),
+        ):
+            commands[name].triggered.connect(signal)
+        self.canvas.canvas.cursor_moved.connect(self.heat.set_cursor)
+        self.heat.cursor_moved.connect(self.canvas.canvas.set_cursor)
+
+    # pages
+
+    def set_page(self, number: int, page: QWidget, *, wide: bool = False) -> None:
+        """Put the page of a step in its place."""
+        old = self.pages.widget(number)
+        shown = self.pages.currentIndex()
+        self.pages.insertWidget(number, page)
+        if old is not None:
+            self.pages.removeWidget(old)
+            old.deleteLater()
+        self.pages.setCurrentIndex(shown)
+        if wide:
+            self._wide_pages.add(number)
+
+    def choose_step(self, number: int) -> None:
+        """Show the page of a step."""
+        self.traveller.choose(number)
+        self.pages.setCurrentIndex(number)
+        if self._over and not self._over_shown:
+            self.show_page(True)
+        self._arrange()
+        self.step_chosen.emit(number)
+
+    def show_page(self, shown: bool) -> None:
+        """Show or hide the page beside the traveller (F4)."""
+        self._over_shown = shown
+        self.commands["page"].setChecked(shown)
+        self._arrange()
+
+    def show_name(self, name: str) -> None:
+        """The job's file name, in the menu bar and the title."""
+        self._name.setText(name)
+        title = self.tr("Drypoint")
+        self.setWindowTitle(f"{name} – {title}" if name else title)
+
+    def show_recent(self, names: Sequence[str]) -> None:
+        """List recent jobs; each action carries its name as data."""
+        self.commands.recent.clear()
+        for name in names:
+            self.commands.recent.addAction(name).setData(name)
+        self.commands.recent.setEnabled(bool(names))
+
+    def refuse_closing(self) -> None:
+        """Stay open, called from a slot of ``closing``."""
+        self._stay = True
+
+    # arrangement
+
+    def _arrange(self) -> None:
+        width, height = self.width(), self.height()
+        large = width >= LARGE
+        wide = self.pages.currentIndex() in self._wide_pages
+        one = width < ONE_AREA or height < LOW
+        self.traveller.set_narrow(width < NARROW_TAG)
+        self.strip.set_compact(width < NARROW_TAG)
+        self._areas.setVisible(one)
+        self.heat.setVisible(not one or self._areas.choice == 0)
+        self.jog.setVisible(not one or self._areas.choice == 1)
+        self._between.setVisible(not one)
+        self._right.setVisible(not (wide and width < LARGE))
+        right = RIGHT_LARGE if large else RIGHT
+        self._right.setMinimumWidth(RIGHT)
+        page = PAGE_WIDE if wide else (PAGE_LARGE if large else PAGE)
+        self.pages.setMinimumWidth(page if not large else min(page, PAGE_LARGE))
+        self._set_over(width < OVER)
+        self.pages.setVisible(self._over_shown)
+        inner = width - self.traveller.width()
+        if self._over:
+            self._place_over(page)
+            self._body.setSizes([inner - right, right])
+        else:
+            self._body.setSizes([page, inner - page - right, right])
+
+    def _set_over(self, over: bool) -> None:
+        """Take the page out of the row, to slide over the canvas; or put it back."""
+        if over == self._over:
+            return
+        self._over = over
+        if over:
+            self.pages.setParent(self.canvas)
+            self.pages.setAutoFillBackground(True)
+            self._over_shown = True
+        else:
+            self._body.insertWidget(0, self.pages)
+            self._body.setStretchFactor(0, 0)
+            self._body.setStretchFactor(1, 1)
+        self.pages.setVisible(self._over_shown)
+
+    def _place_over(self, page: int) -> None:
+        self.pages.setGeometry(0, 0, page, self.canvas.height())
+        self.pages.raise_()
+
+    def _next_aspect(self) -> None:
+        if not self.heat.isVisible():
+            self._areas.choose(0)
+            self._arrange()
+            return
+        every = list(Aspect)
+        self.heat.set_aspect(every[(self.heat.aspects.choice + 1) % len(every)])
+
+    # events
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._arrange()
+
+    def event(self, event: QEvent) -> bool:
+        handled = super().event(event)
+        if event.type() == QEvent.Type.LayoutRequest and self._over:
+            self._place_over(self.pages.width())
+        return handled
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        ways = {Qt.Key.Key_Comma: -1, Qt.Key.Key_Period: 1, Qt.Key.Key_Semicolon: -10, Qt.Key.Key_Colon: 10}
+        key = Qt.Key(event.key())
+        far = 10 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else 1
+        if key in ways and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self.canvas.step(ways[key] * (far if abs(ways[key]) == 1 else 1))
+        else:
+            super().keyPressEvent(event)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if event.mimeData().hasUrls():
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        paths = [url.toLocalFile() for url in event.mimeData().urls() if url.isLocalFile()]
+        if paths:
+            event.acceptProposedAction()
+            self.files_dropped.emit(paths)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        self._stay = False
+        self.closing.emit()
+        if self._stay:
+            event.ignore()
+        else:
+            super().closeEvent(event)

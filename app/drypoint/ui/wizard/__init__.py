@@ -1,0 +1,1 @@
+"""The setup wizard for a new job."""
