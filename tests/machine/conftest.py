@@ -183,7 +183,9 @@ class FakeController:
                 self.finish_probe(True)
                 return
             if self.fraction >= 1.0:
-                self.moves.popleft()
+                line = self.moves.popleft()[3]
+                if line:
+                    self.executed.append((line, end - self.offset))
                 self.fraction = 0.0
         if not self.moves and self.state in ("Run", "Jog"):
             self.state = "Idle"
@@ -306,8 +308,7 @@ class FakeController:
                     return
                 if self.state != "Check":
                     end = self.target(line)
-                    self.executed.append((line, end - self.offset))
-                    self.push(end, self.feed if self.mode != "G0" else 1000.0)
+                    self.push(end, self.feed if self.mode != "G0" else 1000.0, line)
         self.answer("ok")
 
     def target(self, line: str) -> np.ndarray:
@@ -316,13 +317,15 @@ class FakeController:
             end[axis] = value + self.offset[axis]
         return end
 
-    def push(self, end: np.ndarray, feed: float) -> None:
+    def push(self, end: np.ndarray, feed: float, line: str = "") -> None:
         start = self.moves[-1][1] if self.moves else self.position
         length = float(np.linalg.norm(end - start))
         if length > 1e-9:
-            self.moves.append((start.copy(), end.copy(), length / feed * 60.0, None))
+            self.moves.append((start.copy(), end.copy(), length / feed * 60.0, line))
             if self.state == "Idle":
                 self.state = "Run"
+        elif line:
+            self.executed.append((line, end - self.offset))
 
 
 def _vec(values) -> str:
@@ -389,6 +392,7 @@ class Hands(Operator):
         self.fake = fake
         self.asked: list = []
         self.refuse: set = set()
+        self.deaf: set = set()  # says done, does nothing
         self.before = lambda request: None
         self.jogs: list = []
 
@@ -398,6 +402,8 @@ class Hands(Operator):
         self.before(request)
         if request.kind in self.refuse:
             return Answer(AnswerKind.DECLINED)
+        if request.kind in self.deaf:
+            return Answer()
         if request.kind is RequestKind.CLIP_ON:
             self.fake.clip, self.fake.clip_on_bit = True, False
         elif request.kind is RequestKind.CLIP_OFF:

@@ -53,6 +53,19 @@ def test_in_flight_never_exceeds_the_buffer_and_all_arrive_in_order(sizes, buffe
     assert arrived == [line.encode() + b"\n" for line in lines]
 
 
+def test_gathering_waits_for_every_answer_and_then_goes_on():
+    sender = Sender(sized(*[20] * 12), 128)
+    sender.take()
+    sender.gather()
+    for _ in range(5):
+        sender.answer()
+        assert sender.take() == b""
+        assert sender.complete == 0
+    sender.answer()
+    assert sender.complete == 6
+    assert len(sender.take()) == 120
+
+
 def test_line_by_line_has_one_line_in_flight():
     sender = Sender(sized(5, 5, 5), 128, Flow.SINGLE)
     assert len(sender.take()) == 5

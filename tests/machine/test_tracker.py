@@ -16,19 +16,19 @@ def long_groove(groove):
 
 
 def test_an_answer_alone_proves_nothing(long_groove):
-    tracker = PathTracker(long_groove, (0.0, 0.0, 2.0), 15)
+    tracker = PathTracker(long_groove.lines, (0.0, 0.0, 2.0), 15)
     tracker.acknowledged(15 + PLANNER_MARGIN)
     assert tracker.executed == 0
 
 
 def test_the_planners_depth_proves_what_lies_behind_it(long_groove):
-    tracker = PathTracker(long_groove, (0.0, 0.0, 5.0), 15)
+    tracker = PathTracker(long_groove.lines, (0.0, 0.0, 5.0), 15)
     tracker.acknowledged(60)
     assert 0 < tracker.executed <= 60 - 15 - PLANNER_MARGIN
 
 
 def test_a_position_proves_the_lines_before_its_move(long_groove):
-    tracker = PathTracker(long_groove, (0.0, 0.0, 2.0), 15)
+    tracker = PathTracker(long_groove.lines, (0.0, 0.0, 2.0), 15)
     tracker.acknowledged(20)
     line = next(i for i, text in enumerate(long_groove.lines) if text == "X3")
     assert tracker.position((2.9, 0.0, -0.1), 20) < 1e-6
@@ -36,27 +36,27 @@ def test_a_position_proves_the_lines_before_its_move(long_groove):
 
 
 def test_a_position_never_proves_more_than_was_answered(long_groove):
-    tracker = PathTracker(long_groove, (0.0, 0.0, 2.0), 15)
+    tracker = PathTracker(long_groove.lines, (0.0, 0.0, 2.0), 15)
     tracker.acknowledged(8)
     tracker.position((5.0, 0.0, -0.1), 40)
     assert tracker.executed <= 8
 
 
 def test_a_place_off_the_path_is_told(long_groove):
-    tracker = PathTracker(long_groove, (0.0, 0.0, 2.0), 15)
+    tracker = PathTracker(long_groove.lines, (0.0, 0.0, 2.0), 15)
     tracker.acknowledged(20)
     assert tracker.position((2.0, 3.0, -0.1), 20) == pytest.approx(3.0)
 
 
 def test_the_start_may_be_anywhere(groove):
     program = groove([(10.0, 0.0), (20.0, 0.0)])
-    tracker = PathTracker(program, (-30.0, 7.0, 0.5), 15)
+    tracker = PathTracker(program.lines, (-30.0, 7.0, 0.5), 15)
     assert tracker.position((-30.0, 7.0, 1.2), 2) < 1e-9  # Z first, straight up
     assert tracker.position((-10.0, 3.5, 2.0), 5) < 1e-9  # then across
 
 
 def test_a_drain_proves_all(long_groove):
-    tracker = PathTracker(long_groove, (0.0, 0.0, 2.0), 15)
+    tracker = PathTracker(long_groove.lines, (0.0, 0.0, 2.0), 15)
     tracker.drained(50)
     assert tracker.executed == 50
 
@@ -80,7 +80,21 @@ def test_a_report_never_proves_a_line_that_is_not_done(groove, data):
     share = data.draw(st.floats(0.0, 1.0))
     place = path[at - 1] + share * (path[at] - path[at - 1])
     true_line = int(np.flatnonzero(program.line_move == at + 2)[0])
-    tracker = PathTracker(program, (0.0, 0.0, 2.0), 15)
+    tracker = PathTracker(program.lines, (0.0, 0.0, 2.0), 15)
     tracker.acknowledged(min(len(program.lines), true_line + 10))
     tracker.position((place[0], place[1], -0.1), len(program.lines))
     assert tracker.executed <= true_line + (share >= 0.95)
+
+
+def test_arcs_are_followed():
+    lines = ("G0X1Y0Z1", "G1Z0F100", "G3X-1Y0I-1J0", "G2X1Y0I1J0")
+    tracker = PathTracker(lines, (1.0, 0.0, 1.0), 15)
+    tracker.acknowledged(3)
+    assert tracker.position((0.0, 1.0, 0.0), 4) < 0.01
+    assert tracker.executed == 2
+    assert tracker.position((0.0, -1.0, 0.0), 4) > 0.5 or tracker.executed == 2
+
+
+def test_a_header_that_moves_is_part_of_the_path():
+    tracker = PathTracker(("G21", "G1Z2F600", "M3S8000", "G0X5Y5"), (1.0, 1.0, 12.0), 15)
+    assert tracker.position((1.0, 1.0, 7.0), 3) < 1e-9

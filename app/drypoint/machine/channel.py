@@ -5,7 +5,7 @@ from __future__ import annotations
 import logging
 
 from drypoint.errors import MachineError
-from drypoint.machine.faults import LinkLost
+from drypoint.machine.faults import RESUME_HINT, LinkLost
 from drypoint.machine.link import Link
 from drypoint.machine.protocol import (
     Alarm,
@@ -144,10 +144,10 @@ class Channel:
         try:
             self._link.write(data)
         except MachineError as error:
-            raise LinkLost(error.what, error.where, error.hint) from error
+            raise LinkLost(error.what, error.where, error.hint or RESUME_HINT) from error
 
     def _read(self, wait: float) -> bytes:
         try:
             return self._link.read(wait)
         except MachineError as error:
-            raise LinkLost(error.what, error.where, error.hint) from error
+            raise LinkLost(error.what, error.where, error.hint or RESUME_HINT) from error

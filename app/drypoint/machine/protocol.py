@@ -233,6 +233,7 @@ class LineSplitter:
         self._rest = b""
 
 
+_DECIMAL = re.compile(r"-?(\d{1,12}\.?\d*|\.\d+)", re.ASCII)
 _BANNER = re.compile(r"Grbl (\d\S*) \[")
 _SETTING = re.compile(r"\$(\d+)=(-?[\d.]+)")
 _STARTUP = re.compile(r"\$N(\d+)=(.*)")
@@ -268,14 +269,11 @@ def parse_line(text: str) -> Message:
 
 def _code(text: str, lead: str) -> int | None:
     rest = text.removeprefix(lead)
-    return int(rest) if rest != text and rest.isascii() and rest.isdigit() else None
+    return int(rest) if rest != text and re.fullmatch(r"\d{1,4}", rest, re.ASCII) else None
 
 
 def _number(text: str) -> float | None:
-    try:
-        return float(text)
-    except ValueError:
-        return None
+    return float(text) if _DECIMAL.fullmatch(text) else None
 
 
 def _vec(text: str) -> Vec | None:
@@ -299,7 +297,7 @@ def _bracketed(text: str) -> Message:
         return Version(version, rest)
     if head == "OPT":
         codes, *sizes = body.split(",")
-        whole = [int(size) if size.isdigit() else None for size in sizes] + [None, None]
+        whole = [int(size) if size.isdecimal() else None for size in sizes] + [None, None]
         return Options(codes, whole[0], whole[1])
     if head == "PRB":
         place, _, flag = body.rpartition(":")
@@ -350,4 +348,4 @@ def _status(text: str) -> Message:
                 values["accessories"] = body
     if values.get("machine") is None and values.get("work") is None:
         return Unknown(text)
-    return Status(phase, int(sub) if sub.isdigit() else None, **values)  # type: ignore[arg-type]
+    return Status(phase, int(sub) if sub.isdecimal() else None, **values)  # type: ignore[arg-type]

@@ -68,6 +68,8 @@ class Sender:
         self._bytes = 0
         self._next = 0
         self._answered = 0
+        self._complete = 0
+        self._gathering = False
 
     @property
     def limit(self) -> int:
@@ -95,6 +97,16 @@ class Sender:
         return self._answered
 
     @property
+    def complete(self) -> int:
+        """Lines up to the last moment at which every line sent had its answer: none of them is lost."""
+        return self._complete
+
+    def gather(self) -> None:
+        """Send nothing more until every line in flight is answered: the only way to know of a line
+        that vanished. The controller's planner stays full meanwhile, so motion goes on."""
+        self._gathering = bool(self._flight)
+
+    @property
     def done(self) -> bool:
         """Whether every line was sent and answered."""
         return self._answered == len(self._lines)
@@ -113,7 +125,12 @@ class Sender:
     def _fits(self) -> bool:
         if not self._flight:
             return True
-        if self._flow is Flow.SINGLE or self._alone[self._next] or self._alone[self._flight[-1]]:
+        if (
+            self._gathering
+            or self._flow is Flow.SINGLE
+            or self._alone[self._next]
+            or self._alone[self._flight[-1]]
+        ):
             return False
         return self._bytes + len(self._lines[self._next]) <= self._limit
 
@@ -124,6 +141,9 @@ class Sender:
         index = self._flight.popleft()
         self._bytes -= len(self._lines[index])
         self._answered += 1
+        if not self._flight:
+            self._complete = self._answered
+            self._gathering = False
         return index
 
 

@@ -9,14 +9,15 @@ from __future__ import annotations
 
 import math
 import re
+from collections.abc import Sequence
 from typing import Protocol
 
 import numpy as np
 from numpy.typing import NDArray
 
 from drypoint.geometry.points import Points
+from drypoint.machine.guard import bare
 from drypoint.machine.protocol import Vec
-from drypoint.program.model import MoveKind, Program
 
 PLANNER_MARGIN = 7
 """Blocks beyond the planner's own that may have left it without being done: the one being executed
@@ -28,8 +29,9 @@ _SHORTEST_BLOCK = 0.01
 ON_PATH = 0.05
 """A report within this of a move lies on it, mm: rounding and inches reporting, no more."""
 
-OFF_PATH = 0.5
-"""A report farther than this from every move that can be under way is astray, mm."""
+OFF_PATH = 0.1
+"""A report farther than this from every move that can be under way is astray, mm. Reports come from
+the step counters, so they lie on the path to within a step and the rounding of the report."""
 
 
 class Tracker(Protocol):
@@ -54,16 +56,17 @@ class PathTracker:
 
     Parameters
     ----------
-    program : Program
+    lines : sequence of str
+        The whole program: absolute, mm.
     start : Vec
         Where the machine stands before the first line, work coordinates, mm.
     blocks : int
         Blocks of the planner, as the controller states.
     """
 
-    def __init__(self, program: Program, start: Vec, blocks: int) -> None:
-        self._lines = len(program.lines)
-        self._chains, self._line_of = _chains(program, start)
+    def __init__(self, lines: Sequence[str], start: Vec, blocks: int) -> None:
+        self._lines = len(lines)
+        self._chains, self._line_of = _chains(lines, start)
         lengths = np.array([_length(chain) for chain in self._chains])
         real = np.flatnonzero(lengths > _SHORTEST_BLOCK)
         self._real_lines = self._line_of[real] if len(real) else np.zeros(0, dtype=np.int64)
@@ -96,17 +99,19 @@ class PathTracker:
         The earliest move it lies on counts: all lines before that are executed.
         """
         sent += self._base
+        if not self._chains:
+            return 0.0
         first = int(np.searchsorted(self._line_of, self._executed))
         last = int(np.searchsorted(self._line_of, max(sent, self._executed + 1)))
         place = np.asarray(work)
         nearest = math.inf
-        for index in range(max(0, first - 1), last):
+        for index in range(max(0, first - 1), max(last, 1)):
             distance = _distance(self._chains[index], place)
             nearest = min(nearest, distance)
             if distance <= ON_PATH:
                 self._advance(min(int(self._line_of[index]), self._taken))
                 return distance
-        return nearest if last > first else 0.0
+        return nearest
 
     def drained(self, lines: int) -> None:
         """The first ``lines`` lines are done."""
@@ -142,36 +147,44 @@ class LineTracker:
         self._executed = max(self._executed, min(lines, self._total))
 
 
-_AXIS = re.compile(r"([XYZ])(-?[\d.]+)")
+_WORD = re.compile(r"([A-Z])(-?[\d.]+)")
 
 
-def _chains(program: Program, start: Vec) -> tuple[list[Points], NDArray[np.int64]]:
-    """One polyline per move that a line makes, and the line of each; dwells are left out.
+def _chains(lines: Sequence[str], start: Vec) -> tuple[list[Points], NDArray[np.int64]]:
+    """One polyline per line that moves, and the number of that line.
 
-    Ends are read from the lines: an axis that a line does not name stays where it is, wherever the
-    machine was when the program began.
+    Read from the text itself, since that is what the controller goes by: an axis that a line does
+    not name stays where it is, wherever the machine was when the program began.
     """
-    moves = program.moves
     chains: list[Points] = []
-    lines: list[int] = []
+    numbers: list[int] = []
     at = np.asarray(start, dtype=np.float64)
-    for line, move in enumerate(program.line_move):
-        if move < 0 or moves.kind[move] == MoveKind.DWELL:
+    mode = 0
+    for number, line in enumerate(lines):
+        words = [(letter, float(value)) for letter, value in _WORD.findall(bare(line))]
+        codes = [value for letter, value in words if letter == "G"]
+        mode = next((int(code) for code in codes if code in _MODES), mode)
+        named = {letter: value for letter, value in words if letter in "XYZIJ"}
+        if not named or any(code in _NO_MOTION for code in codes):
             continue
-        end = at.copy()
-        for axis, value in _AXIS.findall(program.lines[line]):
-            end["XYZ".index(axis)] = float(value)
-        if moves.kind[move] in (MoveKind.ARC_CW, MoveKind.ARC_CCW):
-            chains.append(_arc(at, end, moves.centre[move], bool(moves.kind[move] == MoveKind.ARC_CW)))
+        end = np.array([named.get(axis, at[index]) for index, axis in enumerate("XYZ")])
+        if mode in _ARCS:
+            centre = np.array([named.get("I", 0.0), named.get("J", 0.0)])
+            chains.append(_arc(at, end, centre, mode == _CLOCKWISE))
         else:
             chains.append(np.array([at, end]))
-        lines.append(line)
+        numbers.append(number)
         at = end
-    return chains, np.asarray(lines, dtype=np.int64)
+    return chains, np.asarray(numbers, dtype=np.int64)
 
 
-_ARC_STEP = 0.2
-"""Angle of one piece of an arc, rad: its sagitta at 1 mm radius is 5 µm."""
+_MODES = (0.0, 1.0, 2.0, 3.0)
+_ARCS = (2, 3)
+_CLOCKWISE = 2
+_NO_MOTION = (4.0, 10.0, 92.0)
+
+_SAGITTA = 0.005
+"""Farthest that our pieces of an arc stay inside it, mm."""
 
 
 def _arc(start: Points, end: Points, centre: Points, clockwise: bool) -> Points:
@@ -184,7 +197,8 @@ def _arc(start: Points, end: Points, centre: Points, clockwise: bool) -> Points:
         turn = 2.0 * math.pi
     if clockwise:
         turn = turn - 2.0 * math.pi if turn < 2.0 * math.pi else -turn
-    count = max(2, math.ceil(abs(turn) / _ARC_STEP) + 1)
+    piece = 2.0 * math.acos(1.0 - min(1.0, _SAGITTA / max(radius, _SAGITTA)))
+    count = max(2, math.ceil(abs(turn) / piece) + 1)
     share = np.linspace(0.0, 1.0, count)
     angle = first + turn * share
     return np.column_stack(

@@ -142,7 +142,7 @@ def _stream(
     """Stream in stretches between pauses, keeping the journal."""
     program = taken.program
     controller = place.controller
-    tracker = PathTracker(program, controller.place(), controller.facts.planner_blocks)
+    tracker = PathTracker(program.lines, controller.place(), controller.facts.planner_blocks)
     record = _Record(journal, taken, on_progress)
     stretches = [*_clear_lines(taken, pauses), len(program.lines)]
     begin = 0

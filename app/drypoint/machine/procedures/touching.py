@@ -124,7 +124,9 @@ def go_above(place: Workplace, x: float, y: float, travel: float) -> None:
             "Is zero set on the copper, and is nothing standing up from it?",
         )
     if place.controller.place()[2] > travel + place.touch.hop / 2.0:
-        place.controller.feel((None, None, travel), place.touch.fast * 4.0)
+        down = place.controller.feel((None, None, travel), place.touch.fast * 4.0)
+        if down.touched:
+            lift_free(place, down.work[2] + place.touch.back_off)
 
 
 def lift_free(place: Workplace, height: float) -> None:

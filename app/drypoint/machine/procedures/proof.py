@@ -1,0 +1,112 @@
+"""Island touch at the machine: the clip on one piece of copper, the bit touching its neighbours."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Protocol
+
+from numpy.typing import ArrayLike
+
+from drypoint.errors import MachineError
+from drypoint.geometry.points import Points
+from drypoint.machine.islands_plan import OUTER, ClipStep, Sighting, Spot
+from drypoint.machine.operator import Request, RequestKind
+from drypoint.machine.procedures.bit_change import stop_spindle
+from drypoint.machine.procedures.contact import check_contact, clip_off
+from drypoint.machine.procedures.touching import go_above, lift_free
+from drypoint.machine.procedures.workplace import Workplace
+from drypoint.progress import Progress
+
+CAUTIONS = (
+    "The spindle stands still and stays off.",
+    "Every touch presses the bit's tip onto copper: use a blunt probe in its place if you have one, and "
+    "set zero again after changing it.",
+)
+
+
+class Placing(Protocol):
+    """Maps board points to work coordinates."""
+
+    def apply(self, points: ArrayLike, /) -> Points:
+        """(N, 2) board frame → (N, 2) work coordinates."""
+
+
+def island_touch(
+    place: Workplace,
+    step: ClipStep,
+    fit: Placing,
+    height: Callable[[float, float], float],
+    *,
+    on_sighting: Callable[[Sighting], None] | None = None,
+    progress: Progress | None = None,
+) -> tuple[Sighting, ...]:
+    """Make the touches of one ``step``. Leaves the clip off.
+
+    The copper that holds the clip is touched first and last: only if both find contact is an open
+    touch in between worth anything. A touch without contact is repeated beside the first place.
+
+    Parameters
+    ----------
+    height : callable
+        Height of the copper at x, y in work coordinates, mm.
+
+    Raises
+    ------
+    MachineError
+        If the clipped copper itself shows no contact.
+    """
+    stop_spindle(place)
+    place.raise_to(place.clearance)
+    place.ask(Request(RequestKind.CONFIRM, "Island touch", _what(step), CAUTIONS))
+    check_contact(place, net=step.clip.net, at=_work(fit, step.clip.at))
+    _control(place, step.clip, fit, height)
+    found = []
+    for index, spot in enumerate(step.touches):
+        if progress is not None:
+            progress.step(index / len(step.touches), f"touching {spot.net or 'the copper outside'}")
+        contact = _touch(place, _work(fit, spot.at), height, place.touch.proof_depth)
+        if not contact:
+            contact = _touch(place, _work(fit, spot.again), height, place.touch.proof_depth)
+        found.append(Sighting(step.clip.net, spot.net, contact))
+        if on_sighting is not None:
+            on_sighting(found[-1])
+    _control(place, step.clip, fit, height)
+    place.raise_to(place.clearance)
+    clip_off(place)
+    return tuple(found)
+
+
+def _what(step: ClipStep) -> str:
+    where = f"the copper of {step.clip.net}" if step.clip.net != OUTER else "the copper outside"
+    how = "A wire is held against" if step.by_hand else "The clip goes on"
+    return f"{how} {where}; {len(step.touches)} pieces are touched, {len(step.would_prove)} gaps proved."
+
+
+def _work(fit: Placing, at: tuple[float, float]) -> tuple[float, float]:
+    x, y = fit.apply([at])[0][:2]
+    return float(x), float(y)
+
+
+def _control(place: Workplace, clip: Spot, fit: Placing, height: Callable[[float, float], float]) -> None:
+    """The clipped copper must show contact, there and then."""
+    for at in (clip.at, clip.again):
+        if _touch(place, _work(fit, at), height, place.touch.deepest):
+            return
+    raise MachineError(
+        "The copper that holds the clip shows no contact: the touches made prove nothing.",
+        clip.net or "the copper outside",
+        "Clean the copper under the clip, look at the wire, then touch again.",
+    )
+
+
+def _touch(
+    place: Workplace, at: tuple[float, float], height: Callable[[float, float], float], deepest: float
+) -> bool:
+    """Go down on one spot, at most ``deepest`` mm below the expected height: is there contact?"""
+    top = height(*at)
+    go_above(place, *at, top + place.touch.hop)
+    result = place.controller.probe(top + place.touch.back_off, place.touch.fast)
+    if not result.touched:
+        result = place.controller.probe(top - deepest, place.touch.slow)
+    lift_free(place, top + place.touch.hop)
+    return result.touched

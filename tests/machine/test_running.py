@@ -1,0 +1,226 @@
+"""Runs, broken at any moment, and taken up again."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from drypoint.errors import MachineError
+from drypoint.machine.controller import Controller
+from drypoint.machine.faults import Astray, LinkLost
+from drypoint.machine.operator import RequestKind
+from drypoint.machine.preset import SpindleKind
+from drypoint.machine.procedures.running import run_program
+from drypoint.machine.procedures.workplace import Workplace
+from drypoint.machine.state import Clip
+
+
+@pytest.fixture
+def ready(place, fake):
+    place.controller.set_work(x=0.0, y=0.0, z=5.0)
+    place.controller.clip = Clip.OFF
+    return place
+
+
+@pytest.fixture
+def program(groove):
+    spiral = [(10 * np.cos(a) * a / 20, 10 * np.sin(a) * a / 20) for a in np.arange(0.0, 20.0, 0.2)]
+    return groove(np.round(spiral, 3), feed=600.0)
+
+
+def cut(fake):
+    """Ends of the moves carried out, work coordinates."""
+    return [tuple(np.round(end, 3)) for _, end in fake.executed]
+
+
+def test_a_run_from_start_to_end(ready, fake, program, journal, hands):
+    events = []
+    result = run_program(ready, program, journal, on_progress=events.append)
+    assert result.finished
+    assert result.executed == len(program.lines)
+    assert journal.reason == "finished"
+    assert journal.counts == dict.fromkeys(journal.counts, len(program.lines))
+    assert cut(fake)[-len(program.moves) :] == [tuple(np.round(end, 3)) for end in program.moves.end]
+    kinds = [request.kind for request in hands.asked]
+    assert kinds == [RequestKind.CONFIRM, RequestKind.SPINDLE_ON, RequestKind.SPINDLE_OFF]
+    assert hands.asked[0].cautions
+    assert events[-1].total == len(program.lines)
+
+
+def test_nothing_runs_from_an_unknown_position(ready, program, journal):
+    ready.controller.doubt("x")
+    with pytest.raises(MachineError, match="position of x"):
+        run_program(ready, program, journal)
+    assert journal.run is None
+
+
+def test_the_spindle_does_not_start_before_the_clip_is_off(ready, fake, program, journal, hands):
+    fake.clip = True
+    ready.controller.clip = Clip.ON
+    run_program(ready, program, journal)
+    kinds = [request.kind for request in hands.asked]
+    assert kinds.index(RequestKind.CLIP_OFF) < kinds.index(RequestKind.SPINDLE_ON)
+
+
+def test_a_bad_line_is_found_before_anything_moves(ready, fake, program, journal):
+    broken = type(program)(
+        program.name,
+        program.title,
+        program.bit,
+        program.moves,
+        (*program.lines[:20], "BAD", *program.lines[21:]),
+        program.line_move,
+        1.0,
+    )
+    before = len(fake.executed)
+    with pytest.raises(MachineError, match="does not know"):
+        run_program(ready, broken, journal)
+    assert len(fake.executed) == before
+    assert journal.run is None
+
+
+def test_stop_ends_the_run_without_an_error(ready, link, fake, program, journal):
+    link.at.append((link.clock.now() + 6.0, ready.controller.stop))
+    result = run_program(ready, program, journal)
+    assert not result.finished
+    assert 0 < result.executed < len(program.lines)
+    assert journal.reason == "stopped"
+    assert not fake.spindle
+
+
+def resume(ready, link_to, fake, hands, program, journal, new_journal):
+    """Connect anew, set zero anew, run the rest."""
+    fake.restart(moving=False)
+    fake.state = "Idle"
+    controller = Controller(link_to(fake))
+    controller.connect()
+    controller.trust("xyz")
+    controller.clip = Clip.OFF
+    place = Workplace(controller, hands, ready.preset)
+    again = new_journal()
+    result = run_program(place, program, again, first=journal.resume_point())
+    return result, again
+
+
+@pytest.mark.parametrize("share", [0.02, 0.3, 0.6, 0.85])
+@pytest.mark.parametrize("fault", ["unplug", "reset", "alarm", "swallow", "garble"])
+def test_broken_anywhere_and_taken_up_again(
+    ready, link, link_to, fake, program, journal, new_journal, hands, fault, share
+):
+    total = len(program.lines)
+    strike = int(share * total)
+    count = 0
+
+    def tamper(line):
+        nonlocal count
+        count += 1
+        if count >= strike + 6 and (fault != "garble" or "X" in line):
+            count = -(10**6)
+            if fault == "unplug":
+                link.unplug()
+            elif fault == "reset":
+                fake.restart()
+                return None
+            elif fault == "alarm":
+                fake.trip(1)
+                return None
+            elif fault == "swallow":
+                return None
+            elif fault == "garble" and "X" in line:
+                return line.replace("X", "X9")
+        return line
+
+    fake.tamper = tamper
+    with pytest.raises(MachineError) as caught:
+        run_program(ready, program, journal, check_first=False)
+    assert caught.value.hint
+    assert journal.reason not in (None, "finished")
+    point = journal.resume_point()
+    fake.tamper = lambda line: line
+    done = set(cut(fake))
+    result, again = resume(ready, link_to, fake, hands, program, journal, new_journal)
+    assert result.finished
+    assert again.run.first == point
+    wanted = [tuple(np.round(end, 3)) for end in program.moves.end]
+    assert set(wanted) <= done | set(cut(fake))
+    lines_done = {tuple(np.round(program.moves.end[m], 3)) for m in program.line_move[:point] if m >= 0}
+    assert lines_done <= done, "the journal calls lines executed that were not"
+    assert min(place[2] for place in cut(fake)) >= min(end[2] for end in wanted) - 1e-9
+
+
+def test_a_garbled_coordinate_is_noticed_by_the_place(ready, fake, program, journal):
+    fake.tamper = lambda line: line.replace("X-2.", "X-8.") if line.startswith("X-2.") else line
+    with pytest.raises(Astray):
+        run_program(ready, program, journal, check_first=False)
+
+
+def test_a_pause_comes_where_the_bit_is_clear(ready, fake, groove, journal, hands):
+    program = groove([(0.0, 0.0), (5.0, 0.0)])
+    heights = []
+    hands.before = lambda request: heights.append((request.title, float(fake.position[2] - fake.offset[2])))
+    run_program(ready, program, journal, pauses=[3])
+    paused = [height for title, height in heights if title == "Pause"]
+    assert paused == [pytest.approx(2.0)]
+    assert "paused" in journal.log
+    assert journal.counts["executed"] == len(program.lines)
+
+
+def test_declining_the_cautions_starts_nothing(ready, fake, program, journal, hands):
+    hands.refuse = {RequestKind.CONFIRM}
+    with pytest.raises(MachineError, match="Declined"):
+        run_program(ready, program, journal)
+    assert not fake.spindle
+    assert journal.run is None
+
+
+def test_a_spindle_the_controller_switches_is_not_asked_for(ready, fake, program, journal, hands, preset):
+    place = Workplace(
+        ready.controller,
+        hands,
+        type(preset)(
+            "v", preset.travel, preset.max_rate, preset.acceleration, SpindleKind.VARIABLE, (0.0, 1e4)
+        ),
+    )
+    run_program(place, program, journal)
+    assert [request.kind for request in hands.asked] == [RequestKind.CONFIRM]
+
+
+@settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(seconds=st.floats(0.0, 12.0), again=st.floats(0.0, 12.0))
+def test_the_plug_pulled_at_any_two_moments(
+    new_fake, link_to, hands, preset, new_journal, groove, seconds, again
+):
+    program = groove([(i % 7 * 1.3, i * 0.4) for i in range(60)], feed=600.0)
+    fake = new_fake()
+    hands.fake = fake
+    first = 0
+    wanted = [tuple(np.round(end, 3)) for end in program.moves.end]
+    for moment in (seconds, again, None):
+        fake.restart(moving=False)
+        fake.state = "Idle"
+        link = link_to(fake)
+        controller = Controller(link)
+        controller.connect()
+        controller.trust("xyz")
+        controller.clip = Clip.OFF
+        journal = new_journal()
+        if moment is not None:
+            link.at.append((link.clock.now() + moment, link.unplug))
+        try:
+            run_program(
+                Workplace(controller, hands, preset), program, journal, first=first, check_first=False
+            )
+            break
+        except LinkLost:
+            if journal.run is not None:
+                assert journal.reason
+                first = journal.resume_point()
+                fake.advance(5.0)  # what was buffered is still carried out
+                done = set(cut(fake))
+                proven = {
+                    tuple(np.round(program.moves.end[m], 3)) for m in program.line_move[:first] if m >= 0
+                }
+                assert proven <= done
+    assert set(wanted) <= set(cut(fake))
