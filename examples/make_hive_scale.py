@@ -377,7 +377,7 @@ def copper(bottom: bool) -> str:
         width, height, _ = PADS[pin.kind]
         shape = f"C,{width:g}" if width == height else f"O,{width:g}X{height:g}"
         if pin.kind == "dual in line" and pin.number == 1:
-            shape = f"R,{width:g}X{height:g}"
+            shape = f"R,{width - 0.5:g}X{height:g}"
         gerber.aperture(shape, "ComponentPad")
         gerber.attributes(f".N,{pin.net}", f".P,{pin.part},{pin.number}")
         gerber.flash(pin.x, pin.y)
