@@ -28,6 +28,9 @@ from drypoint.machine.view import view
 Target: TypeAlias = tuple[float | None, float | None, float | None]
 """x, y, z in work coordinates, mm; None keeps an axis where it is."""
 
+DRAIN = "G4P0.01"
+"""A dwell: it is answered when all motion before it has ended."""
+
 _STEP = 0.0005
 """Half of the smallest step a line can say, mm: a nearer target is where the bit stands."""
 
@@ -189,7 +192,7 @@ class Axes(Remote):
     def drain(self) -> MachineState:
         """Wait until everything sent is executed and the machine rests: the proof of execution."""
         with self._own():
-            self.command("G4P0.01")
+            self.command(DRAIN)
             return self.look()
 
     def move(self, target: Target, feed: float | None = None) -> MachineState:

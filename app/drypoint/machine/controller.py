@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from drypoint.errors import MachineError
-from drypoint.machine.axes import Axes, Target, axis_words
+from drypoint.machine.axes import DRAIN, Axes, Target, axis_words
 from drypoint.machine.faults import LineLost, LinkLost, Restarted, Stopped
 from drypoint.machine.guard import refuse_foreign
 from drypoint.machine.protocol import ProbeReport, Vec
@@ -99,10 +99,14 @@ class Controller(Axes):
             self.look()
             follow = tracker or LineTracker(len(lines), self._facts.planner_blocks)
             streaming = Streaming(sender, follow, len(lines), on_progress)
+
+            def report() -> None:
+                streaming.report(self.state, self.now())
+
             try:
                 with self.purpose(Activity.CUTTING):
-                    self._delivery.deliver(sender, lines, lambda: streaming.report(self.state, self.now()))
-                    self._delivery.ask("G4P0.01")
+                    self._delivery.deliver(sender, lines, report)
+                    self._delivery.deliver(Sender((DRAIN,)), (DRAIN,), report)  # the planner is still full
                     follow.drained(len(lines))
                     streaming.report(self.look(), self.now())
             except (LinkLost, Stopped, Restarted):
