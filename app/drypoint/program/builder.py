@@ -33,6 +33,7 @@ class MoveBuilder:
         self._feed: list[NDArray[np.float64]] = []
         self._centre: list[NDArray[np.float64]] = []
         self._tag: list[NDArray[np.int32]] = []
+        self._waits: dict[int, float] = {}
         self.at: tuple[float, float, float] | None = None
 
     def _add(
@@ -80,6 +81,12 @@ class MoveBuilder:
             MoveKind.ARC_CW if clockwise else MoveKind.ARC_CCW, ends=end, feed=feed, tag=tag, centre=centre
         )
 
+    def dwell(self, seconds: float) -> None:
+        """Wait where the bit is."""
+        if self.at is not None:
+            self._waits[sum(len(kind) for kind in self._kind)] = seconds
+            self._add(MoveKind.DWELL, self.at, 0.0, BETWEEN)
+
     def build(self) -> Moves:
         """The moves, rounded to the decimals that will be written; moves that go nowhere left out."""
         if not self._kind:
@@ -88,7 +95,9 @@ class MoveBuilder:
         end = np.round(np.concatenate(self._end), self.settings.decimals) + 0.0
         moved = np.ones(len(kind), dtype=bool)
         moved[1:] = (end[1:] != end[:-1]).any(axis=1)
-        keep = moved | (kind == MoveKind.ARC_CW) | (kind == MoveKind.ARC_CCW)
+        keep = moved | (kind >= MoveKind.ARC_CW)  # whole circles and dwells end where they start
+        waits = np.zeros(len(kind))
+        waits[list(self._waits)] = list(self._waits.values())
         centre = np.round(np.concatenate(self._centre), self.settings.decimals) + 0.0
         return make_moves(
             kind[keep],
@@ -96,6 +105,7 @@ class MoveBuilder:
             np.concatenate(self._feed)[keep],
             centre[keep],
             np.concatenate(self._tag)[keep],
+            waits[keep],
         )
 
 
