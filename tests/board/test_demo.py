@@ -94,9 +94,7 @@ def test_links_replace_the_top_layer(demo: Board, demo_source: ModuleType) -> No
 def test_the_netlist_tells_the_same(demo: Board, hive_scale: Path) -> None:
     netlist = read_netlist(hive_scale / "hive-scale-netlist.ipc")
     back = demo.to_design.apply([(h.x, h.y) for h in demo.holes])
-    at = {
-        (round(float(x), 3), round(float(y), 3)): h.net for (x, y), h in zip(back, demo.holes, strict=True)
-    }
+    at = {(round(float(x), 3), round(float(y), 3)): h.net for (x, y), h in zip(back, demo.holes, strict=True)}
     assert len(netlist.points) == len(demo.holes) - 4
     for point in netlist.points:
         assert at[(round(point.x, 3), round(point.y, 3))] == point.net

@@ -243,9 +243,7 @@ def test_any_bytes_end_in_an_input_error_or_a_result(data: bytes) -> None:
         assert error.what
 
 
-@given(
-    st.floats(0.0, 1.0), st.integers(0, 40), st.text(alphabet="XYTGM0123456789.-;%\n\x01é", max_size=12)
-)
+@given(st.floats(0.0, 1.0), st.integers(0, 40), st.text(alphabet="XYTGM0123456789.-;%\n\x01é", max_size=12))
 def test_a_damaged_demo_file_ends_in_an_input_error_or_a_result(
     hive_scale: Path, at: float, cut: int, junk: str
 ) -> None:
