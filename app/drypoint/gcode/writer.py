@@ -14,9 +14,13 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from drypoint.errors import PlanError
+from drypoint.progress import Progress
 
 LINE_LIMIT = 80
 """Characters per line with its terminator that a common hobby controller takes."""
+
+OFTEN = 5000
+"""Moves between two chances to cancel."""
 
 RAPID, FEED, ARC_CW, ARC_CCW, DWELL = range(5)
 """Kinds of move, as numbers; the codes G0 to G4."""
@@ -77,6 +81,7 @@ def write_lines(
     start: Sequence[float | None] = (None, None, None),
     limit: int = LINE_LIMIT,
     decimals: int = 3,
+    progress: Progress | None = None,
 ) -> tuple[tuple[str, ...], NDArray[np.int32]]:
     """Lines for (N,) moves and, for each line, the move it makes.
 
@@ -106,6 +111,8 @@ def write_lines(
     lines: list[str] = []
     moves: list[int] = []
     for index, (k, e, f, c, p) in enumerate(zip(kinds, ends, feeds, centres, dwells, strict=True)):
+        if progress is not None and index % OFTEN == 0:
+            progress.step(index / count, "Writing the lines")
         if k == DWELL:
             text = f"G4P{number(p, decimals)}"
         else:

@@ -11,6 +11,7 @@ from drypoint.program.check import check_lines
 from drypoint.program.model import MoveKind, Moves, Program
 from drypoint.program.settings import ProgramSettings
 from drypoint.program.time import estimate
+from drypoint.progress import Progress
 
 HEADER = ("G21", "G90", "G94", "G17", "G54")
 """mm, absolute, feed per minute, xy plane, first work frame."""
@@ -24,6 +25,7 @@ def assemble(
     title: str,
     pass_number: int = 0,
     chord: float = 0.0,
+    progress: Progress | None = None,
 ) -> Program:
     """The program of all moves built so far, which end on the clearance plane.
 
@@ -41,6 +43,7 @@ def assemble(
         title=title,
         pass_number=pass_number,
         chord=chord,
+        progress=progress,
     )
 
 
@@ -54,6 +57,7 @@ def finish(
     title: str,
     pass_number: int = 0,
     chord: float = 0.0,
+    progress: Progress | None = None,
 ) -> Program:
     """A program around ready moves; see `assemble`."""
     spindle = settings.spindle_control and bit.speeds.spindle > 0
@@ -76,6 +80,7 @@ def finish(
         start=(None, None, plane),
         limit=settings.line_limit,
         decimals=settings.decimals,
+        progress=None if progress is None else progress.part(0.0, 0.5),
     )
     off = int(np.searchsorted(line_move, cutting)) if len(line_move) else 0
     tail = ["M5"] if spindle else []
@@ -83,7 +88,9 @@ def finish(
     none = np.full(len(head), -1, dtype=np.int32)
     mapping = np.concatenate((none, line_move[:off], none[: len(tail)], line_move[off:]))
     mapping.flags.writeable = False
-    check_lines(lines, plane, settings.line_limit)
+    check_lines(
+        lines, plane, settings.line_limit, progress=None if progress is None else progress.part(0.5, 1.0)
+    )
     return Program(
         name=name,
         title=title,

@@ -28,27 +28,32 @@ class MoveBuilder:
     def __init__(self, plane: float, settings: ProgramSettings) -> None:
         self.plane = plane
         self.settings = settings
-        self._kind: list[NDArray[np.int8]] = []
-        self._end: list[NDArray[np.float64]] = []
-        self._feed: list[NDArray[np.float64]] = []
-        self._centre: list[NDArray[np.float64]] = []
-        self._tag: list[NDArray[np.int32]] = []
+        self._ends: list[NDArray[np.float64]] = []
+        self._feeds: list[float | NDArray[np.float64]] = []
+        self._blocks: list[tuple[int, int, int, float, float]] = []
+        """Moves, kind, tag and arc centre of each block that was added."""
         self._waits: dict[int, float] = {}
         self.at: tuple[float, float, float] | None = None
 
     def _add(
-        self, kind: MoveKind, ends: ArrayLike, feed: ArrayLike, tag: int, centre: ArrayLike = 0.0
+        self,
+        kind: MoveKind,
+        end: NDArray[np.float64],
+        feed: float | NDArray[np.float64],
+        tag: int,
+        centre: tuple[float, float] = (0.0, 0.0),
     ) -> None:
-        end = np.asarray(ends, dtype=np.float64).reshape(-1, 3)
         if not len(end):
             return
-        self._kind.append(np.full(len(end), kind, dtype=np.int8))
-        self._end.append(end)
-        self._feed.append(np.broadcast_to(np.asarray(feed, dtype=np.float64), (len(end),)))
-        self._centre.append(np.broadcast_to(np.asarray(centre, dtype=np.float64), (len(end), 2)))
-        self._tag.append(np.full(len(end), tag, dtype=np.int32))
+        self._ends.append(end)
+        self._feeds.append(feed)
+        self._blocks.append((len(end), int(kind), tag, *centre))
         x, y, z = end[-1].tolist()
         self.at = (x, y, z)
+
+    def _to(self, kind: MoveKind, x: float, y: float, z: float, feed: float, tag: int) -> None:
+        """One straight move."""
+        self._add(kind, np.array([[x, y, z]]), feed, tag)
 
     def travel(self, x: float, y: float) -> None:
         """Go to a place on the clearance plane, taking up the play on the way if that is set."""
@@ -56,57 +61,64 @@ class MoveBuilder:
             self.lift()
         if self.settings.take_up > 0:
             back = self.settings.take_up
-            self._add(MoveKind.RAPID, (x - back, y - back, self.plane), 0.0, BETWEEN)
-        self._add(MoveKind.RAPID, (x, y, self.plane), 0.0, BETWEEN)
+            self._to(MoveKind.RAPID, x - back, y - back, self.plane, 0.0, BETWEEN)
+        self._to(MoveKind.RAPID, x, y, self.plane, 0.0, BETWEEN)
 
     def lift(self) -> None:
         """Straight up to the clearance plane."""
         if self.at is not None:
             x, y, _ = self.at
-            self._add(MoveKind.FEED, (x, y, self.plane), self.settings.retract_feed, BETWEEN)
+            self._to(MoveKind.FEED, x, y, self.plane, self.settings.retract_feed, BETWEEN)
 
     def enter(self, x: float, y: float, top: float, z: float, plunge: float, tag: int) -> None:
         """Down at one place: quickly to just above the copper (``top``), then slowly to ``z``."""
         start = min(self.plane, top + self.settings.approach)
-        self._add(MoveKind.FEED, (x, y, start), self.settings.approach_feed, tag)
-        self._add(MoveKind.FEED, (x, y, z), plunge, tag)
+        self._to(MoveKind.FEED, x, y, start, self.settings.approach_feed, tag)
+        self._to(MoveKind.FEED, x, y, z, plunge, tag)
 
-    def feed(self, ends: ArrayLike, feed: ArrayLike, tag: int) -> None:
+    def feed(self, ends: ArrayLike, feed: float | NDArray[np.float64], tag: int) -> None:
         """Along (N, 3) points at one feed or (N,) feeds."""
-        self._add(MoveKind.FEED, ends, feed, tag)
+        self._add(MoveKind.FEED, np.asarray(ends, dtype=np.float64).reshape(-1, 3), feed, tag)
 
-    def arc(self, end: ArrayLike, centre: ArrayLike, feed: float, tag: int, *, clockwise: bool) -> None:
+    def arc(
+        self,
+        end: tuple[float, float, float],
+        centre: tuple[float, float],
+        feed: float,
+        tag: int,
+        *,
+        clockwise: bool,
+    ) -> None:
         """One arc to ``end``; ``centre`` is the offset from where the arc starts."""
-        self._add(
-            MoveKind.ARC_CW if clockwise else MoveKind.ARC_CCW, ends=end, feed=feed, tag=tag, centre=centre
-        )
+        kind = MoveKind.ARC_CW if clockwise else MoveKind.ARC_CCW
+        self._add(kind, np.array([end]), feed, tag, centre)
 
     def dwell(self, seconds: float) -> None:
         """Wait where the bit is."""
         if self.at is not None:
-            self._waits[sum(len(kind) for kind in self._kind)] = seconds
-            self._add(MoveKind.DWELL, self.at, 0.0, BETWEEN)
+            self._waits[len(self._blocks)] = seconds
+            self._to(MoveKind.DWELL, *self.at, 0.0, BETWEEN)
 
     def build(self) -> Moves:
         """The moves, rounded to the decimals that will be written; moves that go nowhere left out."""
-        if not self._kind:
+        if not self._blocks:
             return empty_moves()
-        kind = np.concatenate(self._kind)
-        end = np.round(np.concatenate(self._end), self.settings.decimals) + 0.0
+        table = np.array(self._blocks)
+        counts = table[:, 0].astype(np.int64)
+        kind, tag, *centre = (np.repeat(table[:, k], counts) for k in range(1, 5))
+        feed = np.repeat([0.0 if isinstance(f, np.ndarray) else f for f in self._feeds], counts)
+        starts = np.cumsum(counts) - counts
+        for start, given in zip(starts.tolist(), self._feeds, strict=True):
+            if isinstance(given, np.ndarray):
+                feed[start : start + len(given)] = given
+        wait = np.zeros(len(kind))
+        wait[starts[list(self._waits)]] = list(self._waits.values())
+        end = np.round(np.concatenate(self._ends), self.settings.decimals) + 0.0
         moved = np.ones(len(kind), dtype=bool)
         moved[1:] = (end[1:] != end[:-1]).any(axis=1)
         keep = moved | (kind >= MoveKind.ARC_CW)  # whole circles and dwells end where they start
-        waits = np.zeros(len(kind))
-        waits[list(self._waits)] = list(self._waits.values())
-        centre = np.round(np.concatenate(self._centre), self.settings.decimals) + 0.0
-        return make_moves(
-            kind[keep],
-            end[keep],
-            np.concatenate(self._feed)[keep],
-            centre[keep],
-            np.concatenate(self._tag)[keep],
-            waits[keep],
-        )
+        middle = np.round(np.column_stack(centre), self.settings.decimals) + 0.0
+        return make_moves(kind[keep], end[keep], feed[keep], middle[keep], tag[keep], wait[keep])
 
 
 def make_moves(

@@ -6,15 +6,18 @@ It knows nothing of how the lines were made: words in, a modal state, and rules 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Sequence
 
 from drypoint.errors import PlanError
 from drypoint.gcode.writer import LINE_LIMIT
+from drypoint.progress import Progress
 
 _WORD = re.compile(r"([A-Z])([-+]?(?:\d+\.?\d*|\.\d+))")
 _LINE = re.compile(rf"(?:{_WORD.pattern})+")
 SLACK = 1e-6
 """Heights are compared with this slack, mm."""
+OFTEN = 5000
+"""Lines between two chances to cancel."""
 ALLOWED_G = {0, 1, 2, 3, 4, 17, 21, 54, 90, 94}
 ALLOWED_M = {2, 3, 4, 5, 30}
 
@@ -29,7 +32,9 @@ class _State:
         self.height: float | None = None
 
 
-def check_lines(lines: Iterable[str], clearance: float, limit: int = LINE_LIMIT) -> None:
+def check_lines(
+    lines: Sequence[str], clearance: float, limit: int = LINE_LIMIT, *, progress: Progress | None = None
+) -> None:
     """Refuse a program that could hurt the work.
 
     - no line longer than ``limit`` with its terminator, none with anything but plain words;
@@ -45,6 +50,8 @@ def check_lines(lines: Iterable[str], clearance: float, limit: int = LINE_LIMIT)
     """
     state = _State()
     for index, line in enumerate(lines):
+        if progress is not None and index % OFTEN == 0:
+            progress.step(index / len(lines), "Checking the lines")
         where = f"line {index + 1}: {line[:60]}"
         if len(line) + 1 > limit:
             raise PlanError(

@@ -168,7 +168,13 @@ class _Rewriter:
         # rounded ends and centre still have to agree
         step = self.builder.settings.decimals
         offset = np.round(middle, step) - np.round(start, step)
-        self.builder.arc((*end.tolist(), z), offset, move.feed, self._tag, clockwise=clockwise)
+        self.builder.arc(
+            (float(end[0]), float(end[1]), z),
+            (float(offset[0]), float(offset[1])),
+            move.feed,
+            self._tag,
+            clockwise=clockwise,
+        )
 
 
 def _chords(

@@ -3,6 +3,7 @@ onto the surface, and where moves become the lines that are sent."""
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Sequence
 
 import numpy as np
@@ -23,6 +24,8 @@ from drypoint.progress import Progress
 
 __all__ = ["place", "place_cuts"]
 
+AT_ONCE = 20_000
+"""Vertices bent at once: a fraction of a second's work between two chances to cancel."""
 TOUCHING = 1e-6
 """Paths whose ends are closer than this, mm, are joined without lifting."""
 
@@ -54,7 +57,7 @@ def place(
     chosen = settings or ProgramSettings()
     programs = []
     for index, work in enumerate(passes):
-        part = None if progress is None else progress.part(index / len(passes), (index + 1) / len(passes))
+        part = (progress or Progress()).part(index / len(passes), (index + 1) / len(passes))
         programs.append(_place_pass(work, fit, surface, chosen, first + index, part))
     return tuple(programs)
 
@@ -65,15 +68,15 @@ def _place_pass(
     surface: HeightLike | None,
     settings: ProgramSettings,
     number: int,
-    progress: Progress | None,
+    progress: Progress,
 ) -> Program:
     ways = [_run_on(run, settings.overlap) for run in work.runs]
-    follower = _Follower(ways, fit, surface, settings, progress)
+    follower = _Follower(ways, fit, surface, settings, progress.part(0.0, 0.5))
     builder = MoveBuilder(plane_above(follower.grid.highest, settings), settings)
     speeds = work.bit.speeds
     for tag in range(len(ways)):
-        if progress is not None and tag % 100 == 0:
-            progress.step(0.5 + 0.5 * tag / len(ways), f"Placing pass {work.number}")
+        if tag % 100 == 0:
+            progress.step(0.5 + 0.2 * tag / len(ways), f"Placing pass {work.number}")
         points = follower.points(tag)
         if not len(points):
             continue
@@ -92,6 +95,7 @@ def _place_pass(
         title=f"Grooves, pass {work.number}",
         pass_number=work.number,
         chord=follower.bound,
+        progress=progress.part(0.7, 1.0),
     )
 
 
@@ -120,7 +124,7 @@ def _run_on(run: Run, overlap: float) -> Descent:
 
 
 class _Follower:
-    """Many ways, mapped and bent onto the surface in one go."""
+    """Many ways, mapped and bent onto the surface."""
 
     def __init__(
         self,
@@ -128,27 +132,34 @@ class _Follower:
         fit: FitLike,
         surface: HeightLike | None,
         settings: ProgramSettings,
-        progress: Progress | None,
+        progress: Progress,
     ) -> None:
-        counts = np.array([len(way.path) for way in ways], dtype=np.int64)
-        path = np.vstack([way.path for way in ways]) if len(ways) else np.zeros((0, 2))
-        self.path = fit.apply(path) if len(path) else as_points(path)
-        self.grid = sample(
-            surface,
-            self.path,
-            GRID_SHARE * settings.chord,
-            None if progress is None else progress.part(0, 0.5),
-        )
+        mapped = [fit.apply(way.path) if len(way.path) else way.path for way in ways]
+        extent = as_points(np.vstack(mapped)) if mapped else as_points([])
+        self.grid = sample(surface, extent, GRID_SHARE * settings.chord, progress.part(0.0, 0.4))
+        self.bound = 0.0
+        self._points: list[Points] = []
+        start = 0
+        while start < len(ways):
+            progress.step(0.4 + 0.6 * start / len(ways), "Following the surface")
+            stop, size = start, 0
+            while stop < len(ways) and (stop == start or size < AT_ONCE):
+                size += len(mapped[stop])
+                stop += 1
+            self._follow(mapped[start:stop], [way.depth for way in ways[start:stop]], settings.chord)
+            start = stop
+
+    def _follow(self, paths: list[Points], depths: list[NDArray[np.float64]], chord: float) -> None:
+        counts = np.array([len(path) for path in paths], dtype=np.int64)
         starts = np.cumsum(counts) - counts
-        first = np.zeros(len(path), dtype=bool)
+        total = int(counts.sum())
+        first = np.zeros(total, dtype=bool)
         first[starts[counts > 0]] = True
-        depth = np.concatenate([way.depth for way in ways]) if len(ways) else np.zeros(0)
-        warped = warp(self.path, depth, first, self.grid, settings.chord)
-        self.bound = warped.bound
-        self._points = warped.points
-        self._edges = np.searchsorted(warped.source, np.concatenate((starts, [len(path)])))
+        warped = warp(as_points(np.vstack(paths)), np.concatenate(depths), first, self.grid, chord)
+        self.bound = max(self.bound, warped.bound)
+        edges = np.searchsorted(warped.source, np.append(starts, total))
+        self._points += [warped.points[a:b] for a, b in itertools.pairwise(edges.tolist())]
 
     def points(self, index: int) -> Points:
         """(M, 3) the bent points of one way."""
-        piece: Points = self._points[self._edges[index] : self._edges[index + 1]]
-        return piece
+        return self._points[index]

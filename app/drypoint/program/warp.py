@@ -63,7 +63,7 @@ def warp(
     inner, shares, bound = _extra_points(path, first, grid, chord)
     source = np.concatenate((np.arange(len(path)), inner))
     share = np.concatenate((np.ones(len(path)), shares))
-    order = np.lexsort((share, source))
+    order = np.argsort(2.0 * source + share, kind="stable")
     source, share = source[order], share[order]
     before = np.where(first[source], source, source - 1)
     xy = path[before] + share[:, None] * (path[source] - path[before])
@@ -105,7 +105,7 @@ def _samples(
         segments.append(index)
         shares.append(share)
     segment, share = np.concatenate(segments), np.concatenate(shares)
-    order = np.lexsort((share, segment))
+    order = np.argsort(2.0 * segment + share, kind="stable")
     segment, share = segment[order], share[order]
     # inside a cell: the quadratic's deviation is that of its middle; n parts divide it by n²
     same = segment[1:] == segment[:-1]
@@ -122,7 +122,7 @@ def _samples(
     extra = ends[0][which] + fraction * (ends[2][which] - ends[0][which])
     segment = np.concatenate((segment, segment[piece[which]]))
     share = np.concatenate((share, extra))
-    order = np.lexsort((share, segment))
+    order = np.argsort(2.0 * segment + share, kind="stable")
     return segment[order], share[order]
 
 
