@@ -58,7 +58,12 @@ def plate() -> Plate:
     loose = np.maximum(0.0, (spots[:, 0] - 50) / 24) * np.maximum(0.0, (spots[:, 1] - 30) / 22)
     give = 0.004 + 0.03 * loose
     return Plate(
-        Touches(tuple(Touch(x, y, z, z - g) for (x, y), z, g in zip(spots.tolist(), heights.tolist(), give.tolist(), strict=True)))
+        Touches(
+            tuple(
+                Touch(x, y, z, z - g)
+                for (x, y), z, g in zip(spots.tolist(), heights.tolist(), give.tolist(), strict=True)
+            )
+        )
     )
 
 
@@ -67,15 +72,52 @@ def board() -> Board:
     nets: dict[str, shapely.Geometry] = {}
     holes = [Hole(x, y, 3.2, False) for x in (4.5, WIDTH - 4.5) for y in (4.5, HEIGHT - 4.5)]
     rows = [(9, 44), (9, 36), (9, 28), (9, 19), (9, 10)]
-    names = iter("GND VCC LOAD REF BRIDGE CLK DATA SENSE HEAT TX RX LED1 LED2 KEY OUT IN A1 A2 B1 B2 C0 C1 D0 D1".split())
+    names = iter(
+        [
+            "GND",
+            "VCC",
+            "LOAD",
+            "REF",
+            "BRIDGE",
+            "CLK",
+            "DATA",
+            "SENSE",
+            "HEAT",
+            "TX",
+            "RX",
+            "LED1",
+            "LED2",
+            "KEY",
+            "OUT",
+            "IN",
+            "A1",
+            "A2",
+            "B1",
+            "B2",
+            "C0",
+            "C1",
+            "D0",
+            "D1",
+        ]
+    )
     taken: list[shapely.Geometry] = []
     for name in names:
         for _ in range(200):
             x, y = rng.uniform(11, WIDTH - 14), rows[rng.integers(5)][1] + rng.choice([-1.27, 0, 1.27])
             turn = rng.choice([-1, 1])
             run, rise = rng.uniform(5, 17), rng.uniform(2, 7)
-            spots = [(x, y), (x + run * 0.4, y), (x + run * 0.4 + rise, y + turn * rise), (min(x + run + rise, WIDTH - 6), y + turn * rise)]
-            shape = unary_union([LineString(spots).buffer(0.45, cap_style="round"), *(Point(p).buffer(1.0) for p in (spots[0], spots[-1]))])
+            spots = [
+                (x, y),
+                (x + run * 0.4, y),
+                (x + run * 0.4 + rise, y + turn * rise),
+                (min(x + run + rise, WIDTH - 6), y + turn * rise),
+            ]
+            shape = unary_union(
+                [
+                    LineString(spots).buffer(0.45, cap_style="round"),
+                    *(Point(p).buffer(1.0) for p in (spots[0], spots[-1])),
+                ]
+            )
             inside = box(2.5, 2.5, WIDTH - 2.5, HEIGHT - 2.5).contains(shape)
             clear = all(shape.distance(other) > 0.35 for other in taken)
             corner = any(shape.distance(Point(h.x, h.y)) < 3.4 for h in holes[:4])
@@ -100,7 +142,9 @@ def reach(lines: list[np.ndarray]) -> ReachMap:
     chance, width = [], []
     for line in lines:
         x, y = line.T
-        low = np.exp(-((x - 47) ** 2 + (y - 27) ** 2) / 40) + 0.75 * np.exp(-((x - 18) ** 2 + (y - 37) ** 2) / 16)
+        low = np.exp(-((x - 47) ** 2 + (y - 27) ** 2) / 40) + 0.75 * np.exp(
+            -((x - 18) ** 2 + (y - 37) ** 2) / 16
+        )
         low = low + 0.01 * np.sin(x * 1.7) * np.sin(y * 1.3)
         chance.append(np.clip(1.0 - 0.95 * np.abs(low) ** 1.5, 0.02, 0.995))
         width.append(0.13 + 0.05 * chance[-1])
@@ -152,7 +196,14 @@ def sample() -> Sample:
     )
     tabs = tuple(
         Tab(at, way, 3.0)
-        for at, way in (((20, 0), (1, 0)), ((54, 0), (1, 0)), ((20, HEIGHT), (1, 0)), ((54, HEIGHT), (1, 0)), ((0, 26), (0, 1)), ((WIDTH, 26), (0, 1)))
+        for at, way in (
+            ((20, 0), (1, 0)),
+            ((54, 0), (1, 0)),
+            ((20, HEIGHT), (1, 0)),
+            ((54, HEIGHT), (1, 0)),
+            ((0, 26), (0, 1)),
+            ((WIDTH, 26), (0, 1)),
+        )
     )
     surface = plate()
     content = Content(

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from drypoint.ui.parts.blocks import button, tint, words
+from drypoint.ui.parts.blocks import Elided, button, tint, words
 from drypoint.ui.theme.icons import icon, paint_icon
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
@@ -134,9 +134,9 @@ class RunStrip(QWidget):
         self.setAccessibleName(self.tr("Run"))
         self._icon = StateIcon(theme)
         self._word = words("", "state")
-        self._where = words("", "quiet")
+        self._where = Elided("quiet")
         self._what = words("", "value")
-        self._detail = words("", "quiet")
+        self._detail = Elided("quiet")
         self._left = words("", "state", right=True)
         self._bar = ProgressBar(theme)
         self._feed = words("100 %", "value")
@@ -148,7 +148,7 @@ class RunStrip(QWidget):
         self.stop_button = button(self.tr("Stop"), "stop")
         self.feed_menu_button = button(self.tr("Feed"), "run")
         self._time = words("", "value")
-        self._message = words("", "label")
+        self._message = Elided("label")
         self._saved = words("", "caption", right=True)
         self._feed_box = QWidget()
         self._build()
@@ -199,8 +199,6 @@ class RunStrip(QWidget):
         column.setSpacing(0)
         column.addLayout(row)
         column.addLayout(line)
-        for label in (self._detail, self._where, self._message):
-            label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.feed_menu_button.setMenu(self._feed_menu())
         self.feed_menu_button.hide()
 
@@ -286,7 +284,6 @@ class RunStrip(QWidget):
         """The newest message and whether the job is saved."""
         self._time.setText(time)
         self._message.setText(text)
-        self._message.setToolTip(text)
         self._saved.setText(saved)
 
     def set_compact(self, compact: bool) -> None:

@@ -113,9 +113,9 @@ class MainWindow(QMainWindow):
         outer.addLayout(upper, 1)
         outer.addWidget(self.strip)
         self.setCentralWidget(whole)
-        corner = self._name
-        corner.setContentsMargins(0, 0, 16, 0)
-        self.menuBar().setCornerWidget(corner, Qt.Corner.TopRightCorner)
+        self._name.setContentsMargins(0, 0, 16, 0)
+        self._name.setMinimumHeight(self.menuBar().sizeHint().height() - 2)
+        self.menuBar().setCornerWidget(self._name, Qt.Corner.TopRightCorner)
 
     def _connect(self) -> None:
         self.traveller.chosen.connect(self.choose_step)
@@ -208,6 +208,7 @@ class MainWindow(QMainWindow):
         self.heat.setVisible(not one or self._areas.choice == 0)
         self.jog.setVisible(not one or self._areas.choice == 1)
         self._between.setVisible(not one)
+        self.jog.setMinimumHeight(0 if one else self.jog.wanted_height())
         self._right.setVisible(not (wide and width < LARGE))
         right = RIGHT_LARGE if large else RIGHT
         self._right.setMinimumWidth(RIGHT)

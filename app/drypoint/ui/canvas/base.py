@@ -100,8 +100,11 @@ class BasePainter:
         scale = frame.scale
         to_px = QTransform(scale, 0.0, 0.0, -scale, -frame.origin[0], -frame.origin[1])
         self._paint_blank(painter, frame)
+        below = self.view is View.NETS  # there the copper's own outline matters
+        if below and Layer.GROOVES not in self.hidden:
+            self._paint_grooves(painter, frame)
         self._paint_copper(painter, frame, to_px)
-        if Layer.GROOVES not in self.hidden:
+        if not below and Layer.GROOVES not in self.hidden:
             self._paint_grooves(painter, frame)
         self._paint_over_copper(painter, frame, to_px)
         if Layer.OUTLINE not in self.hidden and not self._outline.isEmpty():

@@ -105,6 +105,8 @@ class PathCanvas(PlaneView):
         self._base.show(content)
         self._tiles.clear()
         self._fit_pending = self._fit_pending or before is None
+        if self._fitted and content.bounds != before:
+            self.fit()
         self._forget_card()
         self._say_what_is_seen()
         self.update()

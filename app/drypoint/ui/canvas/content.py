@@ -78,6 +78,12 @@ class Clamp:
     box: Box
     keep_away: float = 0.0
 
+    @property
+    def reserved(self) -> Box:
+        """The box with the distance kept from it."""
+        x0, y0, x1, y1 = self.box
+        return x0 - self.keep_away, y0 - self.keep_away, x1 + self.keep_away, y1 + self.keep_away
+
 
 @dataclass(frozen=True, slots=True)
 class ReferenceHole:
@@ -155,7 +161,7 @@ class Content:
     def bounds(self) -> Box | None:
         """What to fit into view: the blank, the board and the clamps."""
         boxes = [b for b in (self.blank, self.board.bounds if self.board else None) if b is not None]
-        boxes += [clamp.box for clamp in self.clamps]
+        boxes += [clamp.reserved for clamp in self.clamps]
         for paths in (self.grooves, self.order):
             if not boxes and paths is not None and paths.bounds is not None:
                 boxes.append(paths.bounds)

@@ -28,18 +28,18 @@ class BitsForm(QWidget):
         super().__init__(parent)
         self._values = values
         self._sketch = VBitSketch(theme)
+        table = (
+            ("tip", self.tr("Width of the tip"), "mm", 2, 0.0, 3.0, 0.01),
+            ("angle_deg", self.tr("Included angle"), "°", 0, 5.0, 120.0, 1.0),
+            ("feed", self.tr("Feed"), "mm/min", 0, 1.0, 5000.0, 10.0),
+            ("plunge", self.tr("Plunge"), "mm/min", 0, 1.0, 2000.0, 10.0),
+            ("spindle", self.tr("Spindle"), "/min", 0, 0.0, 100000.0, 500.0),
+            ("mill", self.tr("End mill, diameter"), "mm", 2, 0.2, 6.0, 0.1),
+            ("mill_feed", self.tr("End mill, feed"), "mm/min", 0, 1.0, 5000.0, 10.0),
+        )
         self._fields = {
-            "tip": NumberField(self.tr("Width of the tip"), "mm", decimals=2, least=0.0, most=3.0),
-            "angle_deg": NumberField(self.tr("Included angle"), "°", decimals=0, least=5.0, most=120.0),
-            "feed": NumberField(self.tr("Feed"), "mm/min", decimals=0, least=1.0, most=5000.0, step=10),
-            "plunge": NumberField(self.tr("Plunge"), "mm/min", decimals=0, least=1.0, most=2000.0, step=10),
-            "spindle": NumberField(
-                self.tr("Spindle"), "/min", decimals=0, least=0.0, most=100000.0, step=500
-            ),
-            "mill": NumberField(self.tr("End mill, diameter"), "mm", decimals=2, least=0.2, most=6.0),
-            "mill_feed": NumberField(
-                self.tr("End mill, feed"), "mm/min", decimals=0, least=1.0, most=5000.0, step=10
-            ),
+            key: NumberField(name, unit, decimals=decimals, least=least, most=most, step=step, unit_width=52)
+            for key, name, unit, decimals, least, most, step in table
         }
         self.drills = QLineEdit()
         self.drills.setAccessibleName(self.tr("Drills at hand, mm"))
@@ -65,7 +65,8 @@ class BitsForm(QWidget):
             column.addWidget(Setting(field.accessibleName(), field))
         column.addWidget(Setting(self.tr("Drills at hand, mm"), self.drills))
         caution = self.tr(
-            "Feeds and speeds are common practice for small engravers; the makers of bit and machine know better."
+            "Feeds and speeds are common practice for small engravers; "
+            "the makers of bit and machine know better."
         )
         column.addWidget(words(caution, "caption", wrap=True))
         column.addStretch(1)

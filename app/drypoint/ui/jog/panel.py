@@ -27,8 +27,13 @@ class JogPanel(QScrollArea):
         column.addWidget(self.position)
         column.addWidget(rule())
         column.addWidget(self.reference, 1)
+        self._inner = inner
         self.setWidget(inner)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+
+    def wanted_height(self) -> int:
+        """Height at which nothing needs to scroll, px."""
+        return self._inner.minimumSizeHint().height()

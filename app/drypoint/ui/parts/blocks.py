@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -28,6 +28,30 @@ def words(text: str, look: str, *, wrap: bool = False, right: bool = False) -> Q
     if right:
         label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
     return label
+
+
+class Elided(QLabel):
+    """One line that ends in dots where it does not fit; the tooltip has it all."""
+
+    def __init__(self, look: str) -> None:
+        super().__init__()
+        self._whole = ""
+        give_look(self, look)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+
+    def setText(self, text: str) -> None:
+        self._whole = text
+        self.setToolTip(text)
+        self.setAccessibleName(text)
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        room = max(self.width() - 2, 0)
+        super().setText(self.fontMetrics().elidedText(self._whole, Qt.TextElideMode.ElideRight, room))
 
 
 def rule() -> QFrame:

@@ -58,6 +58,7 @@ class NumberField(QWidget):
         most: float = 1e6,
         step: float | None = None,
         width: int = 84,
+        unit_width: int = 30,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -80,7 +81,7 @@ class NumberField(QWidget):
         row.addWidget(self._line)
         if unit:
             label = QLabel(unit)
-            label.setFixedWidth(30)
+            label.setFixedWidth(unit_width)
             give_look(label, "unit")
             row.addWidget(label)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)

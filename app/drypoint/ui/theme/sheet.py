@@ -110,12 +110,12 @@ QPushButton[look="primary"] { background: $copper; color: $on_copper; border: 2p
   font-weight: 600; padding: 8px 16px; min-height: 26px; }
 QPushButton[look="primary"]:focus { border: 2px solid $ink; padding: 8px 16px; }
 QPushButton[look="primary"]:disabled { background: $sunken; color: $off; border-color: $line; }
-QPushButton[look="run"] { font-weight: 600; font-size: 15px; min-height: 42px; min-width: 64px; padding: 2px 6px; }
+QPushButton[look="run"] { font-weight: 600; font-size: 15px; min-height: 42px; min-width: 84px; padding: 2px 6px; }
 QPushButton[look="run"]:focus { border: 2px solid $copper; padding: 1px 5px; }
 QPushButton[look="run"][filled="true"] { background: $copper; color: $on_copper; border-color: $copper; }
 QPushButton[look="run"][filled="true"]:focus { border: 2px solid $ink; }
 QPushButton[look="stop"] { background: $ink; color: $panel; border: 2px solid $ink; font-weight: 700;
-  font-size: 15px; min-height: 42px; min-width: 64px; padding: 1px 5px; }
+  font-size: 15px; min-height: 42px; min-width: 84px; padding: 1px 5px; }
 QPushButton[look="stop"]:focus { border: 2px solid $copper; }
 QPushButton[look="stop"]:pressed { background: $ink2; }
 QPushButton[look="axis"] { min-width: 38px; min-height: 38px; max-width: 38px; max-height: 38px; padding: 0; font-size: 18px; }
@@ -138,9 +138,6 @@ QLineEdit, QSpinBox, QDoubleSpinBox, QComboBox, QPlainTextEdit { background: $pa
 QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus { border: 2px solid $copper; padding: 2px 7px; }
 QLineEdit:disabled, QComboBox:disabled { color: $off; border-color: $line; }
 QLineEdit[wrong="true"] { border: 2px solid $error; background: $error_ground; padding: 2px 7px; }
-QComboBox::drop-down { border: none; width: 22px; }
-QComboBox::down-arrow { width: 0; height: 0; border-left: 4px solid transparent;
-  border-right: 4px solid transparent; border-top: 5px solid $ink2; margin-right: 8px; }
 QComboBox QAbstractItemView { background: $panel; color: $ink; border: 1px solid $edge;
   selection-background-color: $soft; selection-color: $ink; outline: none; padding: 4px; }
 QCheckBox, QRadioButton { color: $ink; font-size: 13px; spacing: 8px; padding: 3px; border: 2px solid transparent; border-radius: 4px; }

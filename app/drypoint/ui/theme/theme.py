@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QPalette
 from PySide6.QtWidgets import QApplication
 
 from drypoint.ui.theme.sheet import style_sheet
+from drypoint.ui.theme.style import BenchStyle
 from drypoint.ui.theme.tokens import DARK, LIGHT, Tokens
 from drypoint.ui.theme.type import Text, font
 
@@ -28,7 +29,8 @@ class Theme(QObject):
         self._app = app
         self._dark = dark
         self.tokens: Tokens = LIGHT
-        app.setStyle("Fusion")
+        self._style = BenchStyle(lambda: self.tokens)
+        app.setStyle(self._style)
         app.styleHints().colorSchemeChanged.connect(self._system_changed)
         self._apply()
 

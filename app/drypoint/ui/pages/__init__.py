@@ -1,0 +1,1 @@
+"""The pages of the nine steps: values in through setters, wishes out through signals."""

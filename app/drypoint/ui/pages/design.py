@@ -1,0 +1,210 @@
+"""Pages of what is given: board, blank, bits, cuts."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout
+
+from drypoint.board.model import Finding, LayerFile
+from drypoint.cuts.model import Narrow
+from drypoint.ui.forms.bits import BitsForm
+from drypoint.ui.forms.blank import BlankForm
+from drypoint.ui.forms.values import BitValues, BlankValues
+from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty
+from drypoint.ui.parts.fields import NumberField, Setting
+from drypoint.ui.parts.page import Page
+from drypoint.ui.theme.theme import Theme
+
+
+@dataclass(frozen=True, slots=True)
+class BoardPageValues:
+    """What the board page says; all in words ready to be shown but the counts."""
+
+    nets: int = 0
+    size: str = ""
+    side: str = ""
+    source: str = ""
+    holes: str = ""
+    slots: str = ""
+    files: tuple[LayerFile, ...] = ()
+    findings: tuple[Finding, ...] = ()
+
+
+class BoardPage(Page):
+    """The design as it was read.
+
+    Signals
+    -------
+    finding_chosen(object) : `Finding` to be shown on the canvas
+    change_files() : open the files again
+    """
+
+    finding_chosen = Signal(object)
+    change_files = Signal()
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__(theme, "")
+        self.title.setText(self.tr("Board"))
+        self.lead.setText(self.tr("The design, as seen from the side being milled."))
+        self.lead.show()
+        self._figure = Figure()
+        self.add(self._figure)
+        self._facts = {
+            key: Row(theme, name)
+            for key, name in (
+                ("size", self.tr("Size")),
+                ("side", self.tr("Side being milled")),
+                ("source", self.tr("Nets are known from")),
+                ("holes", self.tr("Holes")),
+                ("slots", self.tr("Slots")),
+            )
+        }
+        for row in self._facts.values():
+            self.add(row)
+        self.section(self.tr("Files"))
+        self._files = QVBoxLayout()
+        self.body.addLayout(self._files)
+        self._notes = QVBoxLayout()
+        self._notes.setSpacing(8)
+        self.body.addLayout(self._notes)
+        self.change_button = button(self.tr("Change files…"))
+        self.add_actions(self.change_button)
+        self.change_button.clicked.connect(self.change_files)
+
+    def show_board(self, values: BoardPageValues) -> None:
+        """Show a board."""
+        self._figure.show_figure(str(values.nets), self.tr("nets, each to be an island of its own"))
+        for key, row in self._facts.items():
+            row.show_value(getattr(values, key))
+        empty(self._files)
+        for file in values.files:
+            row = Row(self.theme, file.name, file.role.value, detail=file.reason)
+            self._files.addWidget(row)
+        empty(self._notes)
+        for finding in values.findings:
+            note = Note("caution", finding.what, finding.hint, where=finding.where)
+            note.where_clicked.connect(lambda f=finding: self.finding_chosen.emit(f))
+            self._notes.addWidget(note)
+
+
+class BlankPage(Page):
+    """The blank and its clamps; ``form`` has the fields and signals."""
+
+    def __init__(self, theme: Theme, values: BlankValues) -> None:
+        super().__init__(theme, "")
+        self.title.setText(self.tr("Blank"))
+        self.lead.setText(self.tr("Where the copper lies, and where the bit must not go."))
+        self.lead.show()
+        self.form = BlankForm(theme, values)
+        self.add(self.form)
+
+
+class BitsPage(Page):
+    """The bits at hand; ``form`` has the fields and signals."""
+
+    def __init__(self, theme: Theme, values: BitValues) -> None:
+        super().__init__(theme, "")
+        self.title.setText(self.tr("Bits"))
+        self.lead.setText(self.tr("What cuts, and how fast."))
+        self.lead.show()
+        self.form = BitsForm(theme, values)
+        self.add(self.form)
+
+
+@dataclass(frozen=True, slots=True)
+class CutsPageValues:
+    """What the cuts page says. Lengths mm, times in words."""
+
+    length: float = 0.0
+    loops: int = 0
+    time: str = ""
+    narrow_length: float = 0.0
+    max_bite: float = 0.0
+    outline: str = ""
+    holes: str = ""
+    impossible: tuple[Narrow, ...] = ()
+    check: str = ""
+    """Result of the island check in words; empty if it was not done."""
+    clean: bool = True
+
+
+class CutsPage(Page):
+    """Grooves, holes and outline.
+
+    Signals
+    -------
+    edited(str, float) : "width", "bite", "tabs", "tab_width", "tab_height" and the new value
+    plan() : lay the cuts
+    place_chosen(object) : (x, y) to be shown on the canvas
+    """
+
+    edited = Signal(str, float)
+    plan = Signal()
+    place_chosen = Signal(object)
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__(theme, "")
+        self.title.setText(self.tr("Cuts"))
+        self.lead.setText(self.tr("Where the grooves run, and what they cannot part."))
+        self.lead.show()
+        self._figure = Figure()
+        self.add(self._figure)
+        self._facts = {
+            key: Row(theme, name)
+            for key, name in (
+                ("loops", self.tr("Loops")),
+                ("time", self.tr("One pass takes about")),
+                ("narrow", self.tr("Narrow places")),
+                ("max_bite", self.tr("Deepest bite into copper")),
+                ("holes", self.tr("Holes")),
+                ("outline", self.tr("Outline")),
+                ("check", self.tr("Island check")),
+            )
+        }
+        for row in self._facts.values():
+            self.add(row)
+        self.section(self.tr("Settings"))
+        self.fields = {
+            "width": NumberField(self.tr("Groove width"), "mm", decimals=2, least=0.05, most=2.0),
+            "bite": NumberField(self.tr("Bite allowed"), "mm", decimals=2, least=0.0, most=0.5),
+            "tabs": NumberField(self.tr("Tabs"), "", decimals=0, least=0.0, most=40.0),
+            "tab_width": NumberField(self.tr("Tab width"), "mm", least=0.5, most=20.0),
+            "tab_height": NumberField(self.tr("Tab height"), "mm", least=0.1, most=3.0),
+        }
+        for name, field in self.fields.items():
+            field.edited.connect(lambda value, name=name: self.edited.emit(name, value))
+            self.add(Setting(field.accessibleName(), field))
+        self._notes = QVBoxLayout()
+        self._notes.setSpacing(8)
+        self.body.addLayout(self._notes)
+        self.plan_button = button(self.tr("Lay the cuts"), "primary")
+        self.add_actions(self.plan_button)
+        self.plan_button.clicked.connect(self.plan)
+
+    def show_cuts(self, values: CutsPageValues) -> None:
+        """Show what was laid."""
+        length = f"{values.length:,.0f}".replace(",", " ")
+        self._figure.show_figure(length, self.tr("mm of groove"))
+        texts = {
+            "loops": str(values.loops),
+            "time": values.time,
+            "narrow": f"{values.narrow_length:.1f} mm",
+            "max_bite": f"{values.max_bite:.3f} mm",
+            "holes": values.holes,
+            "outline": values.outline,
+            "check": values.check or "—",
+        }
+        for key, text in texts.items():
+            self._facts[key].show_value(text)
+        empty(self._notes)
+        for place in values.impossible[:8]:
+            what = self.tr("{a} and {b} stay joined").format(a=place.nets[0], b=place.nets[1])
+            text = self.tr("The gap is {gap:.3f} mm, {length:.1f} mm long. {hint}").format(
+                gap=place.gap, length=place.length, hint=place.hint
+            )
+            where = self.tr("at {x:.2f}, {y:.2f} mm").format(x=place.at[0], y=place.at[1])
+            note = Note("caution", what, text, where=where)
+            note.where_clicked.connect(lambda at=place.at: self.place_chosen.emit(at))
+            self._notes.addWidget(note)

@@ -1,0 +1,237 @@
+"""The proof page: which islands are proved apart, and what to do about the others."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QModelIndex,
+    QPersistentModelIndex,
+    QPointF,
+    QRectF,
+    QSize,
+    Qt,
+    Signal,
+)
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter
+from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+
+from drypoint.ui.parts.blocks import Figure, Note, Row, button
+from drypoint.ui.parts.glyph import Mark, paint_mark, word_colour
+from drypoint.ui.parts.page import Page
+from drypoint.ui.parts.segments import Segments
+from drypoint.ui.theme.theme import Theme
+from drypoint.ui.theme.type import Text, font
+
+Index = QModelIndex | QPersistentModelIndex
+
+
+@dataclass(frozen=True, slots=True)
+class IslandLine:
+    """One island or pair: nets, mark (done = proved, error = joined, doubt = unproved), words.
+
+    ``at`` is the place to look at, mm, board frame.
+    """
+
+    nets: tuple[str, ...]
+    mark: Mark
+    word: str
+    detail: str = ""
+    at: tuple[float, float] | None = None
+    touched: bool = False
+
+
+class IslandModel(QAbstractListModel):
+    """Islands for the list; the line itself under the user role."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._lines: tuple[IslandLine, ...] = ()
+
+    def show_lines(self, lines: Sequence[IslandLine]) -> None:
+        """Other lines."""
+        self.beginResetModel()
+        self._lines = tuple(lines)
+        self.endResetModel()
+
+    def rowCount(self, parent: Index | None = None) -> int:
+        return 0 if parent is not None and parent.isValid() else len(self._lines)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        line = self._lines[index.row()]
+        if role == Qt.ItemDataRole.UserRole:
+            return line
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
+            return f"{' – '.join(line.nets)}, {line.word}"
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return line.detail
+        return None
+
+
+class IslandDelegate(QStyledItemDelegate):
+    """Paints glyph, nets, detail and word."""
+
+    def __init__(self, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._theme = theme
+
+    def sizeHint(self, _option: QStyleOptionViewItem, _index: Index) -> QSize:
+        return QSize(200, 32)
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        line: IslandLine = index.data(Qt.ItemDataRole.UserRole)
+        tokens = self._theme.tokens
+        rect: Any = option.rect
+        state: Any = option.state
+        place = QRectF(rect)
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if state & QStyle.StateFlag.State_Selected:
+            painter.fillRect(place, QColor(tokens.soft))
+        paint_mark(painter, line.mark, tokens, QPointF(place.left() + 24, place.center().y()), 7.0)
+        left = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+        right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        body = place.adjusted(42, 0, -16, 0)
+        strong = font(Text.LABEL_BOLD)
+        painter.setFont(strong)
+        painter.setPen(QColor(tokens.ink))
+        nets = " – ".join(line.nets)
+        painter.drawText(body, left, nets)
+        wide = QFontMetricsF(strong).horizontalAdvance(nets)
+        loud = line.mark in (Mark.ERROR, Mark.DOUBT)
+        word_font = strong if loud else font(Text.LABEL)
+        painter.setFont(word_font)
+        painter.setPen(QColor(word_colour(line.mark, tokens)))
+        painter.drawText(body, right, line.word)
+        taken = QFontMetricsF(word_font).horizontalAdvance(line.word)
+        plain = font(Text.CAPTION)
+        painter.setFont(plain)
+        painter.setPen(QColor(tokens.ink2))
+        rest = body.adjusted(wide + 10, 0, -taken - 10, 0)
+        painter.drawText(
+            rest,
+            left,
+            QFontMetricsF(plain).elidedText(line.detail, Qt.TextElideMode.ElideRight, rest.width()),
+        )
+        painter.restore()
+
+
+class ProofPage(Page):
+    """Islands, computed and touched.
+
+    Signals
+    -------
+    line_chosen(object) : `IslandLine` or None; the canvas follows
+    line_opened(object) : Enter or double click; the canvas zooms
+    cut_again(object), touch_again(object) : `IslandLine`
+    touch_rest(), print_report(), check()
+    """
+
+    line_chosen = Signal(object)
+    line_opened = Signal(object)
+    cut_again = Signal(object)
+    touch_again = Signal(object)
+    touch_rest = Signal()
+    print_report = Signal()
+    check = Signal()
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__(theme, "")
+        self.title.setText(self.tr("Proof"))
+        self.lead.setText(self.tr("Does the milled copper fall into exactly the nets of the design?"))
+        self.lead.show()
+        self._lines: tuple[IslandLine, ...] = ()
+        self._figure = Figure()
+        self._counts = Row(theme, "")
+        self.filters = Segments(
+            [self.tr("Needs a look"), self.tr("All"), self.tr("Not touched")], self.tr("Show"), chosen=1
+        )
+        self.model = IslandModel(self)
+        self.list = QListView()
+        self.list.setModel(self.model)
+        self.list.setItemDelegate(IslandDelegate(theme, self.list))
+        self.list.setUniformItemSizes(True)
+        self.list.setMinimumHeight(180)
+        self.list.setAccessibleName(self.tr("Islands"))
+        self._note = Note("error", "")
+        self._cut = button(self.tr("Cut again here"), "primary")
+        self._again = button(self.tr("Touch again"))
+        self.rest_button = button(self.tr("Touch the rest"))
+        self.check_button = button(self.tr("Island check"))
+        self.print_button = button(self.tr("Report…"))
+        self.add(self._figure)
+        self.add(self._counts)
+        self.add(self.filters)
+        self.body.addWidget(self.list, 1)
+        self.body.setAlignment(Qt.AlignmentFlag(0))
+        self.note(self._note)
+        self.add_actions(self._cut, self._again)
+        self.add_actions(self.rest_button, self.check_button, self.print_button)
+        self._connect()
+        self.show_islands("", "", ())
+
+    def _connect(self) -> None:
+        self.filters.chosen.connect(lambda _: self._filter())
+        self.list.selectionModel().currentChanged.connect(lambda *_: self._chosen())
+        self.list.activated.connect(lambda _: self.line_opened.emit(self.current()))
+        self._note.where_clicked.connect(lambda: self.line_opened.emit(self.current()))
+        self._cut.clicked.connect(lambda: self.cut_again.emit(self.current()))
+        self._again.clicked.connect(lambda: self.touch_again.emit(self.current()))
+        self.rest_button.clicked.connect(self.touch_rest)
+        self.check_button.clicked.connect(self.check)
+        self.print_button.clicked.connect(self.print_report)
+
+    def show_islands(self, figure: str, text: str, lines: Sequence[IslandLine]) -> None:
+        """Show results; worst first."""
+        rank = {Mark.ERROR: 0, Mark.DOUBT: 1}
+        self._lines = tuple(sorted(lines, key=lambda line: rank.get(line.mark, 2)))
+        self._figure.show_figure(figure or "—", text or self.tr("Nothing checked yet."))
+        touched = sum(line.touched for line in self._lines)
+        self._counts.show_value(
+            self.tr("{count} touched with the bit").format(count=touched),
+            self.tr("{count} computed").format(count=len(self._lines)),
+        )
+        look = sum(line.mark in rank for line in self._lines)
+        self.filters.set_label(0, self.tr("Needs a look  {count}").format(count=look))
+        self.filters.set_label(1, self.tr("All  {count}").format(count=len(self._lines)))
+        rest = len(self._lines) - touched
+        self.filters.set_label(2, self.tr("Not touched  {count}").format(count=rest))
+        self.rest_button.setText(self.tr("Touch the other {count}").format(count=rest))
+        self.rest_button.setEnabled(rest > 0)
+        self._filter()
+
+    def current(self) -> IslandLine | None:
+        """The line chosen."""
+        index = self.list.currentIndex()
+        return index.data(Qt.ItemDataRole.UserRole) if index.isValid() else None
+
+    def choose_net(self, name: str) -> None:
+        """Choose the first line about a net, as when it was picked on the canvas."""
+        for row in range(self.model.rowCount()):
+            index = self.model.index(row)
+            if name in index.data(Qt.ItemDataRole.UserRole).nets:
+                self.list.setCurrentIndex(index)
+                return
+
+    def _filter(self) -> None:
+        kept = {
+            0: [line for line in self._lines if line.mark in (Mark.ERROR, Mark.DOUBT)],
+            1: list(self._lines),
+            2: [line for line in self._lines if not line.touched],
+        }[self.filters.choice]
+        self.model.show_lines(kept)
+        self._chosen()
+
+    def _chosen(self) -> None:
+        line = self.current()
+        bad = line is not None and line.mark in (Mark.ERROR, Mark.DOUBT)
+        for widget in (self._note, self._cut, self._again):
+            widget.setVisible(bad)
+        if line is not None and bad:
+            where = "" if line.at is None else f"x {line.at[0]:.2f}, y {line.at[1]:.2f} mm"
+            kind = "error" if line.mark is Mark.ERROR else "caution"
+            self._note.say(kind, f"{' – '.join(line.nets)}: {line.word}", line.detail, where=where)
+        self.line_chosen.emit(line)

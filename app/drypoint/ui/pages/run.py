@@ -1,0 +1,122 @@
+"""The run page: time left, what is cut now, what comes, and what was acknowledged."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QCheckBox, QVBoxLayout
+
+from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty
+from drypoint.ui.parts.glyph import Mark
+from drypoint.ui.parts.page import Page
+from drypoint.ui.theme.theme import Theme
+
+
+@dataclass(frozen=True, slots=True)
+class Task:
+    """A line of the evening: its state, what, and time or count."""
+
+    what: str
+    mark: Mark
+    value: str = ""
+
+
+class RunPage(Page):
+    """Running.
+
+    Signals
+    -------
+    start(), hover_lap() : wishes; `start` only once every caution is acknowledged
+    answered(str) : what was done of a request shown by `ask`
+    """
+
+    start = Signal()
+    hover_lap = Signal()
+    answered = Signal(str)
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__(theme, "", "")
+        self.title.setText(self.tr("Run"))
+        self._boxes: list[QCheckBox] = []
+        self._ready = False
+        self._figure = Figure()
+        self.add(self._figure)
+        self._rows = QVBoxLayout()
+        self._rows.setSpacing(0)
+        self.body.addLayout(self._rows)
+        self.section(self.tr("This evening"))
+        self._tasks = QVBoxLayout()
+        self._tasks.setSpacing(0)
+        self.body.addLayout(self._tasks)
+        self._cautions = QVBoxLayout()
+        self._cautions.setSpacing(2)
+        self.foot.addLayout(self._cautions)
+        self._note = self.note(Note("plain", ""))
+        self._note.hide()
+        self._request = ""
+        self.start_button = button(self.tr("Start"), "primary")
+        self.lap_button = button(self.tr("Hover lap"))
+        self.add_actions(self.start_button)
+        self.add_actions(self.lap_button)
+        self.start_button.clicked.connect(self.start)
+        self.lap_button.clicked.connect(self.hover_lap)
+        self._note.hint_clicked.connect(lambda: self.answered.emit(self._request))
+        self.show_run(self.tr("Nothing to run yet."), "—", "", (), ())
+
+    def show_run(
+        self,
+        lead: str,
+        figure: str,
+        text: str,
+        rows: Sequence[tuple[str, str]],
+        tasks: Sequence[Task],
+        *,
+        running: bool = False,
+        ready: bool = False,
+        start: str = "",
+    ) -> None:
+        """Show a moment of the run, or what would be run."""
+        self.lead.setText(lead)
+        self.lead.setVisible(bool(lead))
+        self._figure.show_figure(figure, text)
+        empty(self._rows)
+        for name, value in rows:
+            self._rows.addWidget(Row(self.theme, name, value))
+        empty(self._tasks)
+        for task in tasks:
+            self._tasks.addWidget(
+                Row(self.theme, task.what, task.value, mark=task.mark, strong=task.mark is Mark.READY)
+            )
+        self._ready = ready
+        self.start_button.setVisible(not running)
+        self.start_button.setText(start or self.tr("Start"))
+        self.lap_button.setVisible(not running)
+        self._judge()
+
+    def show_cautions(self, cautions: Sequence[str]) -> None:
+        """Cautions to be acknowledged, each once, before the start."""
+        empty(self._cautions)
+        self._boxes = []
+        for caution in cautions:
+            box = QCheckBox(caution)
+            box.toggled.connect(self._judge)
+            self._boxes.append(box)
+            self._cautions.addWidget(box)
+        self._judge()
+
+    def show_note(self, what: str, text: str = "", kind: str = "plain") -> None:
+        """A note above the buttons; empty hides it."""
+        self._note.setVisible(bool(what))
+        self._request = ""
+        self._note.say(kind, what, text)
+
+    def ask(self, request: str, what: str, text: str, done: str) -> None:
+        """Ask for something to be done by hand; ``answered(request)`` follows the button ``done``."""
+        self._request = request
+        self._note.show()
+        self._note.say("caution", what, text, hint=done)
+
+    def _judge(self) -> None:
+        self.start_button.setEnabled(self._ready and all(box.isChecked() for box in self._boxes))

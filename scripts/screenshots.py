@@ -1,0 +1,44 @@
+"""Writes a picture of every page and of the wizard, light and dark, into a folder.
+
+``python scripts/screenshots.py FOLDER [--small] [--large]``: 1600 × 1000 px; ``--small`` adds
+1024 × 700, ``--scale`` draws everything at 200 %. The board on them is invented.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("folder", type=Path)
+    parser.add_argument("--size", default="1600x1000", help="width x height, px")
+    parser.add_argument("--scale", default="1", help="1 to 2")
+    parser.add_argument("--only", default="", help="names that contain this")
+    parser.add_argument("--scheme", default="both", choices=["light", "dark", "both"])
+    wanted = parser.parse_args()
+    os.environ["QT_SCALE_FACTOR"] = wanted.scale
+    wanted.folder.mkdir(parents=True, exist_ok=True)
+    sys.path.insert(0, str(Path(__file__).parent))
+    from PySide6.QtWidgets import QApplication
+    from stage import Stage
+
+    width, height = (int(part) for part in wanted.size.split("x"))
+    app = QApplication([])
+    schemes = {"light": [False], "dark": [True], "both": [False, True]}[wanted.scheme]
+    for dark in schemes:
+        stage = Stage(app, dark, width, height)
+        for name in stage.scenes():
+            if wanted.only in name:
+                picture = stage.shoot(name)
+                picture.save(str(wanted.folder / f"{name}-{'dark' if dark else 'light'}.png"))
+        stage.close()
+
+
+if __name__ == "__main__":
+    main()
