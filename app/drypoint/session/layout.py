@@ -63,9 +63,7 @@ def lay_out(board: Board, blank: BlankSettings) -> Layout:
             "Move the board, or centre it on the blank.",
         )
     sheet = box(-x, -y, width - x, height - y)
-    clamps = tuple(
-        translate(box(c.x, c.y, c.x + c.width, c.y + c.height), -x, -y) for c in blank.clamps
-    )
+    clamps = tuple(translate(box(c.x, c.y, c.x + c.width, c.y + c.height), -x, -y) for c in blank.clamps)
     keepout = union_all([clamp.buffer(blank.clamp_margin) for clamp in clamps]) if clamps else MultiPolygon()
     return Layout(
         place=Rigid(0.0, (x, y)),

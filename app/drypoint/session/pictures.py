@@ -111,9 +111,7 @@ def _state_runs(points: Points, probability: NDArray[np.float64]) -> list[tuple[
     breaks = np.flatnonzero(np.diff(states)) + 1
     edges = [0, *breaks.tolist(), len(states)]
     return [
-        (int(states[a]), as_points(points[a : min(b + 1, len(points))]))
-        for a, b in pairwise(edges)
-        if b > a
+        (int(states[a]), as_points(points[a : min(b + 1, len(points))])) for a, b in pairwise(edges) if b > a
     ]
 
 

@@ -9,7 +9,8 @@ from html import escape
 CAUTIONS = (
     "Keep the machine's power switch within reach. Stop in the program is a software stop; it is not an "
     "emergency stop.",
-    "Eye protection on. No loose sleeves, hair or jewellery near the spindle. Hands away while anything turns.",
+    "Eye protection on. No loose sleeves, hair or jewellery near the spindle. Hands away while anything "
+    "turns.",
     "The blank is clamped flat and the clamps are where this sheet shows them.",
     "Contact clip off before the spindle starts.",
     "Dust of glass-fibre laminate irritates skin, eyes and airways: extract it at the bit or collect it wet; "
@@ -48,15 +49,17 @@ class SheetFacts:
 
 _STYLE = """
 @page { size: A4; margin: 14mm }
-body { font: 14px/1.4 system-ui, 'DejaVu Sans', sans-serif; color: #1E1C1A; max-width: 60em; margin: 2em auto;
-       padding: 0 1em; font-variant-numeric: tabular-nums }
-h1 { font-size: 24px; margin: 0 } h2 { font-size: 16px; margin: 1.6em 0 .4em; border-bottom: 1px solid #D6D3CE }
+body { font: 14px/1.4 system-ui, 'DejaVu Sans', sans-serif; color: #1E1C1A; max-width: 60em;
+       margin: 2em auto; padding: 0 1em; font-variant-numeric: tabular-nums }
+h1 { font-size: 24px; margin: 0 }
+h2 { font-size: 16px; margin: 1.6em 0 .4em; border-bottom: 1px solid #D6D3CE }
 p.when { color: #57534E; margin: .2em 0 1em }
 table { border-collapse: collapse; width: 100% } th, td { text-align: left; padding: .3em .8em .3em 0;
        border-bottom: 1px solid #E8E6E3; vertical-align: top } th { color: #57534E; font-weight: 600 }
 td.n, th.n { text-align: right } ul { padding-left: 1.2em } li { margin: .25em 0 }
 .caution { background: #FBF0D6; border-left: 4px solid #6B4A00; padding: .6em 1em; break-inside: avoid }
-.pictures { display: grid; grid-template-columns: 1fr 1fr; gap: 1em } figure { margin: 0; break-inside: avoid }
+.pictures { display: grid; grid-template-columns: 1fr 1fr; gap: 1em }
+figure { margin: 0; break-inside: avoid }
 figure svg { width: 100%; height: auto; border: 1px solid #D6D3CE } figcaption { color: #57534E }
 .box { display: inline-block; width: 1em; height: 1em; border: 1.5px solid #85817B; vertical-align: -0.15em }
 """

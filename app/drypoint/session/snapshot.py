@@ -13,7 +13,17 @@ from drypoint.job.store import Job, Record, Source
 from drypoint.session.codec import from_json, to_json
 from drypoint.session.settings import SECTIONS, Settings
 
-KINDS = ("setup", "touches", "reference", "pass", "observation", "island touch", "zero", "done")
+KINDS = (
+    "setup",
+    "touches",
+    "touches part",
+    "reference",
+    "pass",
+    "observation",
+    "island touch",
+    "zero",
+    "done",
+)
 """Kinds of record that computations read."""
 
 

@@ -1,0 +1,129 @@
+"""Zero and the copper's height: where the blank lies, whether it is held, how it is bent."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import numpy as np
+from shapely import Point
+
+from drypoint.bits.model import Bit
+from drypoint.board.model import Finding
+from drypoint.geometry.points import as_points
+from drypoint.machine.operator import Request, RequestKind
+from drypoint.machine.procedures.bit_change import CHANGE
+from drypoint.machine.procedures.contact import check_contact, clip_off
+from drypoint.machine.procedures.touching import go_above, touch_points, zero_at_spot
+from drypoint.progress import Progress
+from drypoint.session.codec import from_json
+from drypoint.session.session import Session
+from drypoint.session.station import INSET, Station
+from drypoint.surface.give import give_report
+from drypoint.surface.touch import Touch, Touches
+
+SAME = 0.01
+"""Planned and touched places closer than this are one, mm."""
+
+SURVEY = 5
+"""Places along each edge of the blank that are touched to see whether it is held."""
+
+
+def put_in(station: Station, bit: Bit) -> None:
+    """Have a bit put in; its length is unknown afterwards."""
+    station.place.ask(Request(RequestKind.CHANGE_BIT, f"Put in {bit.name}", "", CHANGE, bit=bit))
+    station.controller.doubt("z")
+
+
+def find_corner(session: Session, station: Station) -> None:
+    """Work zero in x and y: the bit is brought over the spot inside the blank's corner."""
+    request = Request(
+        RequestKind.JOG_TO,
+        "Over the corner of the blank",
+        f"Bring the bit over the copper {INSET:g} mm in from the left and from the front edge of the blank, "
+        "about 1 mm above it.",
+    )
+    station.place.ask(request)
+    station.controller.set_work(x=INSET, y=INSET)
+    station.controller.trust("xy")
+
+
+def zero_height(session: Session, station: Station, *, at: tuple[float, float] | None = None) -> float:
+    """Check the contact circuit and set z to zero on the copper at the zero spot; the clip stays on."""
+    check_contact(station.place)
+    change = zero_at_spot(station.place, at)
+    session.keep("zero", {"setup": session.snapshot.setup, "spot": list(at or (INSET, INSET))})
+    return change
+
+
+def survey_hold(session: Session, station: Station, progress: Progress) -> tuple[Finding, ...]:
+    """Touch along the edges of the blank and say which of them gives; the clip is on."""
+    snap = session.snapshot
+    layout = session.derived.layout(snap)
+    places = [
+        place
+        for place in _edge_places(layout.width, layout.height)
+        if not layout.keepout.intersects(Point(layout.place.inverse().apply([place])[0]))
+    ]
+    touches = touch_points(station.place, as_points(places), progress=progress)
+    return give_report(touches, (0.0, 0.0, layout.width, layout.height))
+
+
+def _edge_places(width: float, height: float) -> list[tuple[float, float]]:
+    along_x = np.linspace(INSET, width - INSET, SURVEY)
+    along_y = np.linspace(INSET, height - INSET, SURVEY)[1:-1]
+    around = [(x, INSET) for x in along_x] + [(width - INSET, y) for y in along_y]
+    around += [(x, height - INSET) for x in along_x[::-1]] + [(INSET, y) for y in along_y[::-1]]
+    return [(float(x), float(y)) for x, y in around]
+
+
+def measure_surface(
+    session: Session,
+    station: Station,
+    progress: Progress,
+    *,
+    on_touch: Callable[[Touch], None] | None = None,
+) -> Touches:
+    """Touch the copper by the plan and keep the heights; the clip is on and z is zero.
+
+    What was touched before a fault is kept too, and is not touched again.
+    """
+    snap = session.snapshot
+    planned = session.derived.touch_plan(snap)
+    found = list(_touched_before(session))
+    at = [(touch.x, touch.y) for touch in found]
+    wanted = [(x, y) for x, y in planned if not any(abs(x - a) + abs(y - b) < SAME for a, b in at)]
+
+    def note(touch: Touch) -> None:
+        found.append(touch)
+        if on_touch is not None:
+            on_touch(touch)
+
+    try:
+        touch_points(station.place, as_points(wanted), on_touch=note, progress=progress)
+    except BaseException:
+        session.job.set_aside("touches part")
+        session.keep("touches part", {"setup": snap.setup, "touches": Touches(tuple(found))})
+        raise
+    session.job.set_aside("touches part")
+    touches = Touches(tuple(found))
+    session.keep("touches", {"setup": snap.setup, "touches": touches})
+    return touches
+
+
+def _touched_before(session: Session) -> tuple[Touch, ...]:
+    """Touches of an interrupted measurement in this clamping, since z was last set to zero."""
+    snap = session.snapshot
+    part, zero = snap.latest("touches part"), snap.latest("zero")
+    if part is None or part.data["setup"] != snap.setup or (zero is not None and zero.id > part.id):
+        return ()
+    return from_json(Touches, part.data["touches"], "touches").touches
+
+
+def end_contact(station: Station) -> None:
+    """Clip off; only then may the spindle start."""
+    clip_off(station.place)
+
+
+def to_zero_spot(station: Station, at: tuple[float, float] = (INSET, INSET)) -> None:
+    """Go above the zero spot."""
+    go_above(station.place, *at, station.place.clearance)

@@ -1,0 +1,106 @@
+"""Run a piece of work with its journal, or take a broken run up again."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from drypoint.errors import MachineError
+from drypoint.job.journal import JobJournal, RunRecord, unfinished
+from drypoint.machine.controller import StreamEvent
+from drypoint.machine.procedures.bit_change import change_bit
+from drypoint.machine.procedures.hover import hover_lap
+from drypoint.machine.procedures.running import RunResult, fingerprint, run_program
+from drypoint.program.model import Program
+from drypoint.session.codec import to_json
+from drypoint.session.kept_program import pack, unpack
+from drypoint.session.session import Session
+from drypoint.session.station import Station
+from drypoint.session.work import WorkItem
+
+OnEvent = Callable[[StreamEvent], None]
+
+
+def lap(session: Session, station: Station, *, height: float = 1.0) -> None:
+    """Once round the board at a height above the copper, spindle off."""
+    snap = session.snapshot
+    fit = session.derived.fit(snap)
+    surface = session.derived.surface(snap)
+    x0, y0, x1, y1 = session.derived.board(snap).outline.bounds
+    corners = fit.apply([(x0, y0), (x1, y0), (x1, y1), (x0, y1)])
+
+    def at(x: float, y: float) -> float:
+        return 0.0 if surface is None else float(surface.mean([(x, y)])[0])
+
+    hover_lap(station.place, corners, height=height, surface=at)
+
+
+def run_item(
+    session: Session, station: Station, item: WorkItem, *, on_event: OnEvent | None = None, check: bool = True
+) -> RunResult:
+    """Run one piece of work; when it is finished, keep that.
+
+    Raises
+    ------
+    MachineError
+        After any fault; the journal holds where to resume.
+    """
+    data = {"program": pack(item.program), "work": _work_data(session, item), "setup": session.snapshot.setup}
+    journal = JobJournal(session.job, item.program.title, item.program.lines, data)
+    result = run_program(station.place, item.program, journal, on_progress=on_event, check_first=check)
+    if result.finished:
+        _keep_done(session, item.program.name, data["work"])
+    session.touched("run")
+    return result
+
+
+def to_resume(session: Session) -> RunRecord | None:
+    """The newest run, if it did not finish."""
+    return unfinished(session.job)
+
+
+def resume(session: Session, station: Station, *, on_event: OnEvent | None = None) -> RunResult:
+    """Take the newest run up again where it is not proven executed; position and zero are set.
+
+    Raises
+    ------
+    MachineError
+        If there is nothing to resume, or its lines are not those that were kept.
+    """
+    record = to_resume(session)
+    if record is None:
+        raise MachineError("There is no broken run.", "Run", "Start the next piece of work.")
+    program = unpack(record.data["program"])
+    if fingerprint(program.lines) != fingerprint(record.lines):
+        raise MachineError(
+            "The lines of the broken run do not agree with its program.", record.title, "Plan the pass anew."
+        )
+    journal = JobJournal(session.job, record.title, record.lines, record.data)
+    result = run_program(
+        station.place, program, journal, first=record.executed, check_first=False, on_progress=on_event
+    )
+    if result.finished:
+        _keep_done(session, program.name, record.data["work"])
+    session.touched("run")
+    return result
+
+
+def ready_bit(session: Session, station: Station, program: Program, spot: tuple[float, float]) -> None:
+    """Have the bit of a program put in and a new zero set at the same spot."""
+    change_bit(station.place, program.bit, spot=spot)
+
+
+def _work_data(session: Session, item: WorkItem) -> object:
+    if item.work is None:
+        return None
+    snap = session.snapshot
+    return {
+        "pass": to_json(item.work),
+        "grooves": session.derived.grooves_key(snap),
+        "setup": snap.setup,
+    }
+
+
+def _keep_done(session: Session, name: str, work: object) -> None:
+    if work is not None:
+        session.keep("pass", work)
+    session.keep("done", {"program": name, "setup": session.snapshot.setup})

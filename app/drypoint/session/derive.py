@@ -1,0 +1,228 @@
+"""Whatever can be computed from a job, computed once per state of its inputs.
+
+Each value names the settings and records it depends on; a change of any of them, and only that,
+makes it be computed anew.
+"""
+
+from __future__ import annotations
+
+import hashlib
+
+import numpy as np
+import shapely
+from shapely import Geometry
+
+from drypoint.board.load import load_board_from_bytes
+from drypoint.board.model import Board, Role
+from drypoint.errors import PlanError
+from drypoint.geometry.points import Points
+from drypoint.passes.model import Pass
+from drypoint.progress import Progress
+from drypoint.reference.fit import Fit, fit_rigid
+from drypoint.session.codec import from_json
+from drypoint.session.layout import Layout, lay_out
+from drypoint.session.memo import Memo
+from drypoint.session.plans import (
+    CarriedSurface,
+    CutPlan,
+    PassPlan,
+    Placing,
+    belief_from,
+    plan_cuts,
+    plan_passes,
+    touch_region,
+)
+from drypoint.session.snapshot import Snapshot
+from drypoint.surface.model import Surface, fit_surface
+from drypoint.surface.plan import plan_touches
+from drypoint.surface.touch import Touches
+
+BOARD = ("source", "board")
+LAYOUT = (*BOARD, "blank")
+CUTS = (*LAYOUT, "bits", "cuts")
+FIT = (*LAYOUT, "setup", "reference")
+SURFACE = (*FIT, "touches")
+PASSES = (*SURFACE, "bits", "cuts", "passes", "pass", "observation", "island touch")
+
+
+class Derived:
+    """Computes and keeps. Every method takes a `Snapshot` and may be called from any thread."""
+
+    def __init__(self) -> None:
+        self._memo = Memo()
+
+    def board(self, snap: Snapshot, progress: Progress | None = None) -> Board:
+        """The design, understood.
+
+        Raises
+        ------
+        PlanError
+            If no files were given yet.
+        InputError
+            If they cannot be understood.
+        """
+        if not snap.sources:
+            raise PlanError("There are no design files yet.", "Board", "Choose the folder or files.")
+
+        def compute() -> Board:
+            return load_board_from_bytes(
+                {source.name: source.content for source in snap.sources},
+                side=snap.settings.board.side,
+                roles={source.name: Role(source.role) for source in snap.sources if source.role},
+                name=snap.settings.board.name or None,
+                progress=progress,
+            )
+
+        return self._memo.get("board", snap.key(*BOARD), compute)
+
+    def layout(self, snap: Snapshot) -> Layout:
+        """Board, blank and clamps on the bed."""
+        board = self.board(snap)
+        return self._memo.get("layout", snap.key(*LAYOUT), lambda: lay_out(board, snap.settings.blank))
+
+    def cuts(self, snap: Snapshot, progress: Progress | None = None) -> CutPlan:
+        """Grooves, holes, outline, reference marks and the island check."""
+        told = progress or Progress()
+
+        def compute() -> CutPlan:
+            board = self.board(snap, told.part(0.0, 0.2))
+            return plan_cuts(board, self.layout(snap), snap.settings, told.part(0.2, 1.0))
+
+        return self._memo.get("cuts", snap.key(*CUTS), compute)
+
+    def cuts_ready(self, snap: Snapshot) -> CutPlan | None:
+        """The cuts if they are computed already."""
+        found: CutPlan | None = self._memo.peek("cuts", snap.key(*CUTS))
+        return found
+
+    def grooves_key(self, snap: Snapshot) -> str:
+        """Changes when the grooves do: passes that were run belong to one such state."""
+        digest = hashlib.sha256()
+        for line in self.cuts(snap).grooves.lines:
+            digest.update(np.round(line, 6).tobytes())
+        return digest.hexdigest()[:16]
+
+    def fit(self, snap: Snapshot) -> Placing:
+        """Board frame to work coordinates, for the present clamping.
+
+        Raises
+        ------
+        PlanError
+            If the board was moved and fewer than two holes were touched since.
+        """
+        return self.fit_of(snap, snap.setup)
+
+    def fit_of(self, snap: Snapshot, setup: int) -> Placing:
+        """The same for an earlier clamping."""
+        touched = [record.data for record in snap.records["reference"] if record.data["setup"] == setup]
+        if len(touched) < 2 and setup == 1:
+            return self.layout(snap).place
+        if len(touched) < 2:
+            raise PlanError(
+                "The board was moved; where it lies now is not known.",
+                "Reference",
+                "Touch two reference holes, better three.",
+            )
+
+        def compute() -> Fit:
+            return fit_rigid(
+                [one["design"] for one in touched],
+                [one["touched"] for one in touched],
+                sigma=[one["sigma"] for one in touched],
+                hole_sigma=snap.settings.reference.hole_sigma,
+            )
+
+        return self._memo.get(f"fit {setup}", snap.key(*FIT, "reference"), compute)
+
+    def touch_plan(self, snap: Snapshot, progress: Progress | None = None) -> Points:
+        """(N, 2) places to touch, work coordinates, in order."""
+
+        def compute() -> Points:
+            fit = self.fit(snap)
+            lines = [fit.apply(line) for line in self.cuts(snap).grooves.lines]
+            region = touch_region(self.board(snap), self.layout(snap))
+            mapped = _mapped(region, fit)
+            return plan_touches(lines, mapped, snap.settings.surface.touches, progress=progress)
+
+        return self._memo.get("touch plan", snap.key(*FIT, "bits", "cuts", "surface"), compute)
+
+    def touches(self, snap: Snapshot) -> tuple[Touches, int] | None:
+        """The newest touches and the clamping they were made in."""
+        record = snap.latest("touches")
+        if record is None:
+            return None
+        return from_json(Touches, record.data["touches"], "touches"), int(record.data["setup"])
+
+    def surface(self, snap: Snapshot, progress: Progress | None = None) -> Surface | CarriedSurface | None:
+        """The model of the copper's height; carried along if the board was moved since; None if untouched."""
+        found = self.touches(snap)
+        if found is None:
+            return None
+        touches, setup = found
+        measured = self._memo.get(
+            "surface",
+            snap.key("touches"),
+            lambda: fit_surface(touches.points, give=touches.give, progress=progress),
+        )
+        if setup == snap.setup:
+            return measured
+        return CarriedSurface(measured, self.fit_of(snap, setup), self.fit(snap))
+
+    def passes(self, snap: Snapshot, progress: Progress | None = None) -> PassPlan:
+        """Passes done, the next one, and the reach of both.
+
+        Raises
+        ------
+        PlanError
+            If the surface was not measured, or the board was moved since.
+        """
+        told = progress or Progress()
+        surface = self.surface(snap, told.part(0.0, 0.3))
+        if surface is None:
+            raise PlanError("The copper's height is not known.", "Surface", "Touch the copper first.")
+        if not isinstance(surface, Surface):
+            raise PlanError(
+                "The board was moved since its height was touched.",
+                "Surface",
+                "Touch it again before cutting.",
+            )
+
+        def compute() -> PassPlan:
+            answers = [record.data for record in snap.records["observation"]]
+            return plan_passes(
+                self.cuts(snap).grooves,
+                self.done_passes(snap),
+                self.fit(snap),
+                surface,
+                snap.settings,
+                belief_from(answers, surface, snap.settings),
+                self.joined_grooves(snap),
+                told.part(0.3, 1.0),
+            )
+
+        return self._memo.get("passes", snap.key(*PASSES), compute)
+
+    def passes_ready(self, snap: Snapshot) -> PassPlan | None:
+        """The passes if they are computed already."""
+        found: PassPlan | None = self._memo.peek("passes", snap.key(*PASSES))
+        return found
+
+    def done_passes(self, snap: Snapshot) -> tuple[Pass, ...]:
+        """Passes that were run over the present grooves."""
+        key = self.grooves_key(snap)
+        return tuple(
+            from_json(Pass, record.data["pass"], "a pass that was run")
+            for record in snap.records["pass"]
+            if record.data["grooves"] == key
+        )
+
+    def joined_grooves(self, snap: Snapshot) -> tuple[int, ...]:
+        """Grooves that the newest island touch found joined, unless a pass was run since."""
+        record, last = snap.latest("island touch"), snap.latest("pass")
+        if record is None or (last is not None and last.id > record.id):
+            return ()
+        return tuple(record.data["again"])
+
+
+def _mapped(shape: Geometry, fit: Placing) -> Geometry:
+    return shapely.transform(shape, fit.apply)

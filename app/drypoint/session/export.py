@@ -1,0 +1,230 @@
+"""Everything a machine that runs from a card needs, and the sheet that lies beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+
+from drypoint.board.model import Board
+from drypoint.errors import StoreError
+from drypoint.geometry.rigid import Rigid
+from drypoint.job.store import Record
+from drypoint.passes.depth import uniform_pass
+from drypoint.program.check import check_lines
+from drypoint.program.export import file_name, file_text
+from drypoint.program.model import Program
+from drypoint.program.place import place
+from drypoint.progress import Progress
+from drypoint.session.facts import sentence
+from drypoint.session.pictures import board_picture, cuts_picture, reach_picture, surface_picture
+from drypoint.session.plans import CutPlan
+from drypoint.session.session import Session
+from drypoint.session.sheet import SheetFacts, WorkStep, clock, setup_sheet
+from drypoint.session.work import (
+    WorkItem,
+    WorkKind,
+    later_work,
+    marks_work,
+    pass_work,
+    preset_of,
+    program_settings,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Written:
+    """One file that was written."""
+
+    path: str
+    bit: str
+    pass_number: int
+    lines: int
+
+
+def programs(session: Session, progress: Progress | None = None) -> tuple[Program, ...]:
+    """All programs of a job in order; grooves at the nominal depth while the copper is not touched."""
+    snap = session.snapshot
+    derived = session.derived
+    items: list[WorkItem] = list(marks_work(derived, snap))
+    shared = program_settings(snap.settings, preset_of(snap.settings))
+    if snap.latest("touches") is not None:
+        following = pass_work(derived, snap, progress)
+        if following is not None:
+            items.append(following)
+    else:
+        flat = uniform_pass(
+            derived.cuts(snap).grooves.lines, snap.settings.bits.vbit, snap.settings.cuts.depth
+        )
+        (program,) = place([flat], derived.fit(snap), None, settings=shared, first=11)
+        items.append(WorkItem(WorkKind.GROOVES, program, done=False, work=flat))
+    items += later_work(derived, snap)
+    return tuple(item.program for item in items)
+
+
+def export(session: Session, folder: Path, progress: Progress | None = None) -> tuple[Written, ...]:
+    """Write programs, pictures and the setup sheet into a folder.
+
+    Raises
+    ------
+    StoreError
+        If the folder cannot be written.
+    PlanError
+        If a program would be unsafe.
+    """
+    told = progress or Progress()
+    made = programs(session, told.part(0.0, 0.7))
+    clearance = session.settings.machine.clearance
+    for program in made:
+        check_lines(program.lines, clearance)
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        written = [_write_program(folder, program, session) for program in made]
+        told.step(0.8, "Pictures")
+        pictures = write_pictures(session, folder)
+        told.step(0.95, "Setup sheet")
+        page = setup_sheet(sheet_facts(session, made, pictures))
+        (folder / "setup-sheet.html").write_text(page, encoding="utf-8")
+    except OSError as error:
+        raise StoreError(
+            f"The files could not be written ({error.strerror}).", str(folder), "Choose another folder."
+        ) from error
+    return tuple(written)
+
+
+def _write_program(folder: Path, program: Program, session: Session) -> Written:
+    path = folder / file_name(program)
+    path.write_text(file_text(program, job=session.settings.board.name), encoding="ascii")
+    return Written(str(path), program.bit.name, program.pass_number, len(program.lines))
+
+
+def write_pictures(session: Session, folder: Path) -> tuple[tuple[str, str], ...]:
+    """Write what there is to see; (words, SVG) of each."""
+    snap = session.snapshot
+    derived = session.derived
+    board, layout, cuts = derived.board(snap), derived.layout(snap), derived.cuts(snap)
+    found = [
+        ("board.svg", "The board on its blank", board_picture(board, layout)),
+        ("grooves.svg", "Grooves", cuts_picture(board, layout, cuts.grooves.lines, cuts.width, cuts.marks)),
+    ]
+    surface = derived.surface(snap)
+    touched = derived.touches(snap)
+    if surface is not None and touched is not None:
+        fit = derived.fit_of(snap, touched[1])
+        measured = getattr(surface, "surface", surface)
+        rigid = fit if isinstance(fit, Rigid) else fit.rigid
+        places = rigid.inverse().apply(touched[0].points[:, :2])
+        picture = surface_picture(board, layout, lambda at: measured.mean(fit.apply(at)), places)
+        found.append(("surface.svg", "Height of the copper", picture))
+    plan = derived.passes_ready(snap)
+    if plan is not None:
+        found.append(("reach.svg", "Reach", reach_picture(board, layout, plan.expected, "reach")))
+    for name, _, picture in found:
+        (folder / name).write_text(picture, encoding="utf-8")
+    return tuple((words, picture) for _, words, picture in found)
+
+
+def sheet_facts(
+    session: Session, made: Sequence[Program], pictures: tuple[tuple[str, str], ...]
+) -> SheetFacts:
+    """What stands on the setup sheet."""
+    snap = session.snapshot
+    derived = session.derived
+    board, layout, cuts = derived.board(snap), derived.layout(snap), derived.cuts(snap)
+    settings = snap.settings
+    work = tuple(_step(program) for program in made)
+    total = sum(program.seconds for program in made)
+    x, y = (layout.place.offset[0], layout.place.offset[1])
+    clamps = "; ".join(
+        f"{number}: {clamp.width:g} × {clamp.height:g} mm at {clamp.x:g}, {clamp.y:g}"
+        for number, clamp in enumerate(settings.blank.clamps, 1)
+    )
+    facts = (
+        (
+            "Board",
+            f"{board.name}, {board.width:.1f} × {board.height:.1f} mm, {board.side.value} copper milled",
+        ),
+        (
+            "Nets and holes",
+            f"{len(board.nets)} nets, {len(board.holes)} holes, {len(board.links)} link wires",
+        ),
+        (
+            "Blank",
+            f"{layout.width:.1f} × {layout.height:.1f} × {settings.blank.thickness:g} mm, copper "
+            f"{settings.blank.copper * 1000:.0f} µm, backing {settings.blank.backing:g} mm",
+        ),
+        ("Board on the blank", f"lower left of the board at x {x:.1f}, y {y:.1f} mm from the blank's corner"),
+        ("Clamps", clamps or "none entered: keep them outside the board and the reference holes"),
+        ("Work zero", "x, y: lower left corner of the blank; z: on the copper, 3 mm in from that corner"),
+        ("Machine", f"{settings.machine.preset}; moves across at {settings.machine.clearance:g} mm"),
+        ("Time", f"{clock(total)} of cutting, without touches and changes of bit"),
+    )
+    return SheetFacts(
+        title=f"Setup sheet: {board.name}",
+        when=f"Made {datetime.now():%Y-%m-%d %H:%M}",
+        facts=facts,
+        work=work,
+        passes=_pass_rows(session),
+        reference=_reference_rows(snap.records["reference"], snap.setup),
+        proof=_proof_rows(cuts),
+        findings=_findings(board, cuts, layout.warnings),
+        pictures=pictures,
+    )
+
+
+def _step(program: Program) -> WorkStep:
+    speeds = program.bit.speeds
+    return WorkStep(
+        program.title,
+        program.bit.name,
+        f"{speeds.spindle:.0f}",
+        f"{speeds.feed:.0f}",
+        clock(program.seconds),
+        program.name,
+    )
+
+
+def _pass_rows(session: Session) -> tuple[tuple[str, ...], ...]:
+    plan = session.derived.passes_ready(session.snapshot)
+    if plan is None:
+        return ()
+    rows = [(f"{one.number}, done", f"{one.deepest:.3f} mm", f"{one.length:.0f} mm", "") for one in plan.done]
+    if plan.next is not None:
+        share = plan.expected_totals.expected * 100
+        rows.append(
+            (
+                f"{plan.next.number}",
+                f"{plan.next.deepest:.3f} mm",
+                f"{plan.next.length:.0f} mm",
+                f"{share:.1f} %",
+            )
+        )
+    return tuple(rows)
+
+
+def _reference_rows(records: Sequence[Record], setup: int) -> tuple[tuple[str, ...], ...]:
+    return tuple(
+        (
+            record.data["label"],
+            f"{record.data['design'][0]:.2f}, {record.data['design'][1]:.2f}",
+            f"touched at {record.data['touched'][0]:.3f}, {record.data['touched'][1]:.3f}",
+        )
+        for record in records
+        if record.data["setup"] == setup
+    )
+
+
+def _proof_rows(cuts: CutPlan) -> tuple[tuple[str, str], ...]:
+    check = cuts.check
+    words = "every net is an island" if check.clean else "not every net is an island"
+    return (
+        ("Island check of the plan", f"{words}: {check.pieces} pieces for {check.nets} nets"),
+        ("Shorts, opens, lost", f"{len(check.shorts)}, {len(check.opens)}, {len(check.lost)}"),
+        ("Gaps too narrow to cut", f"{len(cuts.grooves.impossible)}"),
+        ("Largest bite", f"{cuts.grooves.max_bite:.3f} mm"),
+    )
+
+
+def _findings(board: Board, cuts: CutPlan, warnings: tuple[str, ...]) -> tuple[str, ...]:
+    return (*warnings, *(sentence(one) for one in (*board.findings, *cuts.findings)))

@@ -1,0 +1,129 @@
+"""What is known of a job, as plain values for scripts."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from drypoint.board.model import Board, Finding, Role
+from drypoint.cuts.model import Narrow
+from drypoint.job.journal import runs
+from drypoint.passes.depth import uniform_pass
+from drypoint.program.place import place
+from drypoint.progress import Progress
+from drypoint.session.plans import CutPlan
+from drypoint.session.rehearsal import check_dict
+from drypoint.session.session import Session
+from drypoint.session.work import later_work, marks_work, preset_of, program_settings
+
+
+def board_facts(board: Board) -> dict[str, Any]:
+    """Size, nets, holes and which file is what."""
+    layers: dict[str, str] = {}
+    for file in board.files:
+        if file.role is not Role.OTHER:
+            layers.setdefault(file.role.value, file.name)
+    return {
+        "name": board.name,
+        "width_mm": round(board.width, 3),
+        "height_mm": round(board.height, 3),
+        "side": board.side.value,
+        "nets": len(board.nets),
+        "net_source": board.net_source,
+        "holes": len(board.holes),
+        "slots": len(board.slots),
+        "links": len(board.links),
+        "layers": layers,
+    }
+
+
+def _narrow(one: Narrow) -> dict[str, Any]:
+    return {
+        "nets": list(one.nets),
+        "at": [round(one.at[0], 3), round(one.at[1], 3)],
+        "gap_mm": round(one.gap, 4),
+        "bite_mm": round(one.bite, 4),
+        "length_mm": round(one.length, 3),
+        "hint": one.hint,
+    }
+
+
+def cut_facts(cuts: CutPlan) -> dict[str, Any]:
+    """Grooves: how long, how many, where they do not fit."""
+    return {
+        "groove_length_mm": round(cuts.length, 1),
+        "groove_width_mm": round(cuts.width, 4),
+        "loops": len(cuts.grooves.lines),
+        "narrow_length_mm": round(cuts.grooves.narrow_length, 2),
+        "max_bite_mm": round(cuts.grooves.max_bite, 4),
+        "impossible": [_narrow(one) for one in cuts.grooves.impossible],
+    }
+
+
+def prepared_facts(session: Session, progress: Progress | None = None) -> dict[str, Any]:
+    """Everything that `prepare` tells."""
+    snap = session.snapshot
+    board = session.derived.board(snap, progress)
+    cuts = session.derived.cuts(snap, progress)
+    layout = session.derived.layout(snap)
+    warnings = [*layout.warnings]
+    warnings += [sentence(one) for one in (*board.findings, *cuts.findings)]
+    return {
+        "job": str(session.job.path),
+        "board": board_facts(board),
+        "cuts": cut_facts(cuts),
+        "island_check": check_dict(cuts.check),
+        "holes_by_drill": cuts.drills(),
+        "estimate_s": round(estimate(session), 1),
+        "warnings": warnings,
+    }
+
+
+def estimate(session: Session) -> float:
+    """Expected time of the whole job with one pass over the grooves at the nominal depth, s."""
+    snap = session.snapshot
+    settings = snap.settings
+    cuts = session.derived.cuts(snap)
+    flat = uniform_pass(cuts.grooves.lines, settings.bits.vbit, settings.cuts.depth)
+    shared = program_settings(settings, preset_of(settings))
+    grooves = place([flat], session.derived.layout(snap).place, None, settings=shared)
+    others = (*marks_work(session.derived, snap), *later_work(session.derived, snap))
+    return sum(one.seconds for one in grooves) + sum(item.program.seconds for item in others)
+
+
+def shown_facts(session: Session, progress: Progress | None = None) -> dict[str, Any]:
+    """Everything that `show` tells: the plan, the reasons, the measurements, the runs."""
+    snap = session.snapshot
+    facts = prepared_facts(session, progress)
+    board = session.derived.board(snap)
+    facts["files"] = [
+        {"name": file.name, "role": file.role.value, "why": file.reason} for file in board.files
+    ]
+    facts["bits"] = {
+        "vbit": snap.settings.bits.vbit.name,
+        "mill": snap.settings.bits.mill.name,
+        "drills": [drill.name for drill in snap.settings.bits.drills],
+    }
+    facts["links"] = [
+        {"net": link.net, "length_mm": round(link.length, 2), "insulated": link.insulated}
+        for link in board.links
+    ]
+    facts["measured"] = {kind: len(records) for kind, records in snap.records.items() if records}
+    facts["runs"] = [
+        {
+            "program": run.program,
+            "title": run.title,
+            "started": run.started,
+            "ended": run.ended,
+            "reason": run.reason,
+            "lines": len(run.lines),
+            "executed": run.executed,
+        }
+        for run in runs(session.job)
+    ]
+    return facts
+
+
+def sentence(finding: Finding) -> str:
+    """A finding as one line."""
+    where = f"{finding.where}: " if finding.where else ""
+    return f"{where}{finding.what} {finding.hint}".strip()

@@ -1,0 +1,210 @@
+"""What is computed from a job, as plain functions of frozen values: cuts, surface, passes, programs."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+from shapely import Geometry, Point, unary_union
+
+from drypoint.board.model import Board, Finding
+from drypoint.cuts.grooves import plan_grooves
+from drypoint.cuts.holes import plan_holes, reference_marks
+from drypoint.cuts.islands import check
+from drypoint.cuts.model import Cut, CutKind, GroovePlan, IslandCheck
+from drypoint.cuts.outline import plan_outline
+from drypoint.geometry.points import length
+from drypoint.geometry.rigid import Rigid
+from drypoint.passes.depth import plan_first_pass
+from drypoint.passes.learning import Belief, Observation, update
+from drypoint.passes.model import Pass, ReachMap
+from drypoint.passes.reach import Totals, reach_map, totals
+from drypoint.passes.recut import plan_recut
+from drypoint.progress import Progress
+from drypoint.reference.fit import Fit
+from drypoint.session.layout import Layout
+from drypoint.session.settings import Settings
+from drypoint.surface.model import Surface
+
+Placing = Fit | Rigid
+"""Board frame to work coordinates: fitted to touched holes, or as the blank was laid."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class CutPlan:
+    """All cuts of a board, board frame.
+
+    ``width`` is what the grooves are planned for; ``check`` the island check at that width.
+    """
+
+    grooves: GroovePlan
+    marks: tuple[Cut, ...]
+    holes: tuple[Cut, ...]
+    outline: tuple[Cut, ...]
+    check: IslandCheck
+    width: float
+    findings: tuple[Finding, ...]
+
+    @property
+    def length(self) -> float:
+        """Length of all grooves, mm."""
+        return sum(length(line) for line in self.grooves.lines)
+
+    def drills(self) -> dict[str, int]:
+        """Number of holes by the bit that makes them."""
+        counts: dict[str, int] = {}
+        for cut in self.holes:
+            if cut.kind is not CutKind.SPOT:
+                counts[cut.bit.name] = counts.get(cut.bit.name, 0) + 1
+        return counts
+
+
+def plan_cuts(board: Board, layout: Layout, settings: Settings, progress: Progress) -> CutPlan:
+    """Grooves, reference marks, holes and outline, and whether they part the nets."""
+    bits, cuts, blank = settings.bits, settings.cuts, settings.blank
+    width = bits.vbit.width(cuts.depth)
+    # a groove round copper at the board's edge runs in the waste, as far as the clamps allow
+    grooves = plan_grooves(
+        board.nets, width, bite=cuts.bite, boundary=layout.workable, progress=progress.part(0.0, 0.6)
+    )
+    through = blank.thickness + min(cuts.through, blank.backing * 0.8)
+    holes = plan_holes(board, bits.drills, bits.mill, thickness=blank.thickness, through=through)
+    progress.step(0.7, "Outline")
+    outline = plan_outline(
+        board,
+        bits.mill,
+        thickness=blank.thickness,
+        through=through,
+        tabs=cuts.tabs,
+        tab_width=cuts.tab_width,
+        tab_height=cuts.tab_height,
+        keepout=layout.keepout,
+    )
+    marks = reference_marks(board, layout.workable, bits.vbit, count=cuts.marks)
+    progress.step(0.75, "Island check")
+    under = bits.vbit.width(max(cuts.depth - blank.copper, 0.0))
+    found = check(
+        board.nets,
+        grooves.lines,
+        under,
+        top_width=width,
+        progress=progress.part(0.75, 1.0),
+    )
+    return CutPlan(grooves, marks, holes.cuts, outline, found, width, holes.findings)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class CarriedSurface:
+    """A surface measured before the board was moved, carried along with it.
+
+    Heights of the copper move with the board; what was the bed's tilt moves too, which is wrong by
+    the tilt times the turn: small for drilling, too much for grooves.
+    """
+
+    surface: Surface
+    before: Placing
+    now: Placing
+
+    def _back(self, points: ArrayLike) -> NDArray[np.float64]:
+        rigid = self.now.rigid if isinstance(self.now, Fit) else self.now
+        return np.asarray(self.before.apply(rigid.inverse().apply(points)))
+
+    def mean(self, points: ArrayLike) -> NDArray[np.float64]:
+        """(N,) height at (N, 2) points of the present machine frame, mm."""
+        return self.surface.mean(self._back(points))
+
+    def std(self, points: ArrayLike) -> NDArray[np.float64]:
+        """(N,) spread of it, mm."""
+        return self.surface.std(self._back(points))
+
+
+def touch_region(board: Board, layout: Layout) -> Geometry:
+    """Where copper may be touched before cutting, board frame: off clamps, holes and the edge."""
+    inside = layout.blank.buffer(-1.5).difference(layout.keepout)
+    holes = [Point(hole.x, hole.y).buffer(hole.diameter / 2 + 0.3) for hole in board.holes]
+    return inside.difference(unary_union(holes)) if holes else inside
+
+
+def belief_from(observations: Sequence[Any], surface: Surface, settings: Settings) -> Belief | None:
+    """What the answers after passes teach about depth; None without answers."""
+    if not observations:
+        return None
+    told = [Observation(o["x"], o["y"], o["margin"], o["through"]) for o in observations]
+    return update(Belief(), told, surface, play=settings.passes.play)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class PassPlan:
+    """Passes done, the next one, and what they reach.
+
+    ``reach`` is after the passes done; ``expected`` after the next one too. ``next`` is None where
+    nothing is left to cut.
+    """
+
+    done: tuple[Pass, ...]
+    next: Pass | None
+    reach: ReachMap
+    expected: ReachMap
+    reach_totals: Totals
+    expected_totals: Totals
+
+
+def plan_passes(
+    grooves: GroovePlan,
+    done: Sequence[Pass],
+    fit: Placing,
+    surface: Surface,
+    settings: Settings,
+    belief: Belief | None,
+    again: Sequence[int],
+    progress: Progress,
+) -> PassPlan:
+    """Plan the next pass: the first over everything, later ones only where they must cut.
+
+    ``again`` lists grooves that the island touch found joined.
+    """
+    wanted = settings.passes
+    bit, copper, play = settings.bits.vbit, settings.blank.copper, wanted.play
+    target, deepest = wanted.target, wanted.deepest
+    lines = grooves.lines
+    reach = reach_map(
+        lines, done, fit, surface, copper=copper, play=play, belief=belief, progress=progress.part(0.0, 0.3)
+    )
+    following: Pass | None
+    if not done:
+        following = plan_first_pass(
+            lines, fit, surface, bit, copper=copper, play=play, target=target, deepest=deepest, belief=belief
+        )
+    else:
+        following = plan_recut(
+            lines,
+            reach,
+            done,
+            fit,
+            surface,
+            bit,
+            copper=copper,
+            play=play,
+            target=target,
+            deepest=deepest,
+            join=wanted.join,
+            grooves=again,
+            belief=belief,
+        )
+    progress.step(0.6, "Reach")
+    expected = reach
+    if following is not None:
+        expected = reach_map(
+            lines,
+            (*done, following),
+            fit,
+            surface,
+            copper=copper,
+            play=play,
+            belief=belief,
+            progress=progress.part(0.6, 1.0),
+        )
+    return PassPlan(tuple(done), following, reach, expected, totals(reach), totals(expected))

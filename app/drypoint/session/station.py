@@ -1,0 +1,92 @@
+"""A connected machine with somebody at it: the real one on a port, or the bench."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from drypoint.bench.bench import Bench, BenchSetup
+from drypoint.machine.controller import Controller
+from drypoint.machine.link import Link
+from drypoint.machine.operator import Operator
+from drypoint.machine.preset import MachinePreset, compare
+from drypoint.machine.procedures.workplace import TouchSettings, Workplace
+from drypoint.session.layout import Layout
+from drypoint.session.settings import Settings
+from drypoint.session.work import preset_of
+
+INSET = 3.0
+"""Work zero is the lower left corner of the blank; the bit is brought this far in from both of its
+edges (mm), so that it stands over copper, and that spot is where z is set to zero."""
+
+
+@dataclass(frozen=True, slots=True)
+class Station:
+    """One connected machine.
+
+    Attributes
+    ----------
+    findings : tuple of str
+        How the controller's settings differ from the machine chosen.
+    bench : Bench or None
+        Set when the machine is the simulated one.
+    """
+
+    controller: Controller
+    place: Workplace
+    findings: tuple[str, ...]
+    bench: Bench | None = None
+
+    def close(self) -> None:
+        """Let go of the link."""
+        self.controller.close()
+
+
+def connect(
+    link: Link,
+    operator: Operator,
+    settings: Settings,
+    *,
+    note: Callable[[str], None] = lambda text: None,
+    bench: Bench | None = None,
+) -> Station:
+    """Open a machine on a link; sends no motion.
+
+    Raises
+    ------
+    MachineError
+        If nothing answers, or something else does.
+    """
+    preset = preset_of(settings)
+    controller = Controller(link)
+    facts = controller.connect()
+    touch = TouchSettings(
+        fast=settings.surface.fast, slow=settings.surface.slow, deepest=settings.surface.lowest
+    )
+    place = Workplace(controller, operator, preset, touch, note)
+    findings = tuple(f"{one.what} {one.hint}".strip() for one in compare(facts, preset))
+    return Station(controller, place, findings, bench)
+
+
+def make_bench(layout: Layout, settings: Settings, seed: int, *, loose: tuple[str, ...] = ("top",)) -> Bench:
+    """A bench with a blank of the job's size and a machine like the preset."""
+    preset = preset_of(settings)
+    setup = BenchSetup(
+        width=layout.width,
+        height=layout.height,
+        loose=loose,
+        copper=settings.blank.copper,
+        settings=controller_settings(preset),
+    )
+    return Bench(seed, setup)
+
+
+def controller_settings(preset: MachinePreset) -> dict[int, float]:
+    """The numbered settings a controller of this machine holds."""
+    values: dict[int, float] = {11: preset.junction_deviation, 30: preset.spindle_range[1]}
+    for axis in range(3):
+        values[100 + axis] = 800.0
+        values[110 + axis] = preset.max_rate[axis]
+        values[120 + axis] = preset.acceleration[axis]
+        values[130 + axis] = preset.travel[axis]
+    return values

@@ -1,0 +1,128 @@
+"""The order of work: which programs are run, with which bits, and what is done already."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from drypoint.cuts.model import CutKind
+from drypoint.errors import PlanError
+from drypoint.machine.preset import MachinePreset, SpindleKind, load_presets
+from drypoint.passes.model import Pass
+from drypoint.program.model import Program
+from drypoint.program.place import place, place_cuts
+from drypoint.program.settings import Motion, ProgramSettings
+from drypoint.progress import Progress
+from drypoint.session.derive import Derived
+from drypoint.session.settings import Settings
+from drypoint.session.snapshot import Snapshot
+
+
+class WorkKind(StrEnum):
+    """What a piece of work is."""
+
+    MARKS = "reference holes"
+    GROOVES = "grooves"
+    HOLES = "holes"
+    OUTLINE = "outline"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class WorkItem:
+    """One program with what it needs and whether it was run.
+
+    ``work`` is the planned pass where the item is one.
+    """
+
+    kind: WorkKind
+    program: Program
+    done: bool
+    work: Pass | None = None
+
+
+def preset_of(settings: Settings) -> MachinePreset:
+    """The machine chosen, by name.
+
+    Raises
+    ------
+    PlanError
+        If no preset has that name.
+    """
+    presets = load_presets()
+    for preset in presets:
+        if preset.name == settings.machine.preset:
+            return preset
+    names = ", ".join(preset.name for preset in presets)
+    raise PlanError(
+        f"There is no machine {settings.machine.preset!r}.", "Machine", f"Choose one of: {names}."
+    )
+
+
+def program_settings(settings: Settings, preset: MachinePreset) -> ProgramSettings:
+    """What all programs of a job have in common."""
+    motion = Motion(preset.max_rate, preset.acceleration, preset.junction_deviation)
+    return ProgramSettings(
+        clearance=settings.machine.clearance,
+        spindle_delay=settings.machine.spindle_delay,
+        spindle_control=preset.spindle is not SpindleKind.BY_HAND,
+        approach_feed=min(300.0, preset.max_rate[2]),
+        retract_feed=preset.max_rate[2],
+        park=None,
+        motion=motion,
+    )
+
+
+def marks_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
+    """Reference holes: made before anything else, since everything later is found by them."""
+    shared = program_settings(snap.settings, preset_of(snap.settings))
+    cuts = derived.cuts(snap)
+    programs = place_cuts(cuts.marks, derived.fit(snap), derived.surface(snap), shared, first=1)
+    return tuple(WorkItem(WorkKind.MARKS, one, is_done(snap, one.name)) for one in programs)
+
+
+def pass_work(derived: Derived, snap: Snapshot, progress: Progress | None = None) -> WorkItem | None:
+    """The next pass over grooves; None where none is needed any more."""
+    plan = derived.passes(snap, progress)
+    if plan.next is None:
+        return None
+    shared = program_settings(snap.settings, preset_of(snap.settings))
+    surface = derived.surface(snap)
+    (program,) = place(
+        [plan.next],
+        derived.fit(snap),
+        surface,
+        settings=shared,
+        first=10 + plan.next.number,
+        progress=progress,
+    )
+    return WorkItem(WorkKind.GROOVES, program, done=False, work=plan.next)
+
+
+def later_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
+    """Holes bit by bit, then slots and the outline."""
+    shared = program_settings(snap.settings, preset_of(snap.settings))
+    cuts = derived.cuts(snap)
+    wanted = (*cuts.holes, *cuts.outline)
+    programs = place_cuts(wanted, derived.fit(snap), derived.surface(snap), shared, first=31)
+    items = []
+    for program in programs:
+        tags = {int(tag) for tag in program.moves.tag if tag >= 0}
+        outline = any(wanted[tag].kind is CutKind.OUTLINE for tag in tags)
+        kind = WorkKind.OUTLINE if outline else WorkKind.HOLES
+        items.append(WorkItem(kind, program, is_done(snap, program.name)))
+    return tuple(items)
+
+
+def all_work(derived: Derived, snap: Snapshot, progress: Progress | None = None) -> tuple[WorkItem, ...]:
+    """Everything still to run and everything that was, in order; grooves only once the surface is known."""
+    items = list(marks_work(derived, snap))
+    if snap.records["touches"]:
+        following = pass_work(derived, snap, progress)
+        if following is not None:
+            items.append(following)
+    return (*items, *later_work(derived, snap))
+
+
+def is_done(snap: Snapshot, name: str) -> bool:
+    """Whether a program of this name was run to its end."""
+    return any(record.data["program"] == name for record in snap.records["done"])
