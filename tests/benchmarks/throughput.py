@@ -181,10 +181,11 @@ def on_bench() -> None:
         ideal = count * 0.1 / feed * 60.0
         needed = line_seconds(lines) / ideal
         sent = sum(len(line) + 1 for line in lines)
+        dry = bench.controller.starved - starved
         ahead = 60.0 * math.sqrt(2.0 * ACCELERATION * 15 * 0.1)  # can stop within the 15 blocks it knows
         print(
-            f"{feed:>12}{sent / ideal:>12.0f}{needed:>12.0%}{min(1.0, ahead / feed):>12.0%}{ideal / seconds:>12.1%}"
-            f"{sent / seconds / CAPACITY:>12.1%}{bench.controller.starved - starved:>12}"
+            f"{feed:>12}{sent / ideal:>12.0f}{needed:>12.0%}{min(1.0, ahead / feed):>12.0%}"
+            f"{ideal / seconds:>12.1%}{sent / seconds / CAPACITY:>12.1%}{dry:>12}"
         )
 
 

@@ -12,6 +12,7 @@ from drypoint.machine.controller import Controller
 from drypoint.machine.faults import Astray, LinkLost
 from drypoint.machine.operator import RequestKind
 from drypoint.machine.preset import SpindleKind
+from drypoint.machine.procedures.resuming import resume_program
 from drypoint.machine.procedures.running import run_program
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.machine.state import Clip
@@ -224,3 +225,41 @@ def test_the_plug_pulled_at_any_two_moments(
                 }
                 assert proven <= done
     assert set(wanted) <= set(cut(fake))
+
+
+def test_after_a_fault_the_position_is_found_anew_and_the_rest_is_cut(
+    ready, link, fake, program, journal, new_journal, hands
+):
+    fake.copper = lambda x, y: -5.0
+    link.at.append((link.clock.now() + 6.0, fake.restart))
+    with pytest.raises(MachineError):
+        run_program(ready, program, journal, check_first=False)
+    assert not ready.controller.known
+    hands.asked.clear()
+    again = new_journal()
+    fake.position = fake.offset + np.array(
+        [0.3, 0.0, 3.0]
+    )  # steps were lost; the bit was lifted by hand wheel
+
+    def bring(request):
+        if request.title == "Over the reference mark":
+            fake.position = np.array([40.0, 30.0, 2.0])  # where the mark truly is, in the machine's frame
+        elif request.title == "Over the zero spot":
+            fake.position = np.array([40.0, 30.0, -2.0])
+
+    hands.before = bring
+    result = resume_program(
+        ready, program, again, first=journal.resume_point(), mark=(7.0, 8.0), spot=(7.0, 8.0)
+    )
+    assert result.finished
+    assert fake.offset == pytest.approx([33.0, 22.0, -5.0], abs=0.005)
+    kinds = [request.kind for request in hands.asked]
+    assert kinds[0] is RequestKind.SPINDLE_OFF
+    assert kinds.index(RequestKind.CLIP_OFF) < kinds.index(RequestKind.SPINDLE_ON)
+    assert again.run.first == journal.resume_point()
+
+
+def test_stop_with_a_hand_switched_spindle_has_it_switched_off(ready, link, program, journal, hands):
+    link.at.append((link.clock.now() + 6.0, ready.controller.stop))
+    run_program(ready, program, journal, check_first=False)
+    assert hands.asked[-1].kind is RequestKind.SPINDLE_OFF

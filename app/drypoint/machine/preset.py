@@ -89,7 +89,7 @@ def preset_from(entry: dict[str, object]) -> MachinePreset:
     """
     values = {
         name: tuple(float(part) for part in value) if isinstance(value, list) else value
-        for name, value in entry.items()
+        for name, value in dict(entry).items()
     }
     values["spindle"] = SpindleKind(str(values["spindle"]))
     preset = MachinePreset(**values)  # type: ignore[arg-type]

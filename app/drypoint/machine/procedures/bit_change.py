@@ -89,5 +89,10 @@ def start_spindle(place: Workplace, bit: Bit) -> None:
 def stop_spindle(place: Workplace) -> None:
     """Switch the spindle output off; have a spindle that only a hand can switch stopped."""
     place.controller.command("M5")
+    spindle_still_on(place)
+
+
+def spindle_still_on(place: Workplace) -> None:
+    """Have a spindle that only a hand can switch stopped; a reset does not do it."""
     if place.preset.spindle is SpindleKind.BY_HAND:
         place.ask(Request(RequestKind.SPINDLE_OFF, "Spindle off", "Switch the spindle off; let it run out."))

@@ -11,7 +11,7 @@ from drypoint.machine.controller import StreamEvent
 from drypoint.machine.faults import Stopped
 from drypoint.machine.journal import RunJournal, RunStart
 from drypoint.machine.operator import Request, RequestKind
-from drypoint.machine.procedures.bit_change import START, start_spindle, stop_spindle
+from drypoint.machine.procedures.bit_change import START, spindle_still_on, start_spindle, stop_spindle
 from drypoint.machine.procedures.contact import clip_off
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.machine.recovery import LEAD_IN, Resumption, plan_resumption
@@ -102,6 +102,7 @@ def run_program(
         _stream(place, taken, journal, pauses, on_progress)
     except Stopped as stopped:
         journal.end("stopped")
+        spindle_still_on(place)
         return RunResult(
             False,
             stopped.what,
