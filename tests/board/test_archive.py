@@ -94,4 +94,7 @@ def test_a_damaged_zip_ends_in_an_input_error_or_files(
     try:
         assert gather([path])
     except InputError as error:
-        assert error.where
+        said = error.where
+    else:
+        said = "read"
+    assert said

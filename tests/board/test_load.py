@@ -194,6 +194,22 @@ def test_drill_files_of_another_board_do_not_fit(two_pads: dict[str, bytes]) -> 
     assert any("1 holes lie outside" in what for what in found)
 
 
+@pytest.mark.parametrize("how", ["mirrored", "moved"])
+def test_a_layer_that_does_not_lie_on_the_holes_is_told_from_one_that_does(
+    two_pads: dict[str, bytes], gerber: Make, how: str
+) -> None:
+    places = [(105, 205), (112, 222), (118, 209), (131, 215)]
+    wrong = [(240 - x, y) for x, y in places] if how == "mirrored" else [(x + 4, y - 3) for x, y in places]
+    two_pads["b.gbr"] = gerber("D10*", *(flash(*p) for p in places), function="Copper,L2,Bot").encode()
+    two_pads["t.gbr"] = gerber("D10*", *(flash(*p) for p in wrong), function="Copper,L1,Top").encode()
+    two_pads["p.drl"] = drill(*places)
+    found = [item.what for item in load_board_from_bytes(two_pads).findings if item.kind == "misfit"]
+    assert len(found) == 1
+    assert "other side" in found[0]
+    # seen from the bottom x is mirrored, so back by +4 there and +3 in y
+    assert ("mirrored" in found[0]) if how == "mirrored" else ("4.0, 3.0 mm" in found[0])
+
+
 def test_copper_beyond_the_outline_is_reported(two_pads: dict[str, bytes], gerber: Make) -> None:
     two_pads["b.gbr"] = gerber("D11*", *track(110, 210, 150, 210), function="Copper,L2,Bot").encode()
     assert "misfit" in kinds(load_board_from_bytes(two_pads))

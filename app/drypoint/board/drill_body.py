@@ -11,7 +11,9 @@ from drypoint.board.drill_statements import Statements
 from drypoint.errors import InputError
 from drypoint.geometry.arcs import arc_points, centre_of_radius
 
-MAX_HITS = 1_000_000
+MAX_HITS = 200_000
+MAX_POINTS = 2_000_000
+"""Of all slots of a file together."""
 FARTHEST = 10_000.0
 """mm; a coordinate beyond it is a misread number format, not a board."""
 
@@ -67,6 +69,7 @@ class Drilling:
     warnings: list[str] = field(default_factory=list)
     ended: bool = False
     line: int = 0
+    points: int = 0
 
     def run(self, lines: Sequence[Line]) -> None:
         """Read every line.
@@ -233,9 +236,11 @@ class Drilling:
             centre = (start[0] + i, start[1] + j)
         else:
             raise InputError("An arc has neither radius nor centre.")
-        self.path.extend((float(x), float(y)) for x, y in arc_points(start, stop, centre, clockwise)[1:])
-        if len(self.path) > MAX_HITS:
-            raise InputError("The slot has too many points.")
+        points = arc_points(start, stop, centre, clockwise)[1:].tolist()
+        self.points += len(points)
+        if self.points > MAX_POINTS:
+            raise InputError("The slots have too many points.")
+        self.path.extend((x, y) for x, y in points)
 
     def _lift(self) -> None:
         if self.down:

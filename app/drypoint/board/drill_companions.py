@@ -8,9 +8,9 @@ from dataclasses import dataclass, field
 
 from drypoint.board.drill_numbers import MM_PER_INCH
 
-_PLACES = re.compile(r"^\s*(INTEGER|DECIMAL)-PLACES\s+(\d)\s*$", re.MULTILINE)
-_UNITS = re.compile(r"^\s*OUTPUT-UNITS\s+(ENGLISH|METRIC)\s*$", re.MULTILINE)
-_TOOL = re.compile(r"^\s*(\d*\.\d+)\s+T(\d{1,3})\s*$", re.MULTILINE)
+_PLACES = re.compile(r"^[ \t]*(INTEGER|DECIMAL)-PLACES[ \t]+(\d)[ \t\r]*$", re.MULTILINE)
+_UNITS = re.compile(r"^[ \t]*OUTPUT-UNITS[ \t]+(ENGLISH|METRIC)[ \t\r]*$", re.MULTILINE)
+_TOOL = re.compile(r"^[ \t]*(\d{0,3}\.\d{1,9})[ \t]+T(\d{1,3})[ \t\r]*$", re.MULTILINE)
 _SIZE_LIMIT = 200_000
 
 
@@ -41,13 +41,13 @@ def companion_of(name: str, files: Mapping[str, bytes]) -> Companion:
             used.append(other)
     factor = 1.0 if shape is not None and shape[0] else MM_PER_INCH
     for other, text in texts.items():
-        if _names(text, base) and (found := _TOOL.findall(text)):
+        if (found := _TOOL.findall(text)) and _names(text, base):
             tools.update({int(number): float(size) * factor for size, number in found})
             used.append(other)
     return Companion(tools, shape, tuple(dict.fromkeys(used)))
 
 
-_CREATED = re.compile(r"['\"\s]([\w .-]+)\.(\w{3})['\"]")
+_CREATED = re.compile(r"['\"\s]([\w .-]{1,80})\.(\w{3})['\"]")
 
 
 def _names(text: str, base: str) -> bool:

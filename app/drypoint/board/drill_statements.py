@@ -59,7 +59,7 @@ class Statements:
         self.plated, self.plated_from = plated, source
 
 
-_ATTRIBUTE = re.compile(r"#@!\s*%?\s*(T[FAD])\s*(\.?[A-Za-z0-9_.$]*)\s*,?\s*(.*?)[*%\s]*$")
+_ATTRIBUTE = re.compile(r"#@!\s*%?\s*(T[FAD])\s*(\.?[A-Za-z0-9_.$]*)\s*,?\s*(.*)$")
 _BRACED = re.compile(r"FORMAT\s*=\s*\{([^}]*)\}", re.IGNORECASE)
 _FILE_FORMAT = re.compile(r"FILE_FORMAT\s*=\s*(\d)\s*[:.]\s*(\d)", re.IGNORECASE)
 _FORMAT_LINE = re.compile(r"^\s*Format\s*:\s*(\d)\s*[.:]\s*(\d)\s*(/.*)?$", re.IGNORECASE)
@@ -95,6 +95,7 @@ def _attribute(text: str, said: Statements) -> None:
     if match is None:
         return
     kind, name, rest = match.groups()
+    rest = rest.rstrip("*% \t")
     values = tuple(part.strip() for part in rest.split(",")) if rest else ()
     if kind == "TF":
         said.attributes[name] = values

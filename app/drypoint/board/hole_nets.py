@@ -1,4 +1,4 @@
-"""Which net a hole belongs to, and whether holes and copper fit together."""
+"""Which net a hole belongs to; and pads as evidence for what drill files leave unsaid."""
 
 from __future__ import annotations
 
@@ -20,9 +20,6 @@ ON_PAD = 0.05
 roundings of the coarsest format still in use (2.3 inch) stay below it."""
 EDGE = 0.02
 """mm; copper this near a hole's wall touches it."""
-PLATED_SHARE, UNKNOWN_SHARE = 0.8, 0.5
-"""Share of holes on copper below which drill file and copper are said not to fit: holes stated as
-plated, and holes of which that is not said (mounting holes may be among them)."""
 
 
 def pad_hits(layers: Sequence[GerberLayer]) -> Callable[[Points], float] | None:
@@ -101,37 +98,3 @@ def with_nets(
     new_holes = tuple(replace(h, net=n) for h, n in zip(holes, named, strict=False))
     new_slots = tuple(replace(s, net=n) for s, n in zip(slots, named[len(holes) :], strict=True))
     return new_holes, new_slots, findings
-
-
-def fit_findings(
-    holes: Sequence[Hole], nets: Mapping[str, Geometry], other: Mapping[str, Geometry], outline: Geometry
-) -> list[Finding]:
-    """Whether holes, copper and outline belong together."""
-    findings = []
-    for stated, least in ((True, PLATED_SHARE), (None, UNKNOWN_SHARE)):
-        judged = [hole for hole in holes if hole.plated is stated]
-        on_copper = sum(hole.net is not None for hole in judged)
-        if len(judged) >= 3 and on_copper < least * len(judged):
-            what = f"Only {on_copper} of {len(judged)} holes lie on copper: drill file and copper do not fit."
-            hint = "Check that they are of one board, and the drill file's units."
-            findings.append(Finding("misfit", what, hint=hint))
-    room = shapely.buffer(outline, 0.2)
-    shapely.prepare(room)
-    for label, copper in (("milled side", nets), ("other side", other)):
-        outside = [(n, shapely.difference(s, room)) for n, s in copper.items() if not shapely.covers(room, s)]
-        area = sum(float(shapely.area(rest)) for _, rest in outside)
-        if area > 0.5:
-            point = shapely.get_coordinates(shapely.point_on_surface(outside[0][1]))[0]
-            names = tuple(name for name, _ in outside)
-            what = f"{area:.1f} mm² of copper on the {label} lie outside the outline."
-            findings.append(Finding("misfit", what, at=(float(point[0]), float(point[1])), nets=names))
-    out = [hole for hole in holes if not shapely.covers(room, Point(hole.x, hole.y))]
-    if out:
-        findings.append(
-            Finding(
-                "misfit",
-                f"{len(out)} holes lie outside the outline or in a cut-out.",
-                at=(out[0].x, out[0].y),
-            )
-        )
-    return findings

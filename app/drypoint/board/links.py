@@ -104,7 +104,7 @@ def _tree(net: _Net) -> Iterable[tuple[int, int]]:
     for group in net.groups:
         for k in group[1:]:
             _unite(allowed, net.island[group[0]], net.island[k])
-    useful = [k for k in range(len(net.holes)) if any(_bridges(net, g) for g in net.groups)]
+    useful = sorted({k for group in net.groups if _bridges(net, group) for k in group})
     edges = sorted((_cost(net.holes[a], net.holes[b]), a, b) for a, b in _pairs(net, useful))
     for _, a, b in edges:
         one, two = net.island[a], net.island[b]
@@ -162,14 +162,11 @@ def _wires(
     lines = [LineString([(a.x, a.y), (b.x, b.y)]) for _, a, b in runs]
     owners = [name for name, _, _ in runs]
     leads = [shapely.Point(h.x, h.y).buffer(h.diameter / 2) for h in holes]
-    near_leads = STRtree(leads)
+    near_leads, near_wires = STRtree(leads), STRtree(lines)
     for index, (name, a, b) in enumerate(runs):
         line = lines[index]
-        crossing = any(
-            owner != name and line.distance(wire) < 2 * WIRE_ROOM
-            for k, (wire, owner) in enumerate(zip(lines, owners, strict=True))
-            if k != index
-        )
+        beside = near_wires.query(line, predicate="dwithin", distance=2 * WIRE_ROOM)
+        crossing = any(owners[k] != name for k in beside)
         touched = near_leads.query(line, predicate="dwithin", distance=WIRE_ROOM)
         foreign = any(holes[k].net != name for k in touched)
         yield LinkWire(name, as_points([(a.x, a.y), (b.x, b.y)]), line.length, crossing or foreign)

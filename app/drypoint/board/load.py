@@ -18,12 +18,13 @@ from shapely import Geometry, Polygon
 
 from drypoint.board.archive import gather
 from drypoint.board.copper import NetCopper, net_copper
-from drypoint.board.hole_nets import NetFinder, fit_findings, with_nets
+from drypoint.board.hole_nets import NetFinder, with_nets
 from drypoint.board.layers import Layers, read_layers
 from drypoint.board.links import link_wires
 from drypoint.board.model import Board, Finding, Hole, LayerFile, Role, Side, Slot
 from drypoint.board.netlist_check import netlist_findings
 from drypoint.board.outline import MARGIN, Outline, hull_outline, outline_of, stated_outline
+from drypoint.board.registration import fit_findings
 from drypoint.board.roles import recognise_files
 from drypoint.errors import InputError
 from drypoint.geometry.points import as_points

@@ -19,6 +19,8 @@ from drypoint.errors import InputError
 MAX_POINTS = 1_000_000
 TEST_CODES = ("317", "327", "307", "367", "017", "027")
 NO_NET = "N/C"
+LONGEST = 200
+"""Characters of a record that are looked at; records have 80."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,8 +78,9 @@ def read_netlist(source: Path | str | bytes, *, name: str = "") -> Netlist:
     points: list[NetPoint] = []
     warnings: list[str] = []
     ended = False
-    for number, line in enumerate(text.splitlines(), 1):
+    for number, whole in enumerate(text.splitlines(), 1):
         state.line = number
+        line = whole[:LONGEST]
         if line.startswith("P"):
             _parameter(line, state)
         elif line[:3] in TEST_CODES:

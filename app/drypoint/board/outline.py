@@ -14,6 +14,8 @@ from dataclasses import dataclass
 import numpy as np
 import shapely
 from numpy.typing import NDArray
+from scipy.sparse import coo_array
+from scipy.sparse.csgraph import connected_components
 from scipy.spatial import cKDTree
 from shapely import Geometry, LineString, Polygon
 
@@ -100,14 +102,16 @@ def _distinct(strokes: Iterable[NDArray[np.float64]]) -> list[NDArray[np.float64
 def _snapped(strokes: list[NDArray[np.float64]]) -> list[NDArray[np.float64]]:
     """Ends that lie together moved onto one point."""
     ends = np.array([stroke[k] for stroke in strokes for k in (0, -1)])
-    group = np.arange(len(ends))
-    for a, b in sorted(cKDTree(ends).query_pairs(SNAP)):
-        low, high = sorted((group[a], group[b]))
-        group[group == high] = low
+    places, which = np.unique(ends, axis=0, return_inverse=True)
+    pairs = cKDTree(places).query_pairs(SNAP, output_type="ndarray")
+    graph = coo_array((np.ones(len(pairs)), (pairs[:, 0], pairs[:, 1])), shape=(len(places), len(places)))
+    _, group = connected_components(graph, directed=False)
+    _, first = np.unique(group, return_index=True)
+    ends = places[first[group[which.ravel()]]]
     out = []
     for index, stroke in enumerate(strokes):
         moved = stroke.copy()
-        moved[0], moved[-1] = ends[group[2 * index]], ends[group[2 * index + 1]]
+        moved[0], moved[-1] = ends[2 * index], ends[2 * index + 1]
         if _extent(moved) > 0.0:
             out.append(moved)
     return out

@@ -15,8 +15,9 @@ _FUNCTION = re.compile(r"TF\.FileFunction\s*,([^*%\r\n]*)")
 _GERBER = re.compile(r"%\s*(FS|MO|AD|AM|TF|LP|LN|IN)|[XY]-?\d+D0?[123]\*|G0?4[^*\r\n]*\*")
 _DRILL = re.compile(r"^M48|^T\d+C[\d.]+|^;\s*T\d+\s+Holesize|^(METRIC|INCH)\b", re.MULTILINE)
 _DRILL_PLACE = re.compile(r"^(G0?[01])?[XY][+-]?\d+\.?\d*(Y[+-]?\d+\.?\d*)?\s*$", re.MULTILINE)
+_ROUTING = re.compile(r"^M1[567][ \t\r]*$", re.MULTILINE)
 _NETLIST = re.compile(r"^[03][1267]7.{14}", re.MULTILINE)
-_GCODE = re.compile(r"^\s*(N\d+\s*)?(G\d+|[XYZF])[^*]*\bZ?\s*-?\.?\d", re.MULTILINE | re.IGNORECASE)
+_GCODE = re.compile(r"^[ \t]*(N\d+[ \t]*)?(G\d+|[XYZF])[^*\n]*\d", re.MULTILINE | re.IGNORECASE)
 _GCODE_Z = re.compile(r"\bG0*[0-3]\b.*Z|^Z-?\.?\d|G0*[0-3][^\n]*Z-?\.?\d", re.MULTILINE | re.IGNORECASE)
 
 
@@ -37,6 +38,8 @@ def kind_of(data: bytes) -> str:
         return "drill"
     if len(_NETLIST.findall(data.decode("latin-1")[:2_000_000])) > 0:
         return "netlist"
+    if _ROUTING.search(text) and not _GCODE_Z.search(text):
+        return "drill"
     if _GCODE_Z.search(text) or (_GCODE.search(text) and re.search(r"\bG(20|21|17|90)\b", text)):
         return "g-code"
     if len(_DRILL_PLACE.findall(text)) >= 3 and re.search(r"^T\d+\s*$", text, re.MULTILINE):
