@@ -1,0 +1,138 @@
+"""Simulated hands and eyes: does what the program asks of a person, about as well as a person."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from drypoint.bench.copper import COPPER
+from drypoint.bench.planner import Triple
+from drypoint.geometry.rigid import Rigid
+from drypoint.machine.operator import Answer, AnswerKind, Operator, Request, RequestKind
+
+if TYPE_CHECKING:
+    from drypoint.bench.bench import Bench
+
+EYE = 0.03
+"""Spread of bringing a bit over a mark by eye, mm."""
+GOOD_ENOUGH = 0.05
+"""A person stops moving the bit when it looks this close, mm."""
+SEARCH = 4.0
+"""How far around the expected place a hole is looked for, mm."""
+ABOVE = 1.0
+"""Height above the copper to which a person brings a bit by eye, mm."""
+FEELING = 0.008
+"""Spread of feeling for paper under the bit, mm."""
+PAPER = 0.1
+"""Thickness of the paper, mm."""
+CORNER_INSET = 3.0
+"""Without a place given, a person starts this far inside the blank's corner, mm."""
+JUMP = 40.0
+"""Farthest move asked for at once, mm."""
+
+
+class BenchOperator(Operator):
+    """A person at the bench.
+
+    Parameters
+    ----------
+    bench : Bench
+    seed : int
+    """
+
+    def __init__(self, bench: Bench, seed: int = 0) -> None:
+        self._bench = bench
+        self._rng = np.random.default_rng((seed, 0x4A11D))
+        self.requests: list[Request] = []
+        """Everything that was asked, in order."""
+        self.reclamped_by = Rigid()
+        """How far the sheet has moved when it is clamped again, as a motion of space."""
+        self.declines: set[RequestKind] = set()
+        """Kinds that are refused."""
+        self._aim: tuple[Request, Triple] | None = None
+
+    def ask(self, request: Request) -> Answer:
+        self.requests.append(request)
+        if request.kind in self.declines:
+            return Answer(AnswerKind.DECLINED)
+        with self._bench.clock.lock:
+            return self._do(request)
+
+    def _do(self, request: Request) -> Answer:
+        bench, body = self._bench, self._bench.body
+        if request.kind is RequestKind.CLIP_TO_BIT:
+            body.clip, body.clip_at_bit = None, True
+        elif request.kind is RequestKind.CLIP_ON:
+            body.clip, body.clip_at_bit = self._clip_place(request), False
+        elif request.kind is RequestKind.CLIP_OFF:
+            body.clip, body.clip_at_bit = None, False
+        elif request.kind is RequestKind.CHANGE_BIT:
+            body.change_bit(request.bit)
+        elif request.kind in (RequestKind.SPINDLE_ON, RequestKind.SPINDLE_OFF):
+            body.switch_by_hand(request.kind is RequestKind.SPINDLE_ON)
+        elif request.kind is RequestKind.TURN_OVER:
+            bench.turn_over(self.reclamped_by)
+        elif request.kind is RequestKind.RECLAMP:
+            bench.reclamp(self.reclamped_by)
+        elif request.kind is RequestKind.JOG_TO:
+            return self._jog_to(request)
+        elif request.kind is RequestKind.PAPER:
+            return self._paper(request)
+        return Answer()
+
+    def _clip_place(self, request: Request) -> tuple[float, float]:
+        """Sheet place of the clip: where asked, else the waste at the blank's corner."""
+        bench = self._bench
+        if request.place is None:
+            return (1.0, bench.sheet.height - 1.0)
+        x, y = bench.sheet.to_sheet([bench.work_to_space(request.place)])[0]
+        return (float(x), float(y))
+
+    def _jog_to(self, request: Request) -> Answer:
+        """Look where the bit is, say how to move it, until it looks right."""
+        bench = self._bench
+        if self._aim is None or self._aim[0] != request:
+            self._aim = (request, self._target(request))
+        tip, aim = bench.tip(), self._aim[1]
+        dx, dy = aim[0] - tip[0], aim[1] - tip[1]
+        if max(abs(dx), abs(dy)) < GOOD_ENOUGH and -0.5 <= tip[2] - aim[2] <= 2.0:
+            self._aim = None
+            return Answer()
+        limited = [float(np.clip(step, -JUMP, JUMP)) for step in (dx, dy)]
+        if max(abs(dx), abs(dy)) >= GOOD_ENOUGH and tip[2] < aim[2] + 0.5:
+            return Answer(AnswerKind.JOG, (0.0, 0.0, aim[2] + 1.0 - tip[2]))  # lift before moving across
+        if max(abs(dx), abs(dy)) >= GOOD_ENOUGH:
+            return Answer(AnswerKind.JOG, (limited[0], limited[1], 0.0))
+        return Answer(AnswerKind.JOG, (0.0, 0.0, aim[2] - tip[2]))
+
+    def _target(self, request: Request) -> Triple:
+        """Where the person thinks the bit should stand: the hole seen nearest to the place asked for."""
+        bench, sheet = self._bench, self._bench.sheet
+        if request.place is None:
+            x, y = sheet.corner()
+            x, y = x + CORNER_INSET, y + CORNER_INSET
+        else:
+            x, y = bench.work_to_space(request.place)
+            holes = [hole[:2] for hole in bench.holes()]
+            if holes:
+                seen = sheet.to_space(holes)
+                far = np.hypot(seen[:, 0] - x, seen[:, 1] - y)
+                if far.min() < SEARCH:
+                    x, y = (float(value) for value in seen[int(far.argmin())])
+        x, y = x + float(self._rng.normal(0.0, EYE)), y + float(self._rng.normal(0.0, EYE))
+        return (x, y, float(sheet.top([(x, y)])[0]) + ABOVE)
+
+    def _paper(self, request: Request) -> Answer:
+        """Bring the bit down until the paper just drags."""
+        bench = self._bench
+        tip = bench.tip()
+        top = float(bench.sheet.top([tip[:2]])[0])
+        gap = tip[2] - top - PAPER
+        if abs(gap) < 4.0 * FEELING:
+            return Answer(value=PAPER)
+        return Answer(AnswerKind.JOG, (0.0, 0.0, -gap + float(self._rng.normal(0.0, FEELING))))
+
+
+MARK_DEPTH = 2.0 * COPPER
+"""A spot bored deeper than this shows as a mark."""
