@@ -142,6 +142,7 @@ class Stage:
         self.window.canvas.canvas.set_chosen(())
         self.window.canvas.canvas.set_cursor(None)
         self.window.jog.position.set_usable(True)
+        self.window.jog.position.show_position(Position((12.34, 8.115, 5.0), (-87.66, -41.885, -12.14)))
         self.window.jog.position.switch.setChecked(False)
 
     def steps(self, ready: int, stale: tuple[int, ...] = ()) -> None:
@@ -426,6 +427,7 @@ class Stage:
         self.window.heat.set_picture(None)
         self.pages["surface"].show_surface(SurfacePageValues())
         self.window.jog.position.show_position(Position(None, None))
+        self.window.jog.position.set_usable(False, "Connect a machine, or the bench, first.")
         self.window.strip.show_state(RunState.NOT_CONNECTED, "no machine, no bench", usable=False)
         self.window.strip.show_run("Nothing to run", "", 0.0, "")
         self.window.strip.show_message("", "")

@@ -13,7 +13,6 @@ from PySide6.QtWidgets import QApplication
 
 from drypoint.ui.theme.theme import Theme
 
-
 UNSUPPORTED = "This plugin does not support propagateSizeHints()"
 """Said by Qt's offscreen platform of itself for any window with a least size."""
 

@@ -33,6 +33,9 @@ class RunState(Enum):
     NOT_CONNECTED = "not connected"
 
 
+STATE_WIDE, STATE_NARROW = 236, 196
+"""Width of the state's place, px."""
+
 _ICONS = {
     RunState.AT_REST: "at-rest",
     RunState.MOVING: "moving",
@@ -135,7 +138,7 @@ class RunStrip(QWidget):
         self._icon = StateIcon(theme)
         self._word = words("", "state")
         self._where = Elided("quiet")
-        self._what = words("", "value")
+        self._what = Elided("value")
         self._detail = Elided("quiet")
         self._left = words("", "state", right=True)
         self._bar = ProgressBar(theme)
@@ -167,7 +170,8 @@ class RunStrip(QWidget):
         state.setColumnStretch(1, 1)
         left = QWidget()
         left.setLayout(state)
-        left.setFixedWidth(236)
+        left.setFixedWidth(STATE_WIDE)
+        self._state_box = left
         top = QHBoxLayout()
         top.setSpacing(10)
         top.addWidget(self._what)
@@ -290,6 +294,7 @@ class RunStrip(QWidget):
         """Small windows: the feed goes into a menu; Hold, Resume and Stop stay as they are."""
         self._feed_box.setVisible(not compact)
         self.feed_menu_button.setVisible(compact)
+        self._state_box.setFixedWidth(STATE_NARROW if compact else STATE_WIDE)
 
     @property
     def state(self) -> RunState:

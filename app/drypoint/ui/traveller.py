@@ -22,7 +22,7 @@ from drypoint.ui.parts.glyph import Mark, paint_mark, word_colour
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.theme.type import Text, font
 
-WIDE, NARROW = 232, 60
+WIDE, NARROW = 232, 64
 HEAD, CUT, GAP = 66, 18, 10
 """Height of the tag's head, size of its cut corner, space round the tag, px."""
 
@@ -113,10 +113,12 @@ class StepLine(QAbstractButton):
             painter.drawLine(QPointF(46, place.bottom()), QPointF(place.right(), place.bottom()))
         paint_mark(painter, self._step.mark, tokens, middle)
         if self._narrow:
-            painter.setFont(font(Text.CAPTION))
+            small = font(Text.CAPTION)
+            painter.setFont(small)
             painter.setPen(QColor(tokens.ink))
             low = QRectF(0, middle.y() + 9, place.width(), 18)
-            painter.drawText(low, Qt.AlignmentFlag.AlignCenter, self._step.name[:4])
+            name = QFontMetricsF(small).elidedText(self._step.name, Qt.TextElideMode.ElideRight, low.width())
+            painter.drawText(low, Qt.AlignmentFlag.AlignCenter, name)
         else:
             self._paint_words(painter, middle.y(), place)
         if self.hasFocus():
@@ -203,7 +205,7 @@ class Traveller(QWidget):
         """Shrink to glyphs and first letters."""
         self._narrow = narrow
         self.setFixedWidth(NARROW if narrow else WIDE)
-        side = 2 if narrow else GAP + 1
+        side = 1 if narrow else GAP + 1
         head = CUT + 26 if narrow else GAP + HEAD
         layout = self.layout()
         if layout is not None:

@@ -31,8 +31,9 @@ from drypoint.ui.traveller import Traveller
 STEPS = 9
 PAGE, PAGE_WIDE, PAGE_LARGE = 300, 430, 360
 RIGHT, RIGHT_LARGE = 388, 480
-LARGE, ONE_AREA, NARROW_TAG, OVER = 1900, 1360, 1200, 1120
+LARGE, ONE_AREA, NARROW_TAG, OVER = 1900, 1360, 1345, 1240
 """Widths of the window at which the arrangement changes, px."""
+COMPACT_STRIP = 1200
 LOW = 900
 """Height under which the right column holds one area, px."""
 
@@ -100,7 +101,6 @@ class MainWindow(QMainWindow):
         self._body.setStretchFactor(1, 1)
         self.pages.setMinimumWidth(PAGE)
         self._right.setMinimumWidth(RIGHT)
-        self.canvas.setMinimumWidth(360)
         upper = QHBoxLayout()
         upper.setContentsMargins(0, 0, 0, 0)
         upper.setSpacing(0)
@@ -203,7 +203,7 @@ class MainWindow(QMainWindow):
         wide = self.pages.currentIndex() in self._wide_pages
         one = width < ONE_AREA or height < LOW
         self.traveller.set_narrow(width < NARROW_TAG)
-        self.strip.set_compact(width < NARROW_TAG)
+        self.strip.set_compact(width < COMPACT_STRIP)
         self._areas.setVisible(one)
         self.heat.setVisible(not one or self._areas.choice == 0)
         self.jog.setVisible(not one or self._areas.choice == 1)

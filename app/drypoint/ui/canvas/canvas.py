@@ -197,7 +197,12 @@ class PathCanvas(PlaneView):
     # moving about
 
     def extent(self) -> Box | None:
-        return self.content.bounds
+        bounds = self.content.bounds
+        if bounds is None or not self._editing:
+            return bounds
+        x0, y0, x1, y1 = bounds  # with room to drag clamps outwards
+        more = max((clamp.keep_away for clamp in self.content.clamps), default=0.0) + 2.0
+        return x0 - more, y0 - more, x1 + more, y1 + more
 
     def _look(self, seen: Viewport) -> None:
         self._card = None

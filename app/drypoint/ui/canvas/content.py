@@ -161,7 +161,7 @@ class Content:
     def bounds(self) -> Box | None:
         """What to fit into view: the blank, the board and the clamps."""
         boxes = [b for b in (self.blank, self.board.bounds if self.board else None) if b is not None]
-        boxes += [clamp.reserved for clamp in self.clamps]
+        boxes += [clamp.box for clamp in self.clamps]
         for paths in (self.grooves, self.order):
             if not boxes and paths is not None and paths.bounds is not None:
                 boxes.append(paths.bounds)

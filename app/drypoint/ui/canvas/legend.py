@@ -7,7 +7,7 @@ from enum import Enum
 
 import numpy as np
 from PySide6.QtCore import QPointF, QSize, Qt
-from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent
+from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from drypoint.ui.canvas.base import paint_sample_reach
@@ -15,6 +15,9 @@ from drypoint.ui.canvas.overlay import arrow
 from drypoint.ui.canvas.strokes import dotted, pen
 from drypoint.ui.parts.blocks import words
 from drypoint.ui.theme.theme import Theme
+
+ROOMY = 560
+"""Width from which the cursor's place is written too, px."""
 
 
 class Sample(Enum):
@@ -121,6 +124,10 @@ class LegendStrip(QWidget):
             self._row.addSpacing(8)
         self._row.addStretch(1)
         self._row.addWidget(self._place)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        self._place.setVisible(self.width() > ROOMY)
+        super().resizeEvent(event)
 
     def show_place(self, text: str) -> None:
         """Where the cursor is."""

@@ -52,7 +52,7 @@ class PlaneView(QWidget):
         """Show the whole blank, or the board."""
         bounds = self.extent()
         if bounds is not None:
-            self._look(self._inner_fit(bounds, 22.0))
+            self._look(self._inner_fit(bounds, 14.0))
             self._fitted = True
 
     def zoom_to(self, box: Box) -> None:

@@ -38,7 +38,7 @@ class BitsForm(QWidget):
             ("mill_feed", self.tr("End mill, feed"), "mm/min", 0, 1.0, 5000.0, 10.0),
         )
         self._fields = {
-            key: NumberField(name, unit, decimals=decimals, least=least, most=most, step=step, unit_width=52)
+            key: NumberField(name, unit, decimals=decimals, least=least, most=most, step=step, unit_width=58)
             for key, name, unit, decimals, least, most, step in table
         }
         self.drills = QLineEdit()

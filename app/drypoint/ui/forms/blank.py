@@ -6,12 +6,12 @@ from dataclasses import replace
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QMouseEvent
-from PySide6.QtWidgets import QCheckBox, QComboBox, QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
 from drypoint.ui.canvas.content import Box, Clamp
 from drypoint.ui.forms.values import BlankValues
 from drypoint.ui.parts.blocks import Note, button, empty, rule, words
-from drypoint.ui.parts.fields import NumberField, Setting
+from drypoint.ui.parts.fields import Choice, NumberField, Setting
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
 
@@ -74,7 +74,7 @@ class BlankForm(QWidget):
         self.width_field = NumberField(self.tr("Width"), "", width=74, least=5.0, most=2000.0)
         self.height_field = NumberField(self.tr("Height"), width=74, **size)  # type: ignore[arg-type]
         self.thickness = NumberField(self.tr("Thickness"), "mm", decimals=2, least=0.1, most=10.0)
-        self.copper = QComboBox()
+        self.copper = Choice(self.tr("Copper"), 120)
         self.board_x = NumberField(self.tr("Lower left of the board, x"), "mm")
         self.board_y = NumberField(self.tr("Lower left of the board, y"), "mm")
         self.centred = QCheckBox(self.tr("Centre the board on the blank"))
@@ -104,8 +104,6 @@ class BlankForm(QWidget):
         column.addWidget(Setting(self.tr("Thickness"), self.thickness))
         for copper in COPPERS:
             self.copper.addItem(self.tr("{thickness:.0f} µm").format(thickness=copper * 1e3), copper)
-        self.copper.setFixedWidth(120)
-        self.copper.setAccessibleName(self.tr("Copper"))
         column.addWidget(Setting(self.tr("Copper"), self.copper))
         column.addWidget(Setting(self.tr("Lower left of the board, x"), self.board_x))
         column.addWidget(Setting(self.tr("Lower left of the board, y"), self.board_y))

@@ -6,11 +6,11 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QComboBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 
 from drypoint.ui.forms.values import MachineValues
 from drypoint.ui.parts.blocks import Note, button, rule, words
-from drypoint.ui.parts.fields import NumberField, Setting
+from drypoint.ui.parts.fields import Choice, NumberField, Setting
 from drypoint.ui.theme.theme import Theme
 
 BAUDS = (115200, 57600, 38400, 19200, 9600)
@@ -32,8 +32,8 @@ class MachineForm(QWidget):
         super().__init__(parent)
         self._theme = theme
         self._values = values
-        self.port = QComboBox()
-        self.baud = QComboBox()
+        self.port = Choice(self.tr("Port"), 236)
+        self.baud = Choice(self.tr("Baud"), 236)
         self.look_again = button(self.tr("Look again"))
         self._travel = [
             NumberField(self.tr("Travel {axis}").format(axis=axis), "mm", decimals=0, least=5.0, most=3000.0)
@@ -59,8 +59,6 @@ class MachineForm(QWidget):
         column.setSpacing(6)
         column.addWidget(words(self.tr("Connection"), "section"))
         for box, name in ((self.port, self.tr("Port")), (self.baud, self.tr("Baud"))):
-            box.setAccessibleName(name)
-            box.setFixedWidth(200)
             column.addWidget(Setting(name, box))
         for baud in BAUDS:
             self.baud.addItem(str(baud), baud)

@@ -51,7 +51,7 @@ class PositionPanel(QWidget):
         self.keys = JogKeys(self)
         self.switch = Switch(theme, self.tr("Jog keys"))
         self._armed_word = words("", "quiet")
-        self._work = {axis: words("—", "position", right=True) for axis in AXES}
+        self._work = {axis: words("–", "position", right=True) for axis in AXES}
         self._machine = {axis: words("", "quiet", right=True) for axis in AXES}
         self._buttons: dict[tuple[str, int], QPushButton] = {}
         self.steps = Segments([f"{step:g}" for step in STEPS], self.tr("Step"), chosen=1)
@@ -59,6 +59,8 @@ class PositionPanel(QWidget):
         self.touch_off = button(self.tr("Touch off Z"))
         self.enter_place = button(self.tr("Set by hand wheel…"), "flat")
         self._hint = words("", "caption", wrap=True)
+        self._hint.setMinimumHeight(30)  # two lines, so that nothing jumps when it is said
+        self._hint.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
         self._build()
         self._connect()
         theme.changed.connect(lambda: self._show_armed(self.keys.armed))
@@ -89,14 +91,14 @@ class PositionPanel(QWidget):
         column.addLayout(touch)
         foot = QHBoxLayout()
         foot.addWidget(self._hint, 1)
-        foot.addWidget(self.enter_place, 0, Qt.AlignmentFlag.AlignTop)
         column.addLayout(foot)
 
     def _grid(self) -> QGridLayout:
         grid = QGridLayout()
         grid.setHorizontalSpacing(8)
-        grid.setVerticalSpacing(4)
-        grid.addWidget(words(self.tr("work, mm"), "caption"), 0, 1, 1, 2)
+        grid.setVerticalSpacing(2)
+        grid.addWidget(words(self.tr("work, mm"), "caption"), 0, 1)
+        grid.addWidget(self.enter_place, 0, 2, 1, 2, Qt.AlignmentFlag.AlignRight)
         grid.addWidget(words(self.tr("machine"), "caption", right=True), 0, 4)
         for row, axis in enumerate(AXES, start=1):
             grid.addWidget(words(axis.upper(), "state"), row, 0)
@@ -130,7 +132,7 @@ class PositionPanel(QWidget):
     def show_position(self, position: Position) -> None:
         """Show where the bit is."""
         for number, axis in enumerate(AXES):
-            work = "—" if position.work is None else f"{position.work[number]:.3f}"
+            work = "–" if position.work is None else f"{position.work[number]:.3f}"
             machine = "" if position.machine is None else f"{position.machine[number]:.3f}"
             self._work[axis].setText(work.replace("-", "−"))
             self._work[axis].setAccessibleName(f"{axis.upper()} {work} mm")

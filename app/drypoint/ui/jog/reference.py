@@ -53,7 +53,7 @@ class ReferencePanel(QWidget):
         self._list = QVBoxLayout()
         self._list.setSpacing(0)
         self._residual = Row(theme, self.tr("Residual"))
-        self._ring = Row(theme, self.tr("Ring left, worst hole"))
+        self._ring = Row(theme, self.tr("Ring left, worst"))
         self.over = button("")
         self.another_button = button(self.tr("Touch another hole"))
         self.remap_button = button(self.tr("Re-map"))
@@ -66,8 +66,11 @@ class ReferencePanel(QWidget):
         head.addWidget(self._count)
         column.addLayout(head)
         column.addLayout(self._list)
-        column.addWidget(self._residual)
-        column.addWidget(self._ring)
+        facts = QHBoxLayout()
+        facts.setSpacing(20)
+        facts.addWidget(self._residual, 2)
+        facts.addWidget(self._ring, 3)
+        column.addLayout(facts)
         column.addWidget(self.over)
         row = QHBoxLayout()
         row.setSpacing(8)
@@ -116,4 +119,4 @@ class ReferencePanel(QWidget):
 
 
 def _mm(value: float | None) -> str:
-    return "—" if value is None else f"{value:.2f} mm"
+    return "–" if value is None else f"{value:.2f} mm"

@@ -80,7 +80,7 @@ class BoardPage(Page):
             row.show_value(getattr(values, key))
         empty(self._files)
         for file in values.files:
-            row = Row(self.theme, file.name, file.role.value, detail=file.reason)
+            row = Row(self.theme, file.name, file.role.value, detail=file.reason, elide=True)
             self._files.addWidget(row)
         empty(self._notes)
         for finding in values.findings:
@@ -194,7 +194,7 @@ class CutsPage(Page):
             "max_bite": f"{values.max_bite:.3f} mm",
             "holes": values.holes,
             "outline": values.outline,
-            "check": values.check or "—",
+            "check": values.check or "–",
         }
         for key, text in texts.items():
             self._facts[key].show_value(text)

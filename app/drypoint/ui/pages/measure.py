@@ -92,7 +92,7 @@ class SurfacePage(Page):
     def show_surface(self, values: SurfacePageValues) -> None:
         """Show a surface; no touches gives the empty state."""
         none = values.touches == 0
-        figure = "—" if none else f"{values.spread:.0f}"
+        figure = "–" if none else f"{values.spread:.0f}"
         text = self.tr("No touches yet.") if none else self.tr("µm spread in the middle of all places")
         self._figure.show_figure(figure, text)
         span = f"{values.low:+.0f} … {values.high:+.0f} µm".replace("-", "−")
@@ -101,10 +101,10 @@ class SurfacePage(Page):
             "worst": f"{values.worst:.0f} µm",
             "noise": f"{values.noise:.1f} µm",
             "rejected": str(values.rejected),
-            "time": values.time or "—",
+            "time": values.time or "–",
         }
         for key, row in self._facts.items():
-            row.show_value("—" if none and key != "time" else shown[key])
+            row.show_value("–" if none and key != "time" else shown[key])
         self.more_button.setEnabled(not none)
         empty(self._notes)
         if values.stale:
@@ -205,7 +205,7 @@ class PassesPage(Page):
     def show_passes(self, values: PassesPageValues) -> None:
         """Show plan and prediction."""
         if values.through_share is None:
-            self._figure.show_figure("—", self.tr("No pass is planned yet."))
+            self._figure.show_figure("–", self.tr("No pass is planned yet."))
         else:
             text = self.tr("% of the groove length is through {after}").format(after=values.after)
             self._figure.show_figure(f"{100 * values.through_share:.1f}", text)
@@ -307,13 +307,13 @@ class ReferencePage(Page):
     def show_fit(self, values: ReferencePageValues) -> None:
         """Show holes and fit."""
         if values.residual is None:
-            self._figure.show_figure("—", self.tr("Touch two holes at least; a third one tells errors."))
+            self._figure.show_figure("–", self.tr("Touch two holes at least; a third one tells errors."))
         else:
             text = self.tr("mm residual, {spare}").format(spare=values.spare)
             self._figure.show_figure(f"{values.residual:.2f}", text)
         empty(self._holes)
         for hole in values.holes:
-            left = "—" if hole.residual is None else f"{hole.residual:.3f} mm"
+            left = "–" if hole.residual is None else f"{hole.residual:.3f} mm"
             left = self.tr("next") if hole.mark is Mark.READY else left
             place = f"{hole.number}   {hole.design[0]:.2f}, {hole.design[1]:.2f}".replace("-", "−")
             self._holes.addWidget(Row(self.theme, place, left, mark=hole.mark))
@@ -328,5 +328,5 @@ class ReferencePage(Page):
 
     def _fill(self, rows: QVBoxLayout, facts: Sequence[tuple[str, str]]) -> None:
         empty(rows)
-        for name, value in facts or (("—", ""),):
+        for name, value in facts or (("–", ""),):
             rows.addWidget(Row(self.theme, name, value))

@@ -166,7 +166,7 @@ class ProofPage(Page):
         self.add(self._counts)
         self.add(self.filters)
         self.body.addWidget(self.list, 1)
-        self.body.setAlignment(Qt.AlignmentFlag(0))
+        self.fill_height()
         self.note(self._note)
         self.add_actions(self._cut, self._again)
         self.add_actions(self.rest_button, self.check_button, self.print_button)
@@ -188,7 +188,7 @@ class ProofPage(Page):
         """Show results; worst first."""
         rank = {Mark.ERROR: 0, Mark.DOUBT: 1}
         self._lines = tuple(sorted(lines, key=lambda line: rank.get(line.mark, 2)))
-        self._figure.show_figure(figure or "—", text or self.tr("Nothing checked yet."))
+        self._figure.show_figure(figure or "–", text or self.tr("Nothing checked yet."))
         touched = sum(line.touched for line in self._lines)
         self._counts.show_value(
             self.tr("{count} touched with the bit").format(count=touched),

@@ -63,7 +63,7 @@ class RunPage(Page):
         self.start_button.clicked.connect(self.start)
         self.lap_button.clicked.connect(self.hover_lap)
         self._note.hint_clicked.connect(lambda: self.answered.emit(self._request))
-        self.show_run(self.tr("Nothing to run yet."), "—", "", (), ())
+        self.show_run(self.tr("Nothing to run yet."), "–", "", (), ())
 
     def show_run(
         self,

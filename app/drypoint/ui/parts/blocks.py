@@ -37,12 +37,21 @@ class Elided(QLabel):
         super().__init__()
         self._whole = ""
         give_look(self, look)
-        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+
+    def sizeHint(self) -> QSize:
+        hint = super().sizeHint()
+        hint.setWidth(self.fontMetrics().horizontalAdvance(self._whole) + 4)
+        return hint
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(24, super().minimumSizeHint().height())
 
     def setText(self, text: str) -> None:
         self._whole = text
         self.setToolTip(text)
         self.setAccessibleName(text)
+        self.updateGeometry()
         self._fit()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -103,6 +112,7 @@ class Row(QWidget):
         mark: Mark | None = None,
         strong: bool = False,
         detail: str = "",
+        elide: bool = False,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -114,11 +124,13 @@ class Row(QWidget):
         column.addLayout(row)
         self._glyph = Glyph(theme, mark or Mark.TO_DO)
         self._glyph.setVisible(mark is not None)
-        self._label = words(label, "value" if strong else "label")
+        look = "value" if strong else "label"
+        self._label: QLabel = Elided(look) if elide else words(label, look)
+        self._label.setText(label)
         self._value = words(value, "value", right=True)
         row.addWidget(self._glyph)
-        row.addWidget(self._label)
-        row.addStretch(1)
+        row.addWidget(self._label, 1 if elide else 0)
+        row.addStretch(0 if elide else 1)
         row.addWidget(self._value)
         self._detail = words(detail, "caption", wrap=True)
         self._detail.setVisible(bool(detail))

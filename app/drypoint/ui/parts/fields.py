@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QSizePolicy, QWidget
+from PySide6.QtCore import QEvent, QObject, QPointF, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPen, QPolygonF, QWheelEvent
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QSizePolicy, QWidget
 
 from drypoint.ui.theme.sheet import give_look
 
@@ -154,6 +154,30 @@ class NumberField(QWidget):
         style = self._line.style()
         style.unpolish(self._line)
         style.polish(self._line)
+
+
+class Choice(QComboBox):
+    """A choice of a list, with an arrow in the colour of the text."""
+
+    def __init__(self, name: str, width: int, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self.setFixedWidth(width)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        role = QPalette.ColorGroup.Active if self.isEnabled() else QPalette.ColorGroup.Disabled
+        arrow = QPen(self.palette().color(role, QPalette.ColorRole.WindowText), 1.6)
+        arrow.setCapStyle(Qt.PenCapStyle.RoundCap)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(arrow)
+        x, y = self.width() - 14.0, self.height() / 2
+        painter.drawPolyline(QPolygonF([QPointF(x - 4, y - 2), QPointF(x, y + 2), QPointF(x + 4, y - 2)]))
+        painter.end()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        event.ignore()  # the wheel scrolls the page; it must not change what it passes over
 
 
 class Setting(QWidget):

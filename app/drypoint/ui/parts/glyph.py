@@ -90,7 +90,7 @@ def _stale(painter: QPainter, tokens: Tokens, r: float) -> None:
     painter.setPen(ring)
     painter.drawEllipse(QPointF(), r - 1.0, r - 1.0)
     painter.setPen(QPen(QColor(tokens.caution), 2.0))
-    painter.drawLine(QPointF(-0.45 * r, 0.0), QPointF(0.45 * r, 0.0))
+    painter.drawLine(QPointF(-0.34 * r, 0.0), QPointF(0.34 * r, 0.0))
 
 
 def _doubt(painter: QPainter, tokens: Tokens, r: float) -> None:

@@ -35,10 +35,12 @@ class Page(QWidget):
         outer.addLayout(head)
         inner = QWidget()
         give_look(inner, "panel")
-        self.body = QVBoxLayout(inner)
-        self.body.setContentsMargins(MARGIN, 4, MARGIN, 12)
+        self._inside = QVBoxLayout(inner)
+        self._inside.setContentsMargins(MARGIN, 4, MARGIN, 12)
+        self.body = QVBoxLayout()
         self.body.setSpacing(8)
-        self.body.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._inside.addLayout(self.body)
+        self._inside.addStretch(1)
         scroll = QScrollArea()
         scroll.setWidgetResizable(True)
         scroll.setFrameShape(QFrame.Shape.NoFrame)
@@ -56,6 +58,10 @@ class Page(QWidget):
         """Append to the middle."""
         self.body.addWidget(widget)
         return widget
+
+    def fill_height(self) -> None:
+        """Let the middle take all the height: for pages with a list that scrolls itself."""
+        self._inside.setStretch(0, 100)
 
     def section(self, title: str, right: str = "") -> None:
         """A rule and a heading with an optional word at the right."""

@@ -138,6 +138,7 @@ QLineEdit, QSpinBox, QDoubleSpinBox, QComboBox, QPlainTextEdit { background: $pa
 QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus { border: 2px solid $copper; padding: 2px 7px; }
 QLineEdit:disabled, QComboBox:disabled { color: $off; border-color: $line; }
 QLineEdit[wrong="true"] { border: 2px solid $error; background: $error_ground; padding: 2px 7px; }
+QComboBox::drop-down { border: none; width: 22px; }
 QComboBox QAbstractItemView { background: $panel; color: $ink; border: 1px solid $edge;
   selection-background-color: $soft; selection-color: $ink; outline: none; padding: 4px; }
 QCheckBox, QRadioButton { color: $ink; font-size: 13px; spacing: 8px; padding: 3px; border: 2px solid transparent; border-radius: 4px; }

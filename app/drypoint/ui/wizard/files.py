@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import (
-    QComboBox,
     QFileDialog,
     QFrame,
     QHBoxLayout,
@@ -18,8 +17,8 @@ from PySide6.QtWidgets import (
 )
 
 from drypoint.board.model import Finding, LayerFile, Role, Side
-from drypoint.ui.parts.blocks import Note, Row, button, empty, rule, words
-from drypoint.ui.parts.fields import Setting
+from drypoint.ui.parts.blocks import Elided, Note, Row, button, empty, rule, words
+from drypoint.ui.parts.fields import Choice, Setting
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
@@ -98,11 +97,9 @@ class FilesForm(QWidget):
         column.setContentsMargins(0, 2, 0, 2)
         column.setSpacing(1)
         row = QHBoxLayout()
-        name = words(file.name, "value")
-        name.setTextInteractionFlags(Qt.TextInteractionFlag.NoTextInteraction)
-        roles = QComboBox()
-        roles.setFixedWidth(150)
-        roles.setAccessibleName(self.tr("Role of {file}").format(file=file.name))
+        name = Elided("value")
+        name.setText(file.name)
+        roles = Choice(self.tr("Role of {file}").format(file=file.name), 150)
         for role in Role:
             roles.addItem(role.value, role)
         roles.setCurrentIndex(list(Role).index(file.role))

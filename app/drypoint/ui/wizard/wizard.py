@@ -17,7 +17,7 @@ from drypoint.ui.forms.bits import BitsForm
 from drypoint.ui.forms.blank import BlankForm
 from drypoint.ui.forms.machine import MachineForm
 from drypoint.ui.forms.values import SetupValues
-from drypoint.ui.parts.blocks import button, rule, words
+from drypoint.ui.parts.blocks import Elided, button, rule, words
 from drypoint.ui.parts.glyph import Mark, paint_mark
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
@@ -130,7 +130,7 @@ class SetupWizard(QDialog):
         self.stack = QStackedWidget()
         self.canvas = PathCanvas(theme)
         self.canvas.set_hidden(frozenset({Layer.OTHER_COPPER, Layer.LEGEND}))
-        self._hint = words("", "quiet")
+        self._hint = Elided("quiet")
         self.cancel_button = button(self.tr("Cancel"))
         self.back_button = button(self.tr("Back"))
         self.next_button = button("", "primary")

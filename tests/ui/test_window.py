@@ -1,0 +1,230 @@
+"""The main window: its arrangement at every size, its commands, its pages."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QAbstractButton, QComboBox, QDialog, QLineEdit, QPushButton, QWidget
+
+from drypoint.ui.forms.values import BitValues, BlankValues
+from drypoint.ui.menus import keep_run_keys
+from drypoint.ui.pages.design import BitsPage, BlankPage, BoardPage, CutsPage
+from drypoint.ui.pages.measure import PassesPage, ReferencePage, SurfacePage
+from drypoint.ui.pages.proof import IslandLine, ProofPage
+from drypoint.ui.pages.run import RunPage, Task
+from drypoint.ui.parts.glyph import Mark
+from drypoint.ui.run_strip import RunState
+from drypoint.ui.theme.theme import Theme
+from drypoint.ui.window import MainWindow
+
+
+def pages(theme: Theme) -> list[QWidget]:
+    return [
+        BoardPage(theme),
+        BlankPage(theme, BlankValues()),
+        BitsPage(theme, BitValues()),
+        CutsPage(theme),
+        SurfacePage(theme),
+        PassesPage(theme),
+        ReferencePage(theme),
+        RunPage(theme),
+        ProofPage(theme),
+    ]
+
+
+@pytest.fixture
+def window(light: Theme, qtbot) -> MainWindow:
+    made = MainWindow(light)
+    qtbot.addWidget(made)
+    for number, page in enumerate(pages(light)):
+        made.set_page(number, page, wide=number == 8)
+    made.resize(1600, 1000)
+    made.show()
+    made.choose_step(5)
+    return made
+
+
+@pytest.mark.parametrize(
+    ("width", "height"), [(1024, 700), (1180, 760), (1280, 800), (1360, 900), (1600, 1000), (1920, 1080)]
+)
+@pytest.mark.parametrize("step", [5, 8])
+def test_nothing_leaves_the_window_at_any_size(
+    window: MainWindow, width: int, height: int, step: int
+) -> None:
+    window.resize(width, height)
+    window.choose_step(step)
+    window.grab()
+    assert window.size().width() == width
+    assert window.size().height() == height
+    for each in (window.strip.hold_button, window.strip.resume_button, window.strip.stop_button):
+        corner = each.mapTo(window, each.rect().bottomRight())
+        assert each.isVisible()
+        assert corner.x() < width
+        assert corner.y() < height
+    assert window.canvas.canvas.width() >= 400
+
+
+def test_areas_hide_as_the_window_shrinks(window: MainWindow) -> None:
+    assert window.heat.isVisible()
+    assert window.jog.isVisible()
+    window.resize(1280, 800)
+    assert window.heat.isVisible() != window.jog.isVisible()
+    window._areas.buttons()[1].click()
+    assert window.jog.isVisible()
+    assert not window.heat.isVisible()
+    window.resize(1024, 700)
+    assert window.pages.parent() is window.canvas
+    window.commands["page"].trigger()
+    assert not window.pages.isVisible()
+    window.commands["step3"].trigger()
+    assert window.pages.isVisible()
+    window.resize(1600, 1000)
+    assert window.pages.parent() is not window.canvas
+    assert window.heat.isVisible()
+    assert window.jog.isVisible()
+
+
+def test_steps_views_and_stop_by_keyboard(window: MainWindow, qtbot) -> None:
+    window.activateWindow()
+    window.canvas.canvas.setFocus()
+    qtbot.waitUntil(window.canvas.canvas.hasFocus)
+    qtbot.keyClick(window, Qt.Key.Key_9, Qt.KeyboardModifier.ControlModifier)
+    assert window.pages.currentIndex() == 8
+    qtbot.keyClick(window.canvas.canvas, Qt.Key.Key_R)
+    assert window.canvas.canvas.view.value == "reach"
+    with qtbot.waitSignal(window.strip.stop):
+        qtbot.keyClick(window, Qt.Key.Key_Period, Qt.KeyboardModifier.ControlModifier)
+    with qtbot.waitSignal(window.strip.hold):
+        qtbot.keyClick(window, Qt.Key.Key_H, Qt.KeyboardModifier.ControlModifier)
+
+
+def test_fields_swallow_letters(window: MainWindow, qtbot) -> None:
+    window.choose_step(5)
+    line = window.pages.currentWidget().findChild(QLineEdit)
+    window.activateWindow()
+    line.setFocus()
+    qtbot.waitUntil(line.hasFocus)
+    before = window.canvas.canvas.view
+    qtbot.keyClick(line, Qt.Key.Key_O)
+    assert window.canvas.canvas.view is before
+
+
+def test_stop_reaches_out_of_a_modal_dialog(window: MainWindow, qtbot) -> None:
+    dialog = QDialog(window)
+    dialog.setModal(True)
+    keep_run_keys(dialog, window.commands)
+    dialog.show()
+    qtbot.waitExposed(dialog)
+    dialog.activateWindow()
+    with qtbot.waitSignal(window.strip.stop):
+        qtbot.keyClick(dialog, Qt.Key.Key_Period, Qt.KeyboardModifier.ControlModifier)
+    dialog.close()
+
+
+def test_one_filled_button_on_every_page(window: MainWindow) -> None:
+    for step in range(9):
+        window.choose_step(step)
+        window.grab()
+        filled = [
+            b
+            for b in window.pages.currentWidget().findChildren(QPushButton)
+            if b.property("look") == "primary" and b.isVisible()
+        ]
+        assert len(filled) <= 1, step
+
+
+def test_everything_that_can_be_used_has_a_name(window: MainWindow) -> None:
+    for widget in window.findChildren(QWidget):
+        if isinstance(widget, QAbstractButton | QLineEdit | QComboBox) and not widget.objectName().startswith(
+            "qt_"
+        ):
+            if widget.focusPolicy() == Qt.FocusPolicy.NoFocus:
+                continue
+            text = widget.text() if isinstance(widget, QAbstractButton) else ""
+            assert widget.accessibleName() or text, widget
+
+
+def test_targets_are_large_enough(window: MainWindow) -> None:
+    # WCAG 2.2, success criterion 2.5.8: 24 by 24 px at least
+    for step in range(9):
+        window.choose_step(step)
+        window.grab()
+        for widget in window.findChildren(QAbstractButton):
+            if widget.isVisible() and not widget.objectName().startswith("qt_"):
+                assert min(widget.width(), widget.height()) >= 24, (widget, widget.size())
+
+
+def test_cursor_is_shared_both_ways(window: MainWindow) -> None:
+    window.heat.cursor_moved.emit((3.0, 4.0))
+    assert window.canvas.canvas._marks.cursor == (3.0, 4.0)
+    window.canvas.canvas.cursor_moved.emit((5.0, 6.0))
+
+
+def test_scheme_changes_while_open(window: MainWindow) -> None:
+    light = window.grab().toImage()
+    window.commands["dark"].trigger()
+    dark = window.grab().toImage()
+    assert dark.pixelColor(700, 300).lightness() < 60 < light.pixelColor(700, 300).lightness()
+
+
+def test_dropped_files_are_handed_on_and_closing_can_be_refused(window: MainWindow, qtbot) -> None:
+    window.closing.connect(window.refuse_closing)
+    assert not window.close()
+    assert window.isVisible()
+    window.closing.disconnect(window.refuse_closing)
+    assert window.close()
+
+
+def test_start_waits_for_every_caution(light: Theme, qtbot) -> None:
+    page = RunPage(light)
+    qtbot.addWidget(page)
+    page.show()
+    page.show_run("Pass 1", "6:10", "", (), (Task("Pass 1", Mark.READY, "6:10"),), ready=True)
+    page.show_cautions(("Eye protection on", "Clip off"))
+    assert not page.start_button.isEnabled()
+    page._boxes[0].click()
+    assert not page.start_button.isEnabled()
+    page._boxes[1].click()
+    with qtbot.waitSignal(page.start):
+        page.start_button.click()
+
+
+def test_request_is_answered_by_its_own_button(light: Theme, qtbot) -> None:
+    page = RunPage(light)
+    qtbot.addWidget(page)
+    page.show()
+    page.ask("clip off", "Take the clip off", "The spindle starts next.", "The clip is off")
+    with qtbot.waitSignal(page.answered) as caught:
+        page._note._hint.click()
+    assert caught.args == ["clip off"]
+
+
+def test_proof_list_filters_and_tells_the_canvas(light: Theme, qtbot) -> None:
+    page = ProofPage(light)
+    qtbot.addWidget(page)
+    page.resize(430, 800)
+    page.show()
+    lines = (
+        IslandLine(("A",), Mark.DONE, "proved", touched=True),
+        IslandLine(("B", "C"), Mark.ERROR, "joined", "23 % likely", (1.0, 2.0), True),
+        IslandLine(("D",), Mark.DOUBT, "unproved"),
+    )
+    page.show_islands("1", "of 3", lines)
+    assert page.model.rowCount() == 3
+    chosen: list[object] = []
+    page.line_chosen.connect(chosen.append)
+    page.choose_net("C")
+    assert chosen[-1] is lines[1]
+    assert page._cut.isVisible()
+    with qtbot.waitSignal(page.cut_again) as caught:
+        page._cut.click()
+    assert caught.args == [lines[1]]
+    page.filters.buttons()[2].click()
+    assert page.model.rowCount() == 1
+    assert not page._cut.isVisible()
+    assert not page.grab().isNull()
+
+
+def test_needs_you_is_said_in_words(window: MainWindow) -> None:
+    window.strip.show_state(RunState.NEEDS_YOU, "waiting")
+    assert window.strip.accessibleDescription() == "Needs you waiting"
