@@ -9,6 +9,7 @@ import shapely
 
 from drypoint.bits.model import EndMill, Speeds
 from drypoint.cuts.model import Cut, CutKind
+from drypoint.errors import PlanError
 from drypoint.geometry.points import as_points
 from drypoint.geometry.rigid import Rigid
 from drypoint.program.limits import arc_points
@@ -228,3 +229,22 @@ def test_the_surface_carries_every_cut(mill, bit08, waves, outline):
 def test_no_cuts_no_programs(mill):
     assert place_cuts([], FIT, None) == ()
     assert place_cuts([Cut(CutKind.SLOT, mill, as_points([]), depth=1.0)], FIT, None) == ()
+
+
+def test_a_cut_without_depth_is_refused(bit08):
+    with pytest.raises(PlanError, match="hole has no depth"):
+        place_cuts([_hole(bit08, (1, 1), depth=0.0)], FIT, None)
+
+
+def test_a_path_that_goes_nowhere_is_one_place(mill):
+    slot = Cut(CutKind.SLOT, mill, as_points([(5, 5)] * 3), depth=1.0, diameter=1.0)
+    (program,) = place_cuts([slot], Rigid(), None)
+    assert program.moves.end[:-1].min(axis=0) == pytest.approx((5, 5, -1))
+
+
+def test_holes_are_reached_from_one_side(bit08):
+    holes = [_hole(bit08, at) for at in [(5, 5), (20, 3), (1, 9)]]
+    (program,) = place_cuts(holes, Rigid(), None, ProgramSettings(take_up=0.3))
+    moves = program.moves
+    for i in np.flatnonzero((moves.kind[1:] == MoveKind.FEED) & (moves.kind[:-1] == MoveKind.RAPID)).tolist():
+        assert moves.end[i, :2] - moves.end[i - 1, :2] == pytest.approx((0.3, 0.3))

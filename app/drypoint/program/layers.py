@@ -129,7 +129,8 @@ def _spiral(total: float, depth: float, step: float, angle: float, overlap: floa
 
 
 def _to_and_fro(total: float, depth: float, step: float, angle: float) -> list[Knot]:
-    layers = max(1, math.ceil(depth / min(step, total * math.tan(angle)) - 1e-9))
+    # near an end the bit passes twice, then comes back two layers deeper: half a step for each
+    layers = max(1, math.ceil(depth / min(step / 2, total * math.tan(angle)) - 1e-9))
     knots = [(k * total, depth * k / layers) for k in range(layers + 1)]
     knots.append(((layers + 1) * total, depth))
     return knots

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from drypoint.bits.model import Bit, Drill, EndMill
 from drypoint.cuts.model import Cut, CutKind
+from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, along, as_points
 from drypoint.program.assemble import assemble
 from drypoint.program.builder import MoveBuilder, plane_above
@@ -23,6 +24,10 @@ from drypoint.progress import Progress
 
 SPOT_PITCH = 0.5
 """Holes drilled in a row to make a slot: distance as a share of the drill's diameter."""
+
+
+POINT = 1e-6
+"""A path shorter than this, mm, is one place."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -51,11 +56,12 @@ def place_cuts(
     Raises
     ------
     PlanError
-        The surface is too rough for the chord error, or a bit has no feed.
+        The surface is too rough for the chord error, a bit has no feed or a cut no depth.
     """
     chosen = settings or ProgramSettings()
     if not cuts:
         return ()
+    _check_depths(cuts)
     placed = [
         _Placed(tag, cut, fit.apply(cut.path), None if cut.tabs is None else fit.apply(cut.tabs))
         for tag, cut in enumerate(cuts)
@@ -74,6 +80,16 @@ def place_cuts(
     return tuple(programs)
 
 
+def _check_depths(cuts: Sequence[Cut]) -> None:
+    for cut in cuts:
+        if not cut.depth > 0:
+            raise PlanError(
+                f"A {cut.kind.value} has no depth.",
+                cut.label,
+                "Set its depth; grooves are placed pass by pass.",
+            )
+
+
 def _groups(placed: Sequence[_Placed]) -> list[list[_Placed]]:
     """Cuts by bit in the default order of work; outlines on their own at the end."""
     order = list(CutKind)
@@ -89,7 +105,7 @@ def _place_group(
     builder = MoveBuilder(plane_above(grid.highest, settings), settings)
     bit, bound = group[0].cut.bit, 0.0
     for one in group:
-        if len(one.path) == 1:
+        if along(one.path)[-1] < POINT:
             _round(builder, one, grid)
         elif isinstance(bit, Drill):
             _row(builder, one, bit, grid)

@@ -159,9 +159,7 @@ def fit_rigid(
         Fewer than two holes, or all at one place; lists of different length; no uncertainty.
     """
     p, q = _checked(design, touched)
-    total = np.hypot(_per_hole(sigma, len(p)), _per_hole(hole_sigma, len(p)))
-    if not (total > 0).all():
-        raise InputError("Every hole needs an uncertainty above zero.", "reference holes")
+    total = _total_sigma(sigma, hole_sigma, len(p))
     source = p * np.array([-1.0, 1.0]) if mirror else p
     weight = total**-2.0
     mean_p, mean_q = np.average(source, axis=0, weights=weight), np.average(q, axis=0, weights=weight)
@@ -208,12 +206,16 @@ def _checked(design: ArrayLike, touched: ArrayLike) -> tuple[Points, Points]:
     return p, q
 
 
-def _per_hole(sigma: ArrayLike, count: int) -> NDArray[np.float64]:
-    values = np.broadcast_to(np.asarray(sigma, dtype=np.float64), (count,)).copy()
-    if not np.isfinite(values).all() or (values < 0).any():
+def _total_sigma(sigma: ArrayLike, hole_sigma: ArrayLike, count: int) -> NDArray[np.float64]:
+    """(N,) standard deviation of each hole: touch and place are independent."""
+    touch, place = (np.broadcast_to(np.asarray(s, dtype=np.float64), (count,)) for s in (sigma, hole_sigma))
+    if not (np.isfinite(touch) & np.isfinite(place)).all() or min(touch.min(), place.min()) < 0:
         raise InputError("Uncertainties must be zero or more.", "reference holes")
-    values.flags.writeable = False
-    return values
+    total: NDArray[np.float64] = np.hypot(touch, place)
+    if not (total > 0).all():
+        raise InputError("Every hole needs an uncertainty above zero.", "reference holes")
+    total.flags.writeable = False
+    return total
 
 
 def ellipses(covariance: NDArray[np.float64], share: float = 0.95) -> NDArray[np.float64]:
