@@ -1,0 +1,204 @@
+"""Copper after milling, exactly and tile by tile, so that memory stays small on any board.
+
+In every tile the grooves' swept area is taken from the copper; the pieces left are joined to
+those of neighbouring tiles where they share some length of the border.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from scipy.sparse import coo_matrix
+from scipy.sparse.csgraph import connected_components
+from shapely import Geometry
+
+from drypoint.cuts.offsets import QUAD_SEGS
+from drypoint.cuts.parts import Parts, Shapes, explode
+from drypoint.geometry.points import Points
+from drypoint.progress import Progress
+
+CHUNK = 24
+"""Vertices of a path swept at once."""
+TOUCH = 1e-7
+"""mm. Pieces must share more of a tile's border than this to be one: no zero-length contacts."""
+ODD = (0.2718281828, 0.3141592653)
+"""mm. Tiles start this far off the board's corner, so that borders avoid the design's grid."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Sweep:
+    """Grooves as short pieces: ``lines`` (M,) and half of their width ``radius`` (M,), mm."""
+
+    lines: Shapes
+    radius: NDArray[np.float64]
+    tree: shapely.STRtree
+
+    def area(self, box: Geometry) -> Geometry:
+        """What the grooves sweep in and around ``box``."""
+        reach = float(self.radius.max(initial=0.0))
+        near = self.tree.query(shapely.buffer(box, reach, join_style="mitre"))
+        near = np.sort(near)
+        return shapely.union_all(shapely.buffer(self.lines[near], self.radius[near], quad_segs=QUAD_SEGS))
+
+
+def make_sweep(lines: list[Points], width: NDArray[np.float64]) -> Sweep:
+    """Paths (N, 2) cut with ``width`` (N,) mm, in chunks. A single point sweeps a disc."""
+    pieces: list[Geometry] = []
+    radius: list[float] = []
+    for line, wide in zip(lines, width, strict=True):
+        if wide <= 0.0 or len(line) == 0:
+            continue
+        if len(line) == 1:
+            pieces.append(shapely.points(line[0]))
+            radius.append(wide / 2.0)
+            continue
+        for first in range(0, len(line) - 1, CHUNK):
+            pieces.append(shapely.linestrings(line[first : first + CHUNK + 1]))
+            radius.append(wide / 2.0)
+    shapes = np.array(pieces, dtype=object)
+    return Sweep(shapes, np.array(radius, dtype=np.float64), shapely.STRtree(shapes))
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Fragments:
+    """Copper of parts in pieces: rows (part, piece) with area, own boundary length and a place.
+
+    ``count`` is the number of separate pieces of copper, with or without net.
+    """
+
+    part: NDArray[np.intp]
+    piece: NDArray[np.intp]
+    area: NDArray[np.float64]
+    edge: NDArray[np.float64]
+    at: NDArray[np.float64]
+    count: int
+
+    @property
+    def thickness(self) -> NDArray[np.float64]:
+        """About the width of each fragment, mm: twice its area over its boundary."""
+        return np.asarray(2.0 * self.area / np.maximum(self.edge, 1e-9))
+
+
+def tiles(bounds: tuple[float, float, float, float], size: float) -> Iterator[tuple[int, int, Geometry]]:
+    """Column, row and box of tiles that cover ``bounds``."""
+    x0, y0 = bounds[0] - ODD[0], bounds[1] - ODD[1]
+    columns = int((bounds[2] - x0) // size) + 1
+    rows = int((bounds[3] - y0) // size) + 1
+    for column in range(columns):
+        for row in range(rows):
+            left, low = x0 + column * size, y0 + row * size
+            yield column, row, shapely.box(left, low, x0 + (column + 1) * size, y0 + (row + 1) * size)
+
+
+class _Borders:
+    """Joins pieces over the borders of tiles."""
+
+    def __init__(self) -> None:
+        self._open: dict[tuple[str, int, int], list[tuple[float, float, int]]] = {}
+        self.joined: list[tuple[int, int]] = []
+
+    def add(self, column: int, row: int, box: Geometry, pieces: Shapes, first: int) -> None:
+        """Take the pieces (numbered from ``first``) of one tile."""
+        points, index = shapely.get_coordinates(pieces, return_index=True)
+        same = index[1:] == index[:-1]
+        a, b, owner = points[:-1][same], points[1:][same], index[:-1][same] + first
+        x0, y0, x1, y1 = box.bounds
+        sides = (("x", column, row, 0, x0), ("x", column + 1, row, 0, x1))
+        sides += (("y", column, row, 1, y0), ("y", column, row + 1, 1, y1))
+        for word, i, j, axis, value in sides:
+            on = (np.abs(a[:, axis] - value) < TOUCH) & (np.abs(b[:, axis] - value) < TOUCH)
+            low = np.minimum(a[on, 1 - axis], b[on, 1 - axis])
+            high = np.maximum(a[on, 1 - axis], b[on, 1 - axis])
+            found = [
+                (float(s), float(e), int(k)) for s, e, k in zip(low, high, owner[on], strict=True) if e - s > TOUCH
+            ]
+            self._meet((word, i, j), found)
+
+    def _meet(self, key: tuple[str, int, int], found: list[tuple[float, float, int]]) -> None:
+        if key not in self._open:
+            self._open[key] = found
+            return
+        for low, high, piece in self._open.pop(key):
+            for start, stop, other in found:
+                if min(high, stop) - max(low, start) > TOUCH:
+                    self.joined.append((piece, other))
+
+
+def carve(
+    parts: Parts, sweep: Sweep, area: Geometry, *, tile: float = 10.0, progress: Progress | None = None
+) -> Fragments:
+    """What is left of every part, and which pieces of copper hold it."""
+    shapely.prepare(area)
+    borders = _Borders()
+    tree = shapely.STRtree(parts.shapes)
+    table: list[tuple[NDArray[np.intp], NDArray[np.intp], NDArray[np.float64]]] = []
+    total = 0
+    every = list(tiles(area.bounds, tile))
+    for number, (column, row, box) in enumerate(every):
+        if progress is not None:
+            progress.step(number / len(every), "island check")
+        if not shapely.intersects(area, box):
+            continue
+        left = box if shapely.contains(area, box) else shapely.intersection(area, box)
+        pieces = explode(np.array([shapely.difference(left, sweep.area(box))], dtype=object))[0]
+        if len(pieces) == 0:
+            continue
+        borders.add(column, row, box, pieces, total)
+        near = np.sort(tree.query(box, predicate="intersects"))
+        if len(near):
+            table.append(_meet(parts.shapes, near, pieces, total, box))
+        total += len(pieces)
+    return _gather(table, borders.joined, total)
+
+
+def _meet(
+    shapes: Shapes, near: NDArray[np.intp], pieces: Shapes, first: int, box: Geometry
+) -> tuple[NDArray[np.intp], NDArray[np.intp], NDArray[np.float64]]:
+    """Fragments in one tile: part, piece, and columns area, boundary, x, y."""
+    part, piece = shapely.STRtree(pieces).query(shapes[near], predicate="intersects")
+    inside = shapely.intersection(shapes[near[part]], pieces[piece])
+    area = shapely.area(inside)
+    kept = area > 1e-12
+    part, piece, inside, area = part[kept], piece[kept], inside[kept], area[kept]
+    edge = shapely.length(inside) - _along_border(inside, box)
+    at = shapely.get_coordinates(shapely.point_on_surface(inside))
+    return near[part], piece + first, np.column_stack((area, edge, at))
+
+
+def _along_border(shapes: Shapes, box: Geometry) -> NDArray[np.float64]:
+    """Length of each shape's boundary that lies on the tile's border."""
+    points, index = shapely.get_coordinates(shapes, return_index=True)
+    same = index[1:] == index[:-1]
+    a, b, owner = points[:-1][same], points[1:][same], index[:-1][same]
+    on = np.zeros(len(a), dtype=bool)
+    for axis, value in zip((0, 1, 0, 1), box.bounds, strict=True):
+        on |= (np.abs(a[:, axis] - value) < TOUCH) & (np.abs(b[:, axis] - value) < TOUCH)
+    size = np.hypot(*(b - a).T) * on
+    return np.bincount(owner, weights=size, minlength=len(shapes))
+
+
+def _gather(
+    table: list[tuple[NDArray[np.intp], NDArray[np.intp], NDArray[np.float64]]],
+    joined: list[tuple[int, int]],
+    total: int,
+) -> Fragments:
+    pairs = np.array(joined, dtype=np.intp).reshape(-1, 2)
+    graph = coo_matrix((np.ones(len(pairs)), (pairs[:, 0], pairs[:, 1])), shape=(max(total, 1), max(total, 1)))
+    count, label = connected_components(graph, directed=False)
+    if not table:
+        none = np.empty(0, np.intp)
+        return Fragments(none, none, np.empty(0), np.empty(0), np.empty((0, 2)), count)
+    part = np.concatenate([row[0] for row in table])
+    piece = label[np.concatenate([row[1] for row in table])]
+    values = np.concatenate([row[2] for row in table])
+    key, inverse = np.unique(np.column_stack((part, piece)), axis=0, return_inverse=True)
+    inverse = inverse.reshape(-1)
+    area = np.bincount(inverse, weights=values[:, 0])
+    edge = np.bincount(inverse, weights=values[:, 1])
+    order = np.lexsort((-values[:, 0], inverse))
+    first = order[np.searchsorted(inverse[order], np.arange(len(key)))]
+    return Fragments(key[:, 0], key[:, 1], area, edge, values[first, 2:4], count)

@@ -1,0 +1,143 @@
+"""Grooves that isolate nets from each other.
+
+Where every gap takes the cut, the grooves are the boundary of all copper grown by half the cut's
+width. Where a gap is narrower, that boundary has no line; the line of equal distance from both
+nets is cut instead, which bites least. Together they separate every net.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from shapely import Geometry
+
+from drypoint.cuts.centrelines import CentreLines, centre_lines
+from drypoint.cuts.gaps import OVERSHOOT
+from drypoint.cuts.model import GroovePlan
+from drypoint.cuts.offsets import as_paths, clip_lines, climb_rings, grow, ring_width, unite
+from drypoint.cuts.parts import Parts, Shapes, copper_parts
+from drypoint.errors import InputError
+from drypoint.progress import Progress
+
+SHORTEST = 1e-3
+"""mm. Lines shorter than this cut nothing."""
+
+
+def plan_grooves(
+    nets: Mapping[str, Geometry],
+    width: float,
+    *,
+    bite: float = 0.0,
+    boundary: Geometry | None = None,
+    loops: int = 1,
+    overlap: float = 0.2,
+    moat: float | None = None,
+    climb: bool = True,
+    progress: Progress | None = None,
+) -> GroovePlan:
+    """Centre lines of the grooves that isolate ``nets``.
+
+    Parameters
+    ----------
+    nets : mapping of str to geometry
+        Copper per net, mm, board frame. Gaps inside one net are left alone.
+    width : float
+        Width of the cut at the copper's top, mm.
+    bite : float
+        How far a cut may eat into copper of a net, mm.
+    boundary : geometry, optional
+        Where grooves may run; what lies outside is not cut.
+    loops : int
+        Loops round every net; each further one lies ``width * (1 - overlap)`` farther out.
+    overlap : float
+        Share of the width by which neighbouring loops overlap, 0..0.9.
+    moat : float, optional
+        Width of the milled band around every net, mm; adds the loops that it needs.
+    climb : bool
+        Whether loops are cut climbing (with a spindle turning clockwise) or conventionally.
+
+    Raises
+    ------
+    InputError
+        If a value makes no sense.
+    """
+    _check_values(width, bite, loops, overlap)
+    parts = copper_parts(nets)
+    if len(parts.shapes) == 0:
+        return GroovePlan((), (), ())
+    inner = progress or Progress()
+    pitch = width * (1.0 - overlap)
+    count = loops if moat is None else max(loops, 1 + int(np.ceil((moat - width) / pitch - 1e-9)))
+    narrow = centre_lines(parts, width, bite, inner.part(0.0, 0.5))
+    rings: list[Shapes] = []
+    for number in range(count):
+        inner.step(0.5 + 0.4 * number / count, "loops")
+        rings.append(loop_rings(parts, width / 2.0 + number * pitch))
+        if len(rings[-1]) == 0:
+            break
+    inner.step(0.9, "joining")
+    return _assemble(parts, rings, narrow, boundary, climb)
+
+
+def loop_rings(parts: Parts, distance: float) -> Shapes:
+    """Boundary rings of all copper grown by ``distance`` mm, without those too narrow to matter."""
+    rings = climb_rings(unite(grow(parts.shapes, distance)))
+    # a ring this narrow lies where centre lines run through: it would only cut them twice
+    return rings[ring_width(rings) > OVERSHOOT / 2.0]
+
+
+def _check_values(width: float, bite: float, loops: int, overlap: float) -> None:
+    if not width > 0.0:
+        raise InputError("The width of the cut must be more than 0.", "groove width")
+    if bite < 0.0:
+        raise InputError("The allowed bite cannot be below 0.", "bite")
+    if loops < 1:
+        raise InputError("At least one loop is needed.", "loops")
+    if not 0.0 <= overlap <= 0.9:
+        raise InputError("The overlap must lie between 0 and 0.9.", "overlap")
+
+
+def _assemble(
+    parts: Parts, rings: list[Shapes], narrow: CentreLines, boundary: Geometry | None, climb: bool
+) -> GroovePlan:
+    loops = np.concatenate(rings)
+    owners = loop_owners(parts, loops)
+    loops, source = clip_lines(loops, boundary)
+    if not climb:
+        loops = shapely.reverse(loops)
+    shared, of = clip_lines(narrow.lines, boundary)
+    nets = [(parts.names[owner],) for owner in owners[source]]
+    nets += [tuple(parts.names[net] for net in narrow.pairs[index]) for index in of]
+    every = np.concatenate((loops, shared))
+    keep = shapely.length(every) > SHORTEST
+    return GroovePlan(
+        lines=as_paths(every[keep]),
+        line_nets=tuple(net for net, kept in zip(nets, keep, strict=True) if kept),
+        impossible=narrow.impossible,
+        narrow=narrow.solved,
+        max_bite=max((place.bite for place in narrow.solved), default=0.0),
+        narrow_length=float(shapely.length(shared).sum()),
+    )
+
+
+def loop_owners(parts: Parts, rings: Shapes) -> NDArray[np.intp]:
+    """(R,) net nearest to the start of each ring."""
+    if len(rings) == 0:
+        return np.empty(0, dtype=np.intp)
+    tree = shapely.STRtree(parts.shapes)
+    starts = shapely.get_point(rings, 0)
+    return np.asarray(parts.owner[tree.nearest(starts)])
+
+
+def without(plan: GroovePlan, lines: set[int]) -> GroovePlan:
+    """The plan without some of its lines."""
+    keep = [index for index in range(len(plan.lines)) if index not in lines]
+    return replace(
+        plan,
+        lines=tuple(plan.lines[index] for index in keep),
+        line_nets=tuple(plan.line_nets[index] for index in keep),
+    )

@@ -1,0 +1,158 @@
+"""The island check: does the milled copper fall into exactly the nets of the design?
+
+Separation is judged with the groove's width at the copper's underside, which is what must be
+through; copper lost is judged with its width at the top.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+import numpy as np
+import shapely
+from numpy.typing import ArrayLike, NDArray
+from shapely import Geometry
+
+from drypoint.cuts.carve import Fragments, carve, make_sweep
+from drypoint.cuts.model import Flaw, IslandCheck
+from drypoint.cuts.parts import Parts, Shapes, copper_parts, explode
+from drypoint.errors import InputError
+from drypoint.geometry.points import Points, as_points
+from drypoint.progress import Progress
+
+SHAVING = 0.01
+"""mm. Copper thinner than this is a shaving, not a piece of a net."""
+MARGIN = 1.0
+"""mm of copper round nets and grooves where no outline is given."""
+
+
+def check(
+    nets: Mapping[str, Geometry],
+    lines: Sequence[Points],
+    width: ArrayLike,
+    *,
+    top_width: ArrayLike | None = None,
+    outline: Geometry | None = None,
+    tile: float = 10.0,
+    progress: Progress | None = None,
+) -> IslandCheck:
+    """Shorts, opens and lost copper after cutting ``lines``.
+
+    Parameters
+    ----------
+    nets : mapping of str to geometry
+        Copper per net, board frame, mm. All other copper of the blank is counted as copper too.
+    lines : sequence of (N, 2) arrays
+        Any paths, planned or imported.
+    width : float or (len(lines),) array
+        Width cut at the copper's underside, mm; 0 where the cut is not through.
+    top_width : float or array, optional
+        Width at the copper's top, mm; equal to ``width`` if not given.
+    outline : geometry, optional
+        Where there is copper; else the extent of everything, and a margin.
+    tile : float
+        Side of the tiles the work is done in, mm. It does not change the verdict.
+
+    Raises
+    ------
+    InputError
+        If widths do not match the lines or are below 0.
+    """
+    parts = copper_parts(nets, simplify=0.0)
+    paths = [as_points(line) for line in lines]
+    under = _widths(width, len(paths))
+    top = under if top_width is None else np.maximum(under, _widths(top_width, len(paths)))
+    if len(parts.shapes) == 0:
+        return IslandCheck(0, 0, (), (), ())
+    area = outline if outline is not None else _extent(parts, paths, float(top.max(initial=0.0)))
+    inner = progress or Progress()
+    split = np.array_equal(under, top)
+    apart = carve(parts, make_sweep(paths, under), area, tile=tile, progress=inner.part(0.0, 1.0 if split else 0.5))
+    kept = apart
+    if not split:
+        kept = carve(parts, make_sweep(paths, top), area, tile=tile, progress=inner.part(0.5, 1.0))
+    shorts = _shorts(parts, apart)
+    opens, lost = _losses(parts, kept, area)
+    real = _real(apart, len(parts.shapes))
+    pieces = len(np.unique(apart.piece[real]))
+    return IslandCheck(len(np.unique(parts.owner)), pieces, shorts, opens, lost)
+
+
+def pieces(
+    lines: Sequence[Points], width: ArrayLike, window: Geometry
+) -> Shapes:
+    """The polygons of copper left in ``window`` (board frame) after cutting ``lines``."""
+    paths = [as_points(line) for line in lines]
+    swept = make_sweep(paths, _widths(width, len(paths))).area(window)
+    return explode(np.array([shapely.difference(window, swept)], dtype=object))[0]
+
+
+def _widths(width: ArrayLike, count: int) -> NDArray[np.float64]:
+    given = np.asarray(width, dtype=np.float64)
+    if given.ndim > 1 or (given.ndim == 1 and len(given) != count):
+        raise InputError("There must be one width, or one for every line.", "island check")
+    if given.size and not (np.isfinite(given).all() and (given >= 0.0).all()):
+        raise InputError("Widths must be 0 or more.", "island check")
+    return np.broadcast_to(given, (count,)).copy()
+
+
+def _extent(parts: Parts, paths: list[Points], width: float) -> Geometry:
+    bounds = shapely.total_bounds(parts.shapes)
+    low, high = bounds[:2], bounds[2:]
+    for path in paths:
+        if len(path):
+            low, high = np.minimum(low, path.min(axis=0)), np.maximum(high, path.max(axis=0))
+    by = width + MARGIN
+    return shapely.box(low[0] - by, low[1] - by, high[0] + by, high[1] + by)
+
+
+def _real(fragments: Fragments, parts: int) -> NDArray[np.bool_]:
+    """Fragments that are copper of a net: not shavings, or all that is left of a thin part."""
+    return fragments.thickness > SHAVING
+
+
+def _shorts(parts: Parts, fragments: Fragments) -> tuple[Flaw, ...]:
+    real = _real(fragments, len(parts.shapes))
+    part, piece = fragments.part[real], fragments.piece[real]
+    owner = parts.owner[part]
+    order = np.lexsort((part, piece))
+    cuts = np.flatnonzero(np.diff(piece[order])) + 1
+    found = []
+    for group in np.split(order, cuts) if len(order) else []:
+        nets = np.unique(owner[group])
+        if len(nets) < 2:
+            continue
+        names = tuple(parts.names[net] for net in nets)
+        at = _between(parts, part[group])
+        found.append(Flaw(names, at, "joined: " + ", ".join(names[:6]) + (" …" if len(names) > 6 else "")))
+    return tuple(found)
+
+
+def _between(parts: Parts, chosen: NDArray[np.intp]) -> tuple[float, float]:
+    """Middle of the shortest way between two parts of different nets."""
+    shapes, owner = parts.shapes[chosen], parts.owner[chosen]
+    others = owner != owner[0]
+    one = shapely.union_all(shapes[~others]) if (~others).sum() < 50 else shapes[0]
+    near = shapes[others][np.argmin(shapely.distance(shapes[others], one))]
+    middle = shapely.shortest_line(one, near).interpolate(0.5, normalized=True)
+    return (float(middle.x), float(middle.y))
+
+
+def _losses(parts: Parts, fragments: Fragments, area: Geometry) -> tuple[tuple[Flaw, ...], tuple[Flaw, ...]]:
+    real = _real(fragments, len(parts.shapes))
+    count = np.bincount(fragments.part[real], minlength=len(parts.shapes))
+    opens, lost = [], []
+    for index in np.flatnonzero(count > 1):
+        rows = np.flatnonzero(real & (fragments.part == index))
+        small = rows[np.argsort(fragments.area[rows])[-2]]
+        name = parts.names[parts.owner[index]]
+        at = fragments.at[small]
+        opens.append(Flaw((name,), (float(at[0]), float(at[1])), f"{name} falls into {len(rows)} pieces"))
+    gone = np.flatnonzero(count == 0)
+    if len(gone):
+        gone = gone[shapely.intersects(parts.shapes[gone], area)]
+    for index in gone:
+        name = parts.names[parts.owner[index]]
+        spot = shapely.point_on_surface(parts.shapes[index])
+        lost.append(Flaw((name,), (float(spot.x), float(spot.y)), f"copper of {name} is cut away"))
+    return tuple(opens), tuple(lost)

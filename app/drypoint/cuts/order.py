@@ -1,0 +1,195 @@
+"""The order of work: short ways between places.
+
+A tour is found by a general solver that works against the clock, so two calls need not agree on
+large sets. Equal answers for equal jobs come from three things: distances made unique by a fixed
+small jitter, so that small sets have one shortest tour; a canonical start and direction; and
+``known``, the order kept from last time, which is used again wherever it still fits.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import fast_tsp
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+from scipy.spatial import cKDTree
+
+from drypoint.geometry.points import Points, as_points, is_closed
+
+LARGEST = 60_000
+"""The solver counts in 16 bits: distances are scaled to this."""
+MOST = 5_000
+"""Places one tour is sought through at once; more are joined from strips (memory grows squared)."""
+ROUNDS = 4
+"""Times that the order of paths and their entries are chosen in turn."""
+
+
+def tour(
+    points: ArrayLike,
+    *,
+    start: ArrayLike | None = None,
+    seconds: float = 1.0,
+    known: ArrayLike | None = None,
+) -> NDArray[np.intp]:
+    """A short closed tour through all places.
+
+    Parameters
+    ----------
+    points : (N, 2) array
+        mm. Equal places are visited one after the other.
+    start : (2,) array, optional
+        The tour starts at the place nearest to it; else at the first.
+    seconds : float
+        Time given to the search.
+    known : (N,) array, optional
+        An order found earlier; returned as it is when it is a permutation of the places.
+
+    Returns
+    -------
+    (N,) indices.
+    """
+    places = as_points(points)
+    count = len(places)
+    if known is not None:
+        given = np.asarray(known, dtype=np.intp)
+        if len(given) == count and np.array_equal(np.sort(given), np.arange(count)):
+            return given
+    if count < 3:
+        return _from_start(np.arange(count), places, start)
+    single, inverse = np.unique(places, axis=0, return_inverse=True)
+    order = _solve(single, seconds)
+    members = np.argsort(inverse.reshape(-1), kind="stable")
+    counts = np.bincount(inverse.reshape(-1), minlength=len(single))
+    first = np.cumsum(counts) - counts
+    whole = np.concatenate([members[first[k] : first[k] + counts[k]] for k in order])
+    return _from_start(whole, places, start)
+
+
+def closed_length(points: ArrayLike, order: ArrayLike) -> float:
+    """Length of a closed tour, mm."""
+    path = as_points(points)[np.asarray(order, dtype=np.intp)]
+    return float(np.hypot(*(path - np.roll(path, -1, axis=0)).T).sum())
+
+
+def _solve(places: Points, seconds: float) -> NDArray[np.intp]:
+    count = len(places)
+    if count < 4:
+        return np.arange(count)
+    if count > MOST:
+        return _strips(places, seconds)
+    moved = places + np.random.default_rng(3).uniform(-1.0, 1.0, places.shape) * np.ptp(places) * 1e-5
+    difference = moved[:, None, :] - moved[None, :, :]
+    distance = np.sqrt((difference**2).sum(axis=2))
+    scaled = np.rint(distance * (LARGEST / max(float(distance.max()), 1e-9))).astype(np.uint16)
+    given = min(seconds, 0.004 * count)
+    return np.asarray(fast_tsp.find_tour(scaled, duration_seconds=given), dtype=np.intp)
+
+
+def _strips(places: Points, seconds: float) -> NDArray[np.intp]:
+    """Large sets: tours of blocks of x, cut open where they are nearest to the next block."""
+    count = int(np.ceil(len(places) / (MOST / 2)))
+    blocks = np.array_split(np.argsort(places[:, 0], kind="stable"), count)
+    found: list[NDArray[np.intp]] = []
+    at: Points | None = None
+    for block in blocks:
+        inner = block[_solve(as_points(places[block]), seconds / count)]
+        if at is not None:
+            nearest = int(np.argmin(((places[inner] - at) ** 2).sum(axis=1)))
+            inner = np.roll(inner, -nearest)
+        found.append(inner)
+        at = places[inner[-1]]
+    return np.concatenate(found)
+
+
+def _from_start(order: NDArray[np.intp], places: Points, start: ArrayLike | None) -> NDArray[np.intp]:
+    """The same closed tour from the place nearest to ``start``, in a canonical direction."""
+    if len(order) == 0:
+        return order.astype(np.intp)
+    wanted = 0
+    if start is not None:
+        wanted = int(np.argmin(((places - np.asarray(start, dtype=np.float64)) ** 2).sum(axis=1)))
+    turned = np.roll(order, -int(np.flatnonzero(order == wanted)[0]))
+    if len(turned) > 2 and turned[1] > turned[-1]:
+        turned = np.concatenate((turned[:1], turned[:0:-1]))
+    return turned.astype(np.intp)
+
+
+def order_paths(
+    paths: Sequence[Points],
+    *,
+    start: ArrayLike | None = None,
+    seconds: float = 1.0,
+    known: Sequence[tuple[int, int]] | None = None,
+) -> list[tuple[int, int]]:
+    """An order of paths with little travel between them.
+
+    Returns
+    -------
+    list of (index, entry)
+        For a closed path, ``entry`` is the vertex it is entered and left at. For an open path it
+        is 0 (as it is) or 1 (reversed). `entered` makes the path that is meant.
+    """
+    if known is not None and sorted(index for index, _ in known) == list(range(len(paths))):
+        return [(int(index), int(entry)) for index, entry in known]
+    if not paths:
+        return []
+    closed = [is_closed(path) for path in paths]
+    gates = [
+        path[:-1] if ring else path[[0, -1]] for path, ring in zip(paths, closed, strict=True)
+    ]
+    origin = np.zeros(2) if start is None else np.asarray(start, dtype=np.float64)
+    entry = [int(np.argmin(((gate - origin) ** 2).sum(axis=1))) for gate in gates]
+    best: list[tuple[int, int]] = []
+    shortest = np.inf
+    for _ in range(ROUNDS):
+        spots = as_points([gate[at] for gate, at in zip(gates, entry, strict=True)])
+        order = tour(spots, start=origin, seconds=seconds / ROUNDS)
+        chosen, travel = _entries([gates[k] for k in order], [closed[k] for k in order], origin)
+        for place, at in zip(order, chosen, strict=True):
+            entry[place] = at
+        if travel < shortest - 1e-9:
+            shortest = travel
+            best = [(int(k), at) for k, at in zip(order, chosen, strict=True)]
+    return best
+
+
+def entered(path: Points, entry: int) -> Points:
+    """The path as `order_paths` wants it cut: turned to its entry vertex, or reversed."""
+    if is_closed(path):
+        return as_points(np.vstack((path[entry:-1], path[: entry + 1])), path.shape[1])
+    return as_points(path[::-1], path.shape[1]) if entry else path
+
+
+def _entries(gates: list[Points], closed: list[bool], origin: Points) -> tuple[list[int], float]:
+    """The gates that make the way through all paths in this order shortest (exact)."""
+    cost = np.zeros(1)
+    leave = origin[None, :]
+    back: list[NDArray[np.intp]] = []
+    for gate, ring in zip(gates, closed, strict=True):
+        came, total = _cheapest(leave, cost, gate)
+        back.append(came)
+        cost, leave = total, gate if ring else gate[::-1]
+    at = int(np.argmin(cost))
+    travel = float(cost[at])
+    chosen = []
+    for came in reversed(back):
+        chosen.append(at)
+        at = int(came[at])
+    return chosen[::-1], travel
+
+
+def _cheapest(
+    leave: Points, cost: NDArray[np.float64], gate: Points
+) -> tuple[NDArray[np.intp], NDArray[np.float64]]:
+    """For every gate the cheapest place to come from, and the cost so far."""
+    if len(leave) * len(gate) <= 250_000:
+        way = np.sqrt(((gate[:, None, :] - leave[None, :, :]) ** 2).sum(axis=2)) + cost
+        came = np.argmin(way, axis=1)
+        return came, way[np.arange(len(gate)), came]
+    likely = np.argsort(cost)[:64]
+    near = cKDTree(leave).query(gate)[1]
+    came, total = _cheapest(leave[likely], cost[likely], gate)
+    direct = np.hypot(*(gate - leave[near]).T) + cost[near]
+    better = direct < total
+    return np.where(better, near, likely[came]), np.where(better, direct, total)
