@@ -8,7 +8,7 @@ from collections.abc import Iterator
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 import pytest
-from PySide6.QtCore import QMessageLogContext, QtMsgType, qInstallMessageHandler
+from PySide6.QtCore import QCoreApplication, QEvent, QMessageLogContext, QtMsgType, qInstallMessageHandler
 from PySide6.QtWidgets import QApplication
 
 from drypoint.ui.theme.theme import Theme
@@ -30,15 +30,24 @@ def no_qt_warnings() -> Iterator[list[str]]:
 
     before = qInstallMessageHandler(collect)
     yield complaints
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)  # windows go with their test
     qInstallMessageHandler(before)
     assert not complaints, complaints
 
 
+@pytest.fixture(scope="session")
+def one_theme(qapp: QApplication) -> Theme:
+    """Dressing the application is slow, so it is done once."""
+    return Theme(qapp, dark=False)
+
+
 @pytest.fixture(params=[False, True], ids=["light", "dark"])
-def theme(qapp: QApplication, request: pytest.FixtureRequest) -> Theme:
-    return Theme(qapp, dark=request.param)
+def theme(one_theme: Theme, request: pytest.FixtureRequest) -> Theme:
+    one_theme.choose(request.param)
+    return one_theme
 
 
 @pytest.fixture
-def light(qapp: QApplication) -> Theme:
-    return Theme(qapp, dark=False)
+def light(one_theme: Theme) -> Theme:
+    one_theme.choose(False)
+    return one_theme

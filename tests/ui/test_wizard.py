@@ -13,6 +13,7 @@ from drypoint.ui.canvas.content import Clamp, draw_board
 from drypoint.ui.forms.blank import BlankForm, gap
 from drypoint.ui.forms.sketch import VBitSketch
 from drypoint.ui.forms.values import BlankValues
+from drypoint.ui.parts.fields import Choice
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.wizard.wizard import BoardFacts, SetupWizard
 
@@ -89,8 +90,7 @@ def test_finding_is_shown_on_the_board(wizard: SetupWizard) -> None:
 
 def test_role_is_offered_for_every_file(wizard: SetupWizard, qtbot) -> None:
     answer(wizard)
-    boxes = wizard.files.findChildren(type(wizard.machine.port))
-    shown = [b for b in boxes if b.isVisibleTo(wizard.files)]
+    shown = [box for box in wizard.files.findChildren(Choice) if not box.isHidden()]
     assert len(shown) == 1
     with qtbot.waitSignal(wizard.role_changed) as caught:
         shown[0].activated.emit(shown[0].currentIndex())

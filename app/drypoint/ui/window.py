@@ -26,7 +26,7 @@ from drypoint.ui.run_strip import RunStrip
 from drypoint.ui.theme.icons import app_icon
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
-from drypoint.ui.traveller import Traveller
+from drypoint.ui.traveller import NARROW, WIDE, Step, Traveller
 
 STEPS = 9
 PAGE, PAGE_WIDE, PAGE_LARGE = 300, 430, 360
@@ -76,6 +76,8 @@ class MainWindow(QMainWindow):
         self.setMinimumSize(900, 620)
         self.setAcceptDrops(True)
         self.show_name("")
+        names = [self.commands[f"step{number + 1}"].text() for number in range(STEPS)]
+        self.traveller.show_steps([Step(name) for name in names])
 
     def _build(self) -> None:
         for _ in range(STEPS):
@@ -216,7 +218,7 @@ class MainWindow(QMainWindow):
         self.pages.setMinimumWidth(page if not large else min(page, PAGE_LARGE))
         self._set_over(width < OVER)
         self.pages.setVisible(self._over_shown)
-        inner = width - self.traveller.width()
+        inner = width - (NARROW if width < NARROW_TAG else WIDE)
         if self._over:
             self._place_over(page)
             self._body.setSizes([inner - right, right])

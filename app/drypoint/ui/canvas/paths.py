@@ -204,8 +204,9 @@ def _simplified(points: Points, line: Ints, tolerance: float) -> NDArray[np.bool
         p, ends = points[index], _ends(line[index])
         chord, arm = p[2:] - p[:-2], p[1:-1] - p[:-2]
         area = np.abs(chord[:, 0] * arm[:, 1] - chord[:, 1] * arm[:, 0])
-        near = area <= 0.25 * tolerance * np.hypot(chord[:, 0], chord[:, 1])
-        inside = (arm * chord).sum(axis=1) >= 0.0
+        square, share = (chord**2).sum(axis=1), (arm * chord).sum(axis=1)
+        near = area <= 0.25 * tolerance * np.sqrt(square)
+        inside = (share >= 0.0) & (share <= square) & (square > 0.0)  # else a spike would be lost
         drop = np.zeros(len(index), dtype=bool)
         drop[1:-1] = near & inside & ~ends[1:-1]
         drop[::2] = False  # neighbours never go at once, so no chord spans more than two steps

@@ -48,6 +48,8 @@ class PositionPanel(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._position = Position(None, None)
+        self._why_not = ""
         self.keys = JogKeys(self)
         self.switch = Switch(theme, self.tr("Jog keys"))
         self._armed_word = words("", "quiet")
@@ -63,7 +65,7 @@ class PositionPanel(QWidget):
         self._hint.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
         self._build()
         self._connect()
-        theme.changed.connect(lambda: self._show_armed(self.keys.armed))
+        theme.changed.connect(self._dress)
         self._show_armed(False)
 
     def _build(self) -> None:
@@ -131,6 +133,7 @@ class PositionPanel(QWidget):
 
     def show_position(self, position: Position) -> None:
         """Show where the bit is."""
+        self._position = position
         for number, axis in enumerate(AXES):
             work = "–" if position.work is None else f"{position.work[number]:.3f}"
             machine = "" if position.machine is None else f"{position.machine[number]:.3f}"
@@ -145,12 +148,17 @@ class PositionPanel(QWidget):
             self.switch.setChecked(False)
         for each in (*self._buttons.values(), self.switch, self.touch_off, self.enter_place):
             each.setEnabled(usable)
+        self._why_not = why_not
         self._show_armed(self.keys.armed, why_not)
 
     def _arm(self, on: bool) -> None:
         self.keys.arm(on)
         self._show_armed(on)
         self.armed.emit(on)
+
+    def _dress(self) -> None:
+        self._show_armed(self.keys.armed, self._why_not)
+        self.show_position(self._position)
 
     def _disarmed(self) -> None:
         self.switch.setChecked(False)

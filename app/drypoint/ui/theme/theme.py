@@ -29,6 +29,7 @@ class Theme(QObject):
         self._app = app
         self._dark = dark
         self.tokens: Tokens = LIGHT
+        self._dressed = False
         self._style = BenchStyle(lambda: self.tokens)
         app.setStyle(self._style)
         app.styleHints().colorSchemeChanged.connect(self._system_changed)
@@ -49,7 +50,10 @@ class Theme(QObject):
 
     def _apply(self) -> None:
         system = self._app.styleHints().colorScheme() == Qt.ColorScheme.Dark
-        self.tokens = DARK if (system if self._dark is None else self._dark) else LIGHT
+        wanted = DARK if (system if self._dark is None else self._dark) else LIGHT
+        if wanted is self.tokens and self._dressed:
+            return
+        self.tokens, self._dressed = wanted, True
         self._app.setPalette(palette(self.tokens))
         self._app.setFont(font(Text.BODY))
         self._app.setStyleSheet(style_sheet(self.tokens))
