@@ -38,8 +38,8 @@ class Prior:
         Standard deviation of the natural logarithm.
     """
 
-    median: tuple[float, ...] = (0.015, 2.5, 2.5, 0.020, 25.0, 0.006)
-    spread: tuple[float, ...] = (0.5, 0.4, 0.4, 0.8, 0.4, 0.5)
+    median: tuple[float, ...] = (0.013, 2.2, 2.2, 0.020, 20.0, 0.004)
+    spread: tuple[float, ...] = (0.5, 0.4, 0.4, 0.8, 0.4, 0.4)
 
     @property
     def start(self) -> NDArray[np.float64]:

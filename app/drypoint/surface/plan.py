@@ -271,7 +271,7 @@ def _settle(
         if len(centres) > 1
         else 0.0
     )
-    aim = centres + rng.normal(0.0, 0.15 * gap, centres.shape)
+    aim = centres + rng.normal(0.0, 0.08 * gap, centres.shape)
     tree = cKDTree(ground)
     places: list[NDArray[np.float64]] = []
     for point in aim:

@@ -1,0 +1,101 @@
+"""How well the surface is known along the grooves, against usual interpolation on a grid.
+
+    python tests/benchmarks/surface_accuracy.py [boards]
+
+References in the same run: least-squares quadratic, bilinear (scipy RegularGridInterpolator),
+bicubic (RectBivariateSpline) and thin plate (RBFInterpolator) on a regular grid of equally many
+touches of the same sheet with the same noise.
+"""
+
+from __future__ import annotations
+
+import sys
+import time
+from pathlib import Path
+
+import numpy as np
+from scipy.interpolate import RBFInterpolator, RectBivariateSpline, RegularGridInterpolator
+from shapely import box
+
+sys.path.insert(0, str(Path(__file__).parent))
+from surface_truth import HEIGHT, WIDTH, Sheet, along, grooves, sheet
+
+from drypoint.surface.model import fit_surface
+from drypoint.surface.plan import plan_touches
+
+REGION = box(1.0, 1.0, WIDTH - 1.0, HEIGHT - 1.0)
+GRIDS = {48: (8, 6), 100: (10, 10), 192: (16, 12)}
+
+
+def references(truth: Sheet, count: int, at: np.ndarray, seed: int) -> dict[str, np.ndarray]:
+    columns, rows = GRIDS[count]
+    x = np.linspace(2.0, WIDTH - 2.0, columns)
+    y = np.linspace(2.0, HEIGHT - 2.0, rows)
+    places = np.stack(np.meshgrid(x, y, indexing="ij"), -1).reshape(-1, 2)
+    z = truth.touch(places, seed)[:, 2]
+    grid = z.reshape(columns, rows)
+    inside = np.clip(at, (2.0, 2.0), (WIDTH - 2.0, HEIGHT - 2.0))
+
+    def terms(p: np.ndarray) -> np.ndarray:
+        u, v = p.T / 50.0
+        return np.column_stack((np.ones_like(u), u, v, u * u, u * v, v * v))
+
+    fit = np.linalg.lstsq(terms(places), z, rcond=None)[0]
+    return {
+        "quadratic": terms(at) @ fit,
+        "bilinear": RegularGridInterpolator((x, y), grid)(inside),
+        "bicubic": RectBivariateSpline(x, y, grid).ev(*at.T),
+        "thin plate": RBFInterpolator(places, z)(at),
+    }
+
+
+def measure(boards: int, count: int, share: float) -> dict[str, float]:
+    squares: dict[str, list[float]] = {}
+    inside, inside_bad, spread, seconds = [], [], [], []
+    for seed in range(boards):
+        truth, lines = sheet(seed), grooves(seed, share)
+        at = along(lines)
+        true = truth.height(at)
+        rows = {k: v - true for k, v in references(truth, count, at, seed).items()}
+        places = plan_touches(lines, REGION, count, seed=seed)
+        for name, bad in (("ours", 0.0), ("ours, 5 % bad", 0.05)):
+            start = time.perf_counter()
+            surface = fit_surface(truth.touch(places, seed, bad), seed=seed)
+            seconds.append(time.perf_counter() - start)
+            mean, std = surface.predict(at).T
+            rows[name] = mean - true
+            hit = float(np.mean(np.abs(rows[name]) <= 1.6449 * std))
+            (inside_bad if bad else inside).append(hit)
+            if not bad:
+                spread.append(float(np.mean(std**2)))
+        for k, v in rows.items():
+            squares.setdefault(k, []).append(float(np.mean(v**2)))
+    rms = {k: 1e3 * float(np.sqrt(np.mean(v))) for k, v in squares.items()}
+    best = min(rms[k] for k in ("quadratic", "bilinear", "bicubic", "thin plate"))
+    odd = [h for s, h in enumerate(inside) if s % 2]
+    even = [h for s, h in enumerate(inside) if not s % 2]
+    return rms | {
+        "ours ÷ best": rms["ours"] / best,
+        "bad ÷ clean": rms["ours, 5 % bad"] / rms["ours"],
+        "stated rms": 1e3 * float(np.sqrt(np.mean(spread))),
+        "90 % holds": 100.0 * float(np.mean(inside)),
+        "· in family": 100.0 * float(np.mean(even)),
+        "· outside": 100.0 * float(np.mean(odd)),
+        "· 5 % bad": 100.0 * float(np.mean(inside_bad)),
+        "fit s": float(np.median(seconds)),
+    }
+
+
+def main() -> None:
+    boards = int(sys.argv[1]) if len(sys.argv) > 1 else 24
+    columns = [(c, s) for s in (1.0, 1.0 / 3.0) for c in GRIDS]
+    results = [measure(boards, c, s) for c, s in columns]
+    print(f"{boards} boards, {WIDTH:.0f} × {HEIGHT:.0f} mm; RMS along the grooves in µm")
+    heads = [f"{c}, {'all' if s == 1 else 'third'}" for c, s in columns]
+    print(" " * 14 + "".join(f"{head:>12s}" for head in heads))
+    for name in results[0]:
+        print(f"{name:14s}" + "".join(f"{r[name]:12.3f}" for r in results))
+
+
+if __name__ == "__main__":
+    main()
