@@ -1,6 +1,6 @@
 """Shapes of apertures round the origin, mm: standard ones, with holes that are transparent.
 
-Source of the parameters: The Gerber Layer Format Specification, revision 2021.02, section 4.4.
+Source of the parameters: The Gerber Layer Format Specification, revision 2021.02, chapter 4.
 """
 
 from __future__ import annotations
@@ -59,7 +59,7 @@ def obround(width: float, height: float, tolerance: float) -> Polygon:
     if width == height:
         return Polygon(points)
     reach = (width / 2.0 - radius, height / 2.0 - radius)
-    corners = [points + (sx * reach[0], sy * reach[1]) for sx, sy in ((1, 1), (-1, -1))]
+    corners = [points + np.array(reach) * side for side in (1.0, -1.0)]
     hull = shapely.MultiPoint(np.vstack(corners)).convex_hull
     return hull if isinstance(hull, Polygon) else NOTHING
 

@@ -171,7 +171,10 @@ class GerberLayer:
 
     def _compose(self, groups: Index, progress: Progress | None = None) -> dict[int, BaseGeometry]:
         tools, extras = self._reading.plotter.toolbox.tools, self._reading.picture.extras
-        return compose(self._rows, tools, extras, groups, progress)
+        try:
+            return compose(self._rows, tools, extras, groups, progress)
+        except InputError as error:
+            raise InputError(error.what, self.name, error.hint) from error
 
     def nets(self, progress: Progress | None = None) -> dict[str, BaseGeometry]:
         """Copper of each net that the attributes name, polarity composed; empty if they name none.

@@ -70,7 +70,7 @@ def arc_points(
     """(N, 2) polyline along an arc, both ends included and exact.
 
     Where the radii at the two ends differ the radius changes evenly: the specification allows any
-    monotonic curve inside the ring (revision 2021.02, section 4.7).
+    monotonic curve inside the ring (revision 2021.02, chapter 4).
     """
     first = math.atan2(start[1] - centre[1], start[0] - centre[0])
     r0 = math.hypot(start[0] - centre[0], start[1] - centre[1])
@@ -90,7 +90,7 @@ def quarter_centre(
     """The centre meant in single-quadrant mode, where the offsets carry no sign.
 
     Of the four candidates the one whose radii agree best among those with a sweep of at most a
-    quarter turn (The Gerber Layer Format Specification, revision 2021.02, section 8.1.10).
+    quarter turn (The Gerber Layer Format Specification, revision 2021.02, chapter 8).
     """
     ranked = []
     for sx in (1.0, -1.0):

@@ -90,12 +90,14 @@ def compose(
     wanted = dark & (groups >= 0)
     shapes, cells = cover(rows[wanted], tools, extras, groups[wanted] * count + runs[wanted])
     pieces, cells = _united(shapes, cells, progress)
-    if len(pieces) and not dark.all():
+    if count > 1 and len(pieces):
+        pieces, owner = shapely.get_parts(pieces, return_index=True)
+        cells = cells[owner]
         holes, hole_runs = cover(rows[~dark], tools, extras, runs[~dark])
         _clear(pieces, cells % count, holes, hole_runs)
-    if count == 1:
-        return {int(cell): piece for cell, piece in zip(cells, pieces, strict=True) if not piece.is_empty}
-    return _by_group(pieces, cells // count)
+        solid = ~shapely.is_empty(pieces)
+        pieces, cells = _united(pieces[solid], cells[solid] // count, None)
+    return {int(cell): piece for cell, piece in zip(cells, pieces, strict=True)}
 
 
 def _runs(dark: NDArray[np.bool_]) -> Index:
@@ -157,17 +159,6 @@ def _clear(pieces: Shapes, runs: Index, holes: Shapes, hole_runs: Index) -> None
 
 def _difference(shape: BaseGeometry, cut: BaseGeometry) -> BaseGeometry:
     return _robust(lambda grid: shapely.difference(shape, cut, grid_size=grid))
-
-
-def _by_group(pieces: Shapes, keys: Index) -> dict[int, BaseGeometry]:
-    """The pieces of each group united once more; they may have grown together over other runs."""
-    result = {}
-    for key in np.unique(keys):
-        mine = pieces[keys == key]
-        mine = mine[~shapely.is_empty(mine)]
-        if len(mine):
-            result[int(key)] = union(mine)
-    return result
 
 
 def subtract_from_box(shape: BaseGeometry) -> BaseGeometry:

@@ -23,6 +23,7 @@ from drypoint.board.gerber_state import INCH, Block, GraphicsState
 from drypoint.board.macro_template import Macro
 from drypoint.errors import InputError
 
+_DATA = re.compile(r"[GDMXYN][-+0-9]")
 _BLANKS = re.compile(r"\s+")
 _APERTURE = re.compile(r"ADD0*(\d{1,9})([^,]+)(?:,(.*))?\Z")
 _BLOCK = re.compile(r"ABD0*(\d{1,9})\Z")
@@ -87,7 +88,7 @@ class ExtendedCommands:
                 self._attributes.apply(block.strip().replace("\n", "").replace("\r", ""))
             elif code in ("IN", "LN") or not command:
                 continue
-            elif code[0] in "GDMXYN":
+            elif _DATA.match(command):
                 return "*".join(blocks[index:])
             else:
                 self._plotter.notices.add(f"The unknown command “{command[:24]}” is passed over.", offset)

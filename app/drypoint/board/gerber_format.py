@@ -11,6 +11,9 @@ COORDINATE_LIMIT = 1.0e6
 """mm. No board is a kilometre long; beyond it float arithmetic would lose the micrometre."""
 
 _DIGIT_LIMIT = 18
+_COMMON_LENGTH = 12
+_POWERS = tuple(10.0**power for power in range(10))
+_SIGNS = ("", "+", "-")
 _STATEMENT = re.compile(
     r"FS(?P<zeros>[LTD]?)(?P<mode>[AI]?)(?:[NG]\d+)*"
     r"X(?P<xi>\d)(?P<xd>\d)(?:Y(?P<yi>\d)(?P<yd>\d))?(?:[ZDM]\d+)*\Z"
@@ -56,15 +59,17 @@ class CoordinateFormat:
         InputError
             If the word is no number or has too many digits.
         """
+        if not self.trailing and len(word) <= _COMMON_LENGTH and "." not in word:
+            return int(word) / _POWERS[digits[1]] if word not in _SIGNS else _number(word)
         if "." in word:
             return _number(word)
-        size = len(word) - (word[0] in "+-")
+        size = len(word) - (word[:1] in "+-")
         if size > _DIGIT_LIMIT:
             raise InputError(f"A coordinate has {size} digits.", hint="The file may be damaged.")
         if self.trailing:
             word = word.ljust(len(word) - size + sum(digits), "0")
             size = len(word)
-        return int(_number(word)) * 10.0 ** -digits[1]
+        return int(_number(word)) / _POWERS[digits[1]]
 
 
 def _number(word: str) -> float:

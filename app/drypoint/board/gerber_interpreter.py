@@ -145,7 +145,7 @@ class Interpreter:
             return
         words: dict[str, str] = {}
         position = 0
-        for match in iter(lambda: _WORD.match(block, position), None):
+        while (match := _WORD.match(block, position)) is not None:
             position = match.end()
             letter, number = match.groups()
             if letter == "G":

@@ -208,7 +208,8 @@ def _turned(extra: Arc | Contours, turn: NDArray[np.float64]) -> Arc | Contours:
 
 
 def _moved(extra: Arc | Contours, dx: float, dy: float) -> Arc | Contours:
+    shift = np.array((dx, dy))
     if not isinstance(extra, Arc):
-        return tuple(contour + (dx, dy) for contour in extra)
+        return tuple(contour + shift for contour in extra)
     centre = None if extra.centre is None else (extra.centre[0] + dx, extra.centre[1] + dy)
-    return Arc(extra.points + (dx, dy), centre)
+    return Arc(extra.points + shift, centre)

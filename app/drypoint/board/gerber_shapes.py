@@ -92,7 +92,12 @@ def swept(tool: Tool, ends: Rows) -> Shapes:
 def _polygons(rings: NDArray[np.float64]) -> Shapes:
     """(N,) polygons of (N, K, 2) rings that are not closed."""
     closed = np.concatenate((rings, rings[:, :1]), axis=1)
-    return np.atleast_1d(shapely.polygons(shapely.linearrings(closed)))
+    return geometries(shapely.polygons(shapely.linearrings(closed)))
+
+
+def geometries(made: object) -> Shapes:
+    """An array of what shapely made, even of a single geometry."""
+    return np.atleast_1d(np.asarray(made, dtype=object))
 
 
 def _arcs(tool: Tool, extras: Sequence[Arc | Contours]) -> Shapes:
@@ -142,17 +147,18 @@ def regions(extras: Sequence[Arc | Contours]) -> Shapes:
 
     A contour that touches itself (a cut-in) is put in order by its rings' structure.
     """
-    contours = [contour for extra in extras for contour in extra if not isinstance(extra, Arc)]
+    groups: list[Contours] = [extra for extra in extras if not isinstance(extra, Arc)]
+    contours = [contour for group in groups for contour in group]
     sizes = np.array([len(contour) for contour in contours])
     rings = shapely.linearrings(np.vstack(contours), indices=np.repeat(np.arange(len(contours)), sizes))
-    filled = np.atleast_1d(shapely.polygons(rings))
+    filled = geometries(shapely.polygons(rings))
     broken = np.flatnonzero(~shapely.is_valid(filled))
     if len(broken):
         filled[broken] = shapely.make_valid(filled[broken], method="structure", keep_collapsed=False)
-    result = np.empty(len(extras), dtype=object)
+    result = np.empty(len(groups), dtype=object)
     first = 0
-    for index, extra in enumerate(extras):
-        last = first + len(extra)
+    for index, group in enumerate(groups):
+        last = first + len(group)
         result[index] = filled[first] if last == first + 1 else shapely.union_all(filled[first:last])
         first = last
     return result

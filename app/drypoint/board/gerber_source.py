@@ -34,11 +34,15 @@ _COMMAND = re.compile(
     r"%\s*(AD|AM|LP|LN|IN|IP|MO|TF|SR|AB|OF|SF|AS|MI|IR|IF)|[XYD][-+0-9]+[^*\n]*\*|G0*4[^*]*\*|M0*[0-2]\*"
 )
 _OTHERS: tuple[tuple[re.Pattern[str], str, str], ...] = (
-    (re.compile(r"\A\s*(;[^\n]*\s+)*%?\s*M48\b"), "a drill file", "Add it as a drill file."),
+    (re.compile(r"\A(?:\s|;[^\n]*\n)*%?\s*M48\b"), "a drill file", "Add it as a drill file."),
     (re.compile(r"^(3[1267]7.{30}|P  (JOB|UNITS|VER)\b)", re.MULTILINE), "a netlist", "Add it as a netlist."),
-    (re.compile(r"^T0*\d+(C[.\d]+)?\s*$", re.MULTILINE), "a drill or rout file", "Add it as a drill file."),
     (
-        re.compile(r"^\s*(N\d+\s*)?G0*[0-3]\s*[XYZF][-+.0-9\s]", re.MULTILINE),
+        re.compile(r"^T0*\d+(C[.\d]+)?[ \t\r]*$", re.MULTILINE),
+        "a drill or rout file",
+        "Add it as a drill file.",
+    ),
+    (
+        re.compile(r"^[ \t]*(N\d+[ \t]*)?G0*[0-3][ \t]*[XYZF][-+.0-9]", re.MULTILINE),
         "G-code for a machine",
         "Add it as G-code.",
     ),

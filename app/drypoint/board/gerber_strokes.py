@@ -16,7 +16,7 @@ import shapely
 from numpy.typing import NDArray
 
 from drypoint.board.aperture_tools import Tool
-from drypoint.board.gerber_shapes import Rows, Shapes, swept
+from drypoint.board.gerber_shapes import Rows, Shapes, geometries, swept
 
 Index = NDArray[np.intp]
 
@@ -42,9 +42,9 @@ def chains(ends: Rows, keys: Index) -> tuple[NDArray[np.float64], Index, Index]:
     """
     order = np.argsort(keys, kind="stable")
     distinct, group = np.unique(keys[order], return_inverse=True)
-    lines = shapely.linestrings(ends[order].reshape(-1, 2, 2))
-    bundles = np.atleast_1d(shapely.multilinestrings(lines, indices=group))
-    merged, owner = shapely.get_parts(np.atleast_1d(shapely.line_merge(bundles)), return_index=True)
+    lines = geometries(shapely.linestrings(ends[order].reshape(-1, 2, 2)))
+    bundles = geometries(shapely.multilinestrings(lines, indices=group))
+    merged, owner = shapely.get_parts(geometries(shapely.line_merge(bundles)), return_index=True)
     points, chain = shapely.get_coordinates(merged, return_index=True)
     return points, chain, distinct[owner]
 
@@ -75,7 +75,7 @@ def strokes(tool: Tool, points: NDArray[np.float64], chain: Index) -> tuple[Shap
     start, end, owner = points[inside], points[inside + 1], chain[inside]
     bends = _bends(tool, start, end, owner)
     rings, run_of_vertex = _outlines(tool, start, end, bends)
-    made = np.atleast_1d(shapely.polygons(shapely.linearrings(rings, indices=run_of_vertex)))
+    made = geometries(shapely.polygons(shapely.linearrings(rings, indices=run_of_vertex)))
     first = np.flatnonzero(np.diff(bends.run, prepend=-1))
     owners = owner[first]
     good = shapely.is_valid(made)
@@ -86,9 +86,7 @@ def strokes(tool: Tool, points: NDArray[np.float64], chain: Index) -> tuple[Shap
     return np.concatenate((made[good], loose)), np.concatenate((owners[good], owner[single]))
 
 
-def _bends(
-    tool: Tool, start: NDArray[np.float64], end: NDArray[np.float64], owner: Index
-) -> _Bends:
+def _bends(tool: Tool, start: NDArray[np.float64], end: NDArray[np.float64], owner: Index) -> _Bends:
     sides = len(tool.outline)
     along = end - start
     turn = 2.0 * np.pi / sides

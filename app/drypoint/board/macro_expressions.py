@@ -2,7 +2,7 @@
 
 Operators + - x / and parentheses; x and / bind tighter than + and -, equals from left to right;
 signs may stand before any factor; a variable never set is zero (The Gerber Layer Format
-Specification, revision 2021.02, section 4.5.4).
+Specification, revision 2021.02, chapter 4).
 """
 
 from __future__ import annotations

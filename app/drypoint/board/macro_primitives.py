@@ -1,6 +1,6 @@
 """The primitives of aperture macros, as shapes round the macro's origin.
 
-Parameters as in The Gerber Layer Format Specification, revision 2021.02, section 4.5.1; the
+Parameters as in The Gerber Layer Format Specification, revision 2021.02, chapter 4; the
 deprecated ones (2, 6, 22) as in its chapter 8. Every primitive turns about the macro's origin, not
 about its own centre.
 """

@@ -1,7 +1,7 @@
 """Aperture macros: a template parsed once, turned into a shape for each set of parameters.
 
 Exposure off erases only what the macro itself has drawn so far (The Gerber Layer Format
-Specification, revision 2021.02, section 4.5.1).
+Specification, revision 2021.02, chapter 4).
 """
 
 from __future__ import annotations
@@ -23,6 +23,7 @@ _COMMENT = re.compile(r"0(?![.0-9])|0\Z")
 _VARIABLE = re.compile(r"\$(\d{1,6})=(.*)\Z", re.DOTALL)
 _STATEMENT_LIMIT = 5000
 _VERTEX_LIMIT = 100_000
+_HINT = "Export the file again, or without aperture macros."
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -90,7 +91,8 @@ class Macro:
     ) -> tuple[bool, BaseGeometry]:
         code = round(values[0])
         if code not in PRIMITIVES:
-            raise InputError(f"The aperture macro {self.name} has an unknown primitive {values[0]:g}.")
+            what = f"The aperture macro {self.name} has an unknown primitive {values[0]:g}."
+            raise InputError(what, hint=_HINT)
         rest = values[1:]
         exposed, rest = (True, rest) if code in ALWAYS_EXPOSED else _exposure(exposed, rest)
         return exposed, PRIMITIVES[code](Reader(rest, unit, tolerance))
