@@ -166,6 +166,14 @@ def test_scraps_between_grooves_count_as_copper_of_their_own():
     assert copper["scrap 1"].area == pytest.approx(0.8 * 5.4)
 
 
+def test_slivers_along_a_net_belong_to_it():
+    nets = {"a": box(2, 2, 4, 8)}
+    ring = shapely.difference(nets["a"].buffer(0.4), nets["a"].buffer(0.2))
+    copper = standing_copper(nets, ring, box(0, 0, 10, 10))
+    assert set(copper) == {"a", OUTER}
+    assert copper["a"].area == pytest.approx(nets["a"].buffer(0.2).area)
+
+
 def test_lines_to_cut_again_are_those_between_the_two():
     line_nets = [("a",), ("a", "b"), ("b",), ("c",)]
     assert lines_between(pair("a", "b"), line_nets) == (1,)

@@ -31,7 +31,7 @@ def test_a_position_proves_the_lines_before_its_move(long_groove):
     tracker = PathTracker(long_groove.lines, (0.0, 0.0, 2.0), 15)
     tracker.acknowledged(20)
     line = next(i for i, text in enumerate(long_groove.lines) if text == "X3")
-    assert tracker.position((2.9, 0.0, -0.1), 20) < 1e-6
+    assert tracker.position((2.9, 0.0, -0.1), 20).away == 0.0
     assert tracker.executed == line
 
 
@@ -45,14 +45,14 @@ def test_a_position_never_proves_more_than_was_answered(long_groove):
 def test_a_place_off_the_path_is_told(long_groove):
     tracker = PathTracker(long_groove.lines, (0.0, 0.0, 2.0), 15)
     tracker.acknowledged(20)
-    assert tracker.position((2.0, 3.0, -0.1), 20) == pytest.approx(3.0)
+    assert tracker.position((2.0, 3.0, -0.1), 20).away == pytest.approx(3.0, abs=0.05)
 
 
 def test_the_start_may_be_anywhere(groove):
     program = groove([(10.0, 0.0), (20.0, 0.0)])
     tracker = PathTracker(program.lines, (-30.0, 7.0, 0.5), 15)
-    assert tracker.position((-30.0, 7.0, 1.2), 2) < 1e-9  # Z first, straight up
-    assert tracker.position((-10.0, 3.5, 2.0), 5) < 1e-9  # then across
+    assert tracker.position((-30.0, 7.0, 1.2), 2).away == 0.0  # Z first, straight up
+    assert tracker.position((-10.0, 3.5, 2.0), 5).away == 0.0  # then across
 
 
 def test_a_drain_proves_all(long_groove):
@@ -90,11 +90,25 @@ def test_arcs_are_followed():
     lines = ("G0X1Y0Z1", "G1Z0F100", "G3X-1Y0I-1J0", "G2X1Y0I1J0")
     tracker = PathTracker(lines, (1.0, 0.0, 1.0), 15)
     tracker.acknowledged(3)
-    assert tracker.position((0.0, 1.0, 0.0), 4) < 0.01
+    assert tracker.position((0.0, 1.0, 0.0), 4).away == 0.0
     assert tracker.executed == 2
-    assert tracker.position((0.0, -1.0, 0.0), 4) > 0.5 or tracker.executed == 2
+    assert tracker.position((0.0, -1.0, 0.0), 4).away > 0.5 or tracker.executed == 2
 
 
 def test_a_header_that_moves_is_part_of_the_path():
     tracker = PathTracker(("G21", "G1Z2F600", "M3S8000", "G0X5Y5"), (1.0, 1.0, 12.0), 15)
-    assert tracker.position((1.0, 1.0, 7.0), 3) < 1e-9
+    assert tracker.position((1.0, 1.0, 7.0), 3).away == 0.0
+
+
+def test_a_wrong_depth_of_a_few_hundredths_is_seen(long_groove):
+    tracker = PathTracker(long_groove.lines, (0.0, 0.0, 2.0), 15, step=0.00125)
+    tracker.acknowledged(20)
+    assert tracker.position((2.0, 0.0, -0.1), 20).away == 0.0
+    assert tracker.position((2.0, 0.0, -0.05), 20).away > 0.0
+
+
+def test_the_highest_feed_that_can_be_under_way_is_told(long_groove):
+    tracker = PathTracker(long_groove.lines, (0.0, 0.0, 2.0), 15)
+    assert tracker.position((0.0, 0.0, 2.0), 20).limit == np.inf  # rapids are among the first lines
+    tracker.acknowledged(60)
+    assert tracker.position((25.0, 0.0, -0.1), 60).limit == 300.0

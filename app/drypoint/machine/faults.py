@@ -73,14 +73,10 @@ class LineLost(MachineError):
 
 
 class Astray(MachineError):
-    """Reported positions are off the program's path."""
+    """Reports contradict the program: not its path, or faster than its feeds."""
 
-    def __init__(self, distance: float, where: str) -> None:
-        super().__init__(
-            f"The machine reports a place {distance:.2f} mm off the path: a line arrived garbled.",
-            where,
-            RESUME_HINT,
-        )
+    def __init__(self, what: str, where: str) -> None:
+        super().__init__(f"{what}: a line arrived garbled.", where, RESUME_HINT)
 
 
 class Stopped(MachineError):

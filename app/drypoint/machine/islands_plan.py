@@ -29,6 +29,9 @@ need a hand-held wire (common practice, no source)."""
 _STEP = 0.01
 """Resolution of the search for the roomiest place, mm."""
 
+_TOUCHING = 1e-4
+"""Copper nearer than this is one piece, mm."""
+
 
 @dataclass(frozen=True, slots=True)
 class Neighbours:
@@ -284,6 +287,8 @@ def lines_between(pair: Neighbours, line_nets: Sequence[tuple[str, ...]]) -> tup
 def standing_copper(nets: Mapping[str, Geometry], swept: Geometry, region: Geometry) -> dict[str, Geometry]:
     """All copper that must come apart: the nets, the copper outside, and scraps between grooves.
 
+    Copper left standing against a net, where the groove does not run along its edge, is the net's.
+
     Parameters
     ----------
     swept : geometry
@@ -292,13 +297,22 @@ def standing_copper(nets: Mapping[str, Geometry], swept: Geometry, region: Geome
         The blank, in the board frame.
     """
     gone = shapely.union_all([swept, *nets.values()])
-    rest = shapely.difference(region, gone)
-    pieces = [piece for piece in shapely.get_parts(rest) if piece.area > _STEP]
+    pieces = [part for part in shapely.get_parts(shapely.difference(region, gone)) if part.area > _STEP**2]
     edge = shapely.boundary(region)
-    outer = [piece for piece in pieces if piece.distance(edge) < _STEP]
-    scraps = [piece for piece in pieces if piece.distance(edge) >= _STEP]
-    named = {f"scrap {index + 1}": piece for index, piece in enumerate(scraps)}
-    return {**nets, OUTER: shapely.union_all(outer), **named}
+    names = list(nets)
+    tree = shapely.STRtree([nets[name] for name in names])
+    found: dict[str, list[Geometry]] = {name: [nets[name]] for name in names}
+    scraps = 0
+    for piece in pieces:
+        touching = tree.query(piece, predicate="dwithin", distance=_TOUCHING)
+        if piece.distance(edge) < _STEP:
+            found.setdefault(OUTER, []).append(piece)
+        elif len(touching):
+            found[names[int(touching.min())]].append(piece)
+        else:
+            scraps += 1
+            found[f"scrap {scraps}"] = [piece]
+    return {name: shapely.union_all(parts) for name, parts in found.items()}
 
 
 def _area(shape: Geometry) -> MultiPolygon:

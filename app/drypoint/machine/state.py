@@ -87,6 +87,11 @@ class Facts:
         return self.settings.get(32, 0.0) != 0.0
 
     @property
+    def step(self) -> float:
+        """Length of the coarsest axis's step, mm; a usual one where the controller did not tell."""
+        return 1.0 / max(1.0, min(self.settings.get(100 + axis) or 250.0 for axis in range(3)))
+
+    @property
     def unit(self) -> float:
         """mm per unit of the positions the controller reports."""
         return 25.4 if self.settings.get(13, 0.0) != 0.0 else 1.0

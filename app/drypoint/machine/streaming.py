@@ -8,7 +8,10 @@ from dataclasses import dataclass
 from drypoint.machine.faults import Astray
 from drypoint.machine.sender import Sender
 from drypoint.machine.state import MachineState
-from drypoint.machine.tracker import OFF_PATH, Tracker
+from drypoint.machine.tracker import Tracker
+
+_TOO_FAST = 1.2
+"""So much faster than the program is no rounding of the reported feed."""
 
 _GATHER_PERIOD = 2.0
 """Every so often all answers are let come in, s: a vanished line is noticed after that at the latest,
@@ -44,6 +47,7 @@ class Streaming:
         self._total = total
         self._on_progress = on_progress
         self._gathered: float | None = None
+        self._fast = 0
 
     def report(self, state: MachineState, now: float) -> None:
         """Take note of one look at the machine.
@@ -56,12 +60,20 @@ class Streaming:
         sender, tracker = self._sender, self._tracker
         tracker.acknowledged(sender.answered)
         if state.work is not None:
-            distance = tracker.position(state.work, sender.sent)
-            if distance > OFF_PATH:
-                raise Astray(distance, f"near line {tracker.executed + 1}")
+            sight = tracker.position(state.work, sender.sent)
+            where = f"near line {tracker.executed + 1}"
+            if sight.away > 0.0:
+                raise Astray(f"The machine reports a place {sight.away:.2f} mm off the path", where)
+            self._watch_feed(state, sight.limit * state.overrides[0] / 100.0, where)
         if self._gathered is None or now - self._gathered > _GATHER_PERIOD:
             self._gathered = now
             sender.gather()
         if self._on_progress is not None:
             executed = min(tracker.executed, sender.complete)
             self._on_progress(StreamEvent(sender.sent, sender.answered, executed, self._total, state))
+
+    def _watch_feed(self, state: MachineState, limit: float, where: str) -> None:
+        """Two reports in a row that are too fast; one may be older than its place."""
+        self._fast = self._fast + 1 if state.feed > _TOO_FAST * limit else 0
+        if self._fast >= 2:
+            raise Astray(f"The machine runs at {state.feed:.0f} mm/min, faster than the program", where)

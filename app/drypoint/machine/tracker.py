@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import Protocol
 
 import numpy as np
@@ -26,12 +27,26 @@ and the steps prepared ahead, at most six pieces (from memory)."""
 _SHORTEST_BLOCK = 0.01
 """Moves shorter than this may round to no step at all and then make no block, mm."""
 
-ON_PATH = 0.05
-"""A report within this of a move lies on it, mm: rounding and inches reporting, no more."""
+_ON_PATH = 0.01
+"""A report within this, and a step of each axis, of a move lies on it, mm: reports come from the step
+counters and are rounded to 1 µm, the offset too, and arcs are cut into pieces 2 µm off by the
+controller and 5 µm off by us."""
 
-OFF_PATH = 0.1
-"""A report farther than this from every move that can be under way is astray, mm. Reports come from
-the step counters, so they lie on the path to within a step and the rounding of the report."""
+
+@dataclass(frozen=True, slots=True)
+class Sight:
+    """What a report says about the path.
+
+    Attributes
+    ----------
+    away : float
+        Distance of the report from every move that can be under way, beyond what rounding explains, mm.
+    limit : float
+        Highest feed that those moves allow, mm/min; infinite with a rapid move among them.
+    """
+
+    away: float = 0.0
+    limit: float = math.inf
 
 
 class Tracker(Protocol):
@@ -44,8 +59,8 @@ class Tracker(Protocol):
     def acknowledged(self, lines: int) -> None:
         """The first ``lines`` lines were taken."""
 
-    def position(self, work: Vec, sent: int) -> float:
-        """The machine was seen at ``work`` with ``sent`` lines sent: distance from the path, mm."""
+    def position(self, work: Vec, sent: int) -> Sight:
+        """The machine was seen at ``work`` with ``sent`` lines sent."""
 
     def drained(self, lines: int) -> None:
         """The controller has done the first ``lines`` lines and holds nothing."""
@@ -62,11 +77,14 @@ class PathTracker:
         Where the machine stands before the first line, work coordinates, mm.
     blocks : int
         Blocks of the planner, as the controller states.
+    step : float
+        Length of the coarsest axis's step, mm.
     """
 
-    def __init__(self, lines: Sequence[str], start: Vec, blocks: int) -> None:
+    def __init__(self, lines: Sequence[str], start: Vec, blocks: int, *, step: float = 0.004) -> None:
         self._lines = len(lines)
-        self._chains, self._line_of = _chains(lines, start)
+        self._slack = _ON_PATH + 2.0 * step
+        self._chains, self._line_of, self._feeds = _chains(lines, start)
         lengths = np.array([_length(chain) for chain in self._chains])
         real = np.flatnonzero(lengths > _SHORTEST_BLOCK)
         self._real_lines = self._line_of[real] if len(real) else np.zeros(0, dtype=np.int64)
@@ -93,25 +111,25 @@ class PathTracker:
         if rank > self._depth:
             self._advance(int(self._real_lines[rank - self._depth]))
 
-    def position(self, work: Vec, sent: int) -> float:
-        """Distance of a report from the moves that can be under way, mm.
+    def position(self, work: Vec, sent: int) -> Sight:
+        """Compare a report with the moves that can be under way.
 
         The earliest move it lies on counts: all lines before that are executed.
         """
-        sent += self._base
         if not self._chains:
-            return 0.0
-        first = int(np.searchsorted(self._line_of, self._executed))
-        last = int(np.searchsorted(self._line_of, max(sent, self._executed + 1)))
+            return Sight()
+        sent += self._base
+        first = max(0, int(np.searchsorted(self._line_of, self._executed)) - 1)
+        last = max(1, int(np.searchsorted(self._line_of, max(sent, self._executed + 1))))
         place = np.asarray(work)
+        limit = float(self._feeds[first:last].max())
         nearest = math.inf
-        for index in range(max(0, first - 1), max(last, 1)):
-            distance = _distance(self._chains[index], place)
-            nearest = min(nearest, distance)
-            if distance <= ON_PATH:
+        for index in range(first, last):
+            nearest = min(nearest, _distance(self._chains[index], place))
+            if nearest <= self._slack:
                 self._advance(min(int(self._line_of[index]), self._taken))
-                return distance
-        return nearest
+                return Sight(0.0, limit)
+        return Sight(nearest - self._slack, limit)
 
     def drained(self, lines: int) -> None:
         """The first ``lines`` lines are done."""
@@ -138,9 +156,9 @@ class LineTracker:
         """The first ``lines`` lines were taken."""
         self._executed = max(self._executed, lines - self._depth)
 
-    def position(self, work: Vec, sent: int) -> float:
+    def position(self, work: Vec, sent: int) -> Sight:
         """Nothing is known of the path: never astray."""
-        return 0.0
+        return Sight()
 
     def drained(self, lines: int) -> None:
         """The first ``lines`` lines are done."""
@@ -150,20 +168,23 @@ class LineTracker:
 _WORD = re.compile(r"([A-Z])(-?[\d.]+)")
 
 
-def _chains(lines: Sequence[str], start: Vec) -> tuple[list[Points], NDArray[np.int64]]:
-    """One polyline per line that moves, and the number of that line.
+def _chains(lines: Sequence[str], start: Vec) -> tuple[list[Points], NDArray[np.int64], NDArray[np.float64]]:
+    """One polyline per line that moves, the number of that line, and its feed (infinite for rapids).
 
     Read from the text itself, since that is what the controller goes by: an axis that a line does
     not name stays where it is, wherever the machine was when the program began.
     """
     chains: list[Points] = []
     numbers: list[int] = []
+    feeds: list[float] = []
+    feed = math.inf
     at = np.asarray(start, dtype=np.float64)
     mode = 0
     for number, line in enumerate(lines):
         words = [(letter, float(value)) for letter, value in _WORD.findall(bare(line))]
         codes = [value for letter, value in words if letter == "G"]
         mode = next((int(code) for code in codes if code in _MODES), mode)
+        feed = next((value for letter, value in words if letter == "F"), feed)
         named = {letter: value for letter, value in words if letter in "XYZIJ"}
         if not named or any(code in _NO_MOTION for code in codes):
             continue
@@ -174,8 +195,9 @@ def _chains(lines: Sequence[str], start: Vec) -> tuple[list[Points], NDArray[np.
         else:
             chains.append(np.array([at, end]))
         numbers.append(number)
+        feeds.append(feed if mode else math.inf)
         at = end
-    return chains, np.asarray(numbers, dtype=np.int64)
+    return chains, np.asarray(numbers, dtype=np.int64), np.asarray(feeds)
 
 
 _MODES = (0.0, 1.0, 2.0, 3.0)

@@ -143,7 +143,8 @@ def _stream(
     """Stream in stretches between pauses, keeping the journal."""
     program = taken.program
     controller = place.controller
-    tracker = PathTracker(program.lines, controller.place(), controller.facts.planner_blocks)
+    facts = controller.facts
+    tracker = PathTracker(program.lines, controller.place(), facts.planner_blocks, step=facts.step)
     record = _Record(journal, taken, on_progress)
     stretches = [*_clear_lines(taken, pauses), len(program.lines)]
     begin = 0
