@@ -9,6 +9,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 import shapely
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from drypoint.board.load import load_board, load_board_from_bytes, recognise
 from drypoint.board.model import Board, Role, Side
@@ -279,3 +281,22 @@ def test_work_can_be_cancelled(hive_scale: Path) -> None:
     progress.cancel()
     with pytest.raises(Cancelled):
         load_board([hive_scale], progress=progress)
+
+
+@settings(max_examples=40)
+@given(st.integers(0, 6), st.floats(0.0, 1.0), st.integers(0, 60), st.binary(max_size=20))
+def test_a_damaged_demo_file_ends_in_an_input_error_or_a_board(
+    hive_scale: Path, which: int, at: float, cut: int, junk: bytes
+) -> None:
+    files = {path.name: path.read_bytes() for path in sorted(hive_scale.iterdir())}
+    name = sorted(files)[which]
+    data = files[name]
+    start = int(at * len(data))
+    files[name] = data[:start] + junk + data[start + cut :]
+    try:
+        board = load_board_from_bytes(files)
+    except InputError as error:
+        said = error.what
+    else:
+        said = board.name
+    assert said

@@ -22,7 +22,7 @@ _GCODE_Z = re.compile(r"\bG0*[0-3]\b.*Z|^Z-?\.?\d|G0*[0-3][^\n]*Z-?\.?\d", re.MU
 
 
 def kind_of(data: bytes) -> str:
-    """ "gerber", "drill", "netlist", "g-code", "job", "archive", "binary" or "other", by content."""
+    """What a file is by its content: gerber, drill, netlist, g-code, job, binary, empty or other."""
     if not data.strip():
         return "empty"
     if b"\x00" in data[:4096]:
@@ -32,15 +32,18 @@ def kind_of(data: bytes) -> str:
         return "job" if "FilesAttributes" in data.decode("latin-1") else "other"
     if "FileFunction,JobInfo" in text:
         return "job"
+    if _NETLIST.search(data[:2_000_000].decode("latin-1")) and not _GERBER.search(text):
+        return "netlist"
+    return _kind_of_lines(text)
+
+
+def _kind_of_lines(text: str) -> str:
     if _GERBER.search(text) and "*" in text:
         return "gerber"
-    if _DRILL.search(text):
+    has_z = _GCODE_Z.search(text) is not None
+    if _DRILL.search(text) or (_ROUTING.search(text) and not has_z):
         return "drill"
-    if len(_NETLIST.findall(data.decode("latin-1")[:2_000_000])) > 0:
-        return "netlist"
-    if _ROUTING.search(text) and not _GCODE_Z.search(text):
-        return "drill"
-    if _GCODE_Z.search(text) or (_GCODE.search(text) and re.search(r"\bG(20|21|17|90)\b", text)):
+    if has_z or (_GCODE.search(text) and re.search(r"\bG(20|21|17|90)\b", text)):
         return "g-code"
     if len(_DRILL_PLACE.findall(text)) >= 3 and re.search(r"^T\d+\s*$", text, re.MULTILINE):
         return "drill"
