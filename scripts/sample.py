@@ -1,17 +1,17 @@
-"""A small invented board with everything measured on it, for screenshots only."""
+"""The demo board with invented measurements on it, for screenshots only."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from pathlib import Path
 
 import numpy as np
-import shapely
 from numpy.typing import ArrayLike
-from shapely import LineString, Point, box
-from shapely.ops import unary_union
 
 from drypoint.bits.model import Speeds, VBit
-from drypoint.board.model import Board, Hole, Side
+from drypoint.board.load import load_board
+from drypoint.board.model import Board
+from drypoint.cuts.grooves import plan_grooves
 from drypoint.geometry.points import resample
 from drypoint.passes.model import Pass, ReachMap, Run
 from drypoint.surface.touch import Touch, Touches
@@ -27,7 +27,8 @@ from drypoint.ui.canvas.content import (
 )
 from drypoint.ui.canvas.paths import path_set
 
-WIDTH, HEIGHT = 74.0, 52.0
+EXAMPLE = Path(__file__).parents[1] / "examples" / "hive-scale"
+WIDTH, HEIGHT = 70.0, 50.0
 BIT = VBit("V-bit 0.1 mm 30°", 0.1, np.radians(30), Speeds(10000, 240, 60))
 
 
@@ -68,74 +69,12 @@ def plate() -> Plate:
 
 
 def board() -> Board:
-    rng = np.random.default_rng(11)
-    nets: dict[str, shapely.Geometry] = {}
-    holes = [Hole(x, y, 3.2, False) for x in (4.5, WIDTH - 4.5) for y in (4.5, HEIGHT - 4.5)]
-    rows = [(9, 44), (9, 36), (9, 28), (9, 19), (9, 10)]
-    names = iter(
-        [
-            "GND",
-            "VCC",
-            "LOAD",
-            "REF",
-            "BRIDGE",
-            "CLK",
-            "DATA",
-            "SENSE",
-            "HEAT",
-            "TX",
-            "RX",
-            "LED1",
-            "LED2",
-            "KEY",
-            "OUT",
-            "IN",
-            "A1",
-            "A2",
-            "B1",
-            "B2",
-            "C0",
-            "C1",
-            "D0",
-            "D1",
-        ]
-    )
-    taken: list[shapely.Geometry] = []
-    for name in names:
-        for _ in range(200):
-            x, y = rng.uniform(11, WIDTH - 14), rows[rng.integers(5)][1] + rng.choice([-1.27, 0, 1.27])
-            turn = rng.choice([-1, 1])
-            run, rise = rng.uniform(5, 17), rng.uniform(2, 7)
-            spots = [
-                (x, y),
-                (x + run * 0.4, y),
-                (x + run * 0.4 + rise, y + turn * rise),
-                (min(x + run + rise, WIDTH - 6), y + turn * rise),
-            ]
-            shape = unary_union(
-                [
-                    LineString(spots).buffer(0.45, cap_style="round"),
-                    *(Point(p).buffer(1.0) for p in (spots[0], spots[-1])),
-                ]
-            )
-            inside = box(2.5, 2.5, WIDTH - 2.5, HEIGHT - 2.5).contains(shape)
-            clear = all(shape.distance(other) > 0.35 for other in taken)
-            corner = any(shape.distance(Point(h.x, h.y)) < 3.4 for h in holes[:4])
-            if inside and clear and not corner:
-                nets[name] = shape
-                taken.append(shape)
-                holes += [Hole(*spots[0], 0.8, True, name), Hole(*spots[-1], 0.8, True, name)]
-                break
-    outline = box(3, 3, WIDTH - 3, HEIGHT - 3).buffer(3)
-    return Board("hive-scale", Side.BOTTOM, outline, nets, "attributes", tuple(holes))
+    return load_board([EXAMPLE])
 
 
 def grooves(made: Board) -> tuple[list[np.ndarray], tuple[tuple[str, ...], ...]]:
-    lines, names = [], []
-    for name, shape in made.nets.items():
-        lines.append(resample(np.asarray(shape.buffer(0.13).exterior.coords), 0.2))
-        names.append((name,))
-    return lines, tuple(names)
+    plan = plan_grooves(made.nets, 0.2, bite=0.03)
+    return [resample(line, 0.2) for line in plan.lines], plan.line_nets
 
 
 def reach(lines: list[np.ndarray]) -> ReachMap:

@@ -1,7 +1,7 @@
 """Writes a picture of every page and of the wizard, light and dark, into a folder.
 
-``python scripts/screenshots.py FOLDER [--small] [--large]``: 1600 × 1000 px; ``--small`` adds
-1024 × 700, ``--scale`` draws everything at 200 %. The board on them is invented.
+``python scripts/screenshots.py FOLDER``: 1600 × 1000 px unless ``--size``
+says otherwise; ``--scale 2`` draws everything at 200 %. The board is the demo's.
 """
 
 from __future__ import annotations
@@ -25,8 +25,8 @@ def main() -> None:
     os.environ["QT_SCALE_FACTOR"] = wanted.scale
     wanted.folder.mkdir(parents=True, exist_ok=True)
     sys.path.insert(0, str(Path(__file__).parent))
-    from PySide6.QtWidgets import QApplication
-    from stage import Stage
+    from PySide6.QtWidgets import QApplication  # noqa: PLC0415 - the scale is set first
+    from stage import Stage  # noqa: PLC0415
 
     width, height = (int(part) for part in wanted.size.split("x"))
     app = QApplication([])

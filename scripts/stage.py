@@ -353,7 +353,8 @@ class Stage:
         )
         self.pages["run"].show_note(
             "Acknowledged for this run",
-            "Eye protection on, blank clamped, power switch within reach. Stop in software is not an emergency stop.",
+            "Eye protection on, blank clamped, power switch within reach. "
+            "Stop in software is no emergency stop.",
         )
         self.window.jog.position.set_usable(
             False, "Jog is locked while a program runs. Hold first, then arm the keys."

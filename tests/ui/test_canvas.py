@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QImage, QPainter
 from shapely import box
 
@@ -159,8 +159,7 @@ def test_card_never_covers_its_subject_nor_leaves_the_canvas(content: Content) -
     for x in np.linspace(-4, 44, 13):
         for y in np.linspace(-4, 34, 9):
             place = quarter(view, content, (x, y), 200, 100)
-            assert place.left() >= 0 and place.right() <= 800
-            assert place.top() >= 0 and place.bottom() <= 600
+            assert QRectF(0, 0, 800, 600).contains(place)
             assert not place.contains(QPointF(*view.spot(x, y)))
 
 
@@ -260,3 +259,14 @@ def test_empty_canvas_is_calm(theme: Theme, qtbot) -> None:
     canvas.show()
     assert not canvas.grab().isNull()
     assert canvas.extent() is None
+
+
+def test_clamps_are_chosen_and_moved_by_keys(canvas: PathCanvas, qtbot) -> None:
+    canvas.set_editing(True)
+    canvas.setFocus()
+    with qtbot.waitSignal(canvas.picked) as caught:
+        qtbot.keyClick(canvas, Qt.Key.Key_C)
+    assert (caught.args[0].kind, caught.args[0].index) == ("clamp", 1)
+    with qtbot.waitSignal(canvas.clamp_dragged) as dragged:
+        qtbot.keyClick(canvas, Qt.Key.Key_Up)
+    assert dragged.args == [1, pytest.approx(0.0), pytest.approx(0.1)]

@@ -230,3 +230,21 @@ def test_proof_list_filters_and_tells_the_canvas(light: Theme, qtbot) -> None:
 def test_needs_you_is_said_in_words(window: MainWindow) -> None:
     window.strip.show_state(RunState.NEEDS_YOU, "waiting")
     assert window.strip.accessibleDescription() == "Needs you waiting"
+
+
+def test_arrangement_is_remembered(window: MainWindow, light: Theme, qtbot) -> None:
+    window.resize(1500, 950)
+    window._body.setSizes([340, 600, 400])
+    kept = window.arrangement()
+    other = MainWindow(light)
+    qtbot.addWidget(other)
+    other.show()
+    other.restore_arrangement(kept)
+    assert other.arrangement() == kept
+
+
+def test_recent_jobs_are_listed(window: MainWindow) -> None:
+    window.show_recent(["a.drypoint", "b.drypoint"])
+    assert [action.data() for action in window.commands.recent.actions()] == ["a.drypoint", "b.drypoint"]
+    window.show_recent([])
+    assert not window.commands.recent.isEnabled()

@@ -192,19 +192,22 @@ class RunStrip(QWidget):
         for each in (self.hold_button, self.resume_button, self.stop_button):
             each.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
             row.addWidget(each)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 1, 0, 0)
+        column.setSpacing(0)
+        column.addLayout(row)
+        column.addLayout(self._message_line())
+        self.feed_menu_button.setMenu(self._feed_menu())
+        self.feed_menu_button.hide()
+
+    def _message_line(self) -> QHBoxLayout:
         line = QHBoxLayout()
         line.setContentsMargins(16, 0, 16, 6)
         line.setSpacing(10)
         line.addWidget(self._time)
         line.addWidget(self._message, 1)
         line.addWidget(self._saved)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 1, 0, 0)
-        column.setSpacing(0)
-        column.addLayout(row)
-        column.addLayout(line)
-        self.feed_menu_button.setMenu(self._feed_menu())
-        self.feed_menu_button.hide()
+        return line
 
     def _feed_widget(self) -> QWidget:
         middle = QVBoxLayout()

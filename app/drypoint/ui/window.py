@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent, QResizeEvent
@@ -69,6 +69,7 @@ class MainWindow(QMainWindow):
         self._over = False
         self._over_shown = True
         self._stay = False
+        self._regime: tuple[bool, ...] = ()
         self._wide_pages: set[int] = set()
         self._build()
         self._connect()
@@ -99,7 +100,7 @@ class MainWindow(QMainWindow):
         for area in (self.pages, self.canvas, self._right):
             self._body.addWidget(area)
         self._body.setChildrenCollapsible(False)
-        self._body.setHandleWidth(1)
+        self._body.setHandleWidth(5)
         self._body.setStretchFactor(1, 1)
         self.pages.setMinimumWidth(PAGE)
         self._right.setMinimumWidth(RIGHT)
@@ -199,6 +200,26 @@ class MainWindow(QMainWindow):
 
     # arrangement
 
+    def arrangement(self) -> dict[str, object]:
+        """What to remember of the window: plain values, for `restore_arrangement`."""
+        return {
+            "size": [self.width(), self.height()],
+            "widths": self._body.sizes(),
+            "area": self._areas.choice,
+            "page": self._over_shown,
+        }
+
+    def restore_arrangement(self, kept: Mapping[str, object]) -> None:
+        """Arrange as it was kept; what does not fit is left as it is."""
+        size, widths, area = kept.get("size"), kept.get("widths"), kept.get("area")
+        if isinstance(size, list) and len(size) == 2:
+            self.resize(int(size[0]), int(size[1]))
+        if isinstance(area, int):
+            self._areas.choose(area)
+        self.show_page(bool(kept.get("page", True)))
+        if isinstance(widths, list) and len(widths) == self._body.count():
+            self._body.setSizes([int(width) for width in widths])
+
     def _arrange(self) -> None:
         width, height = self.width(), self.height()
         large = width >= LARGE
@@ -218,11 +239,14 @@ class MainWindow(QMainWindow):
         self.pages.setMinimumWidth(page if not large else min(page, PAGE_LARGE))
         self._set_over(width < OVER)
         self.pages.setVisible(self._over_shown)
+        regime = (large, wide, one, width < NARROW_TAG, self._over, self._over_shown)
+        changed, self._regime = regime != self._regime, regime
         inner = width - (NARROW if width < NARROW_TAG else WIDE)
         if self._over:
             self._place_over(page)
+        if changed and self._over:
             self._body.setSizes([inner - right, right])
-        else:
+        elif changed:  # else the user's own widths stay
             self._body.setSizes([page, inner - page - right, right])
 
     def _set_over(self, over: bool) -> None:

@@ -140,7 +140,8 @@ class BasePainter:
                 continue
             colour = self._colours[shape.name] if self.by_net and outline else self.tokens.net
             painter.setBrush(QColor(colour))
-            painter.setPen(pen(self.tokens.ink, 1.2) if outline else Qt.PenStyle.NoPen)
+            thin = min(1.2, max(0.6, frame.scale / 14.0))  # a dense board seen whole stays light
+            painter.setPen(pen(self.tokens.ink, thin) if outline else Qt.PenStyle.NoPen)
             painter.drawPath(to_px.map(path))
 
     def _paint_grooves(self, painter: QPainter, frame: Frame) -> None:

@@ -341,6 +341,8 @@ class PathCanvas(PlaneView):
                 self.clamp_dragged.emit(self._marks.chosen_clamp, dx, dy)
             else:
                 self.board_dragged.emit(dx, dy)
+        elif key == Qt.Key.Key_C and self._editing and self.content.clamps:
+            self._choose_next_clamp()
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self.zoom_to_chosen()
         elif key == Qt.Key.Key_Space:
@@ -352,6 +354,14 @@ class PathCanvas(PlaneView):
         if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
             self._space = False
         super().keyReleaseEvent(event)
+
+    def _choose_next_clamp(self) -> None:
+        numbers = [clamp.number for clamp in self.content.clamps]
+        now = self._marks.chosen_clamp
+        following = numbers[(numbers.index(now) + 1) % len(numbers) if now in numbers else 0]
+        self.set_chosen_clamp(following)
+        box = self.content.clamps[numbers.index(following)].box
+        self.picked.emit(Picked("clamp", following, (box[0], box[1])))
 
     def _on_board(self, place: tuple[float, float]) -> bool:
         board = self.content.board

@@ -78,12 +78,6 @@ class Clamp:
     box: Box
     keep_away: float = 0.0
 
-    @property
-    def reserved(self) -> Box:
-        """The box with the distance kept from it."""
-        x0, y0, x1, y1 = self.box
-        return x0 - self.keep_away, y0 - self.keep_away, x1 + self.keep_away, y1 + self.keep_away
-
 
 @dataclass(frozen=True, slots=True)
 class ReferenceHole:

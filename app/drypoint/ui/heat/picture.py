@@ -7,8 +7,6 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
-from scipy.interpolate import LinearNDInterpolator, NearestNDInterpolator
-from scipy.ndimage import map_coordinates
 
 from drypoint.geometry.points import Points
 from drypoint.ui.heat.contours import contour
@@ -58,11 +56,8 @@ class HeatPicture:
         a, b = np.asarray(line[0]), np.asarray(line[1])
         share = np.linspace(0.0, 1.0, count)
         spots = a + share[:, None] * (b - a)
-        column = (spots[:, 0] - self.x[0]) / (self.x[-1] - self.x[0]) * (len(self.x) - 1)
-        row = (spots[:, 1] - self.y[0]) / (self.y[-1] - self.y[0]) * (len(self.y) - 1)
-        where = np.stack((row, column))
-        mean = map_coordinates(self.mean, where, order=1, mode="nearest")
-        spread = map_coordinates(self.spread, where, order=1, mode="nearest")
+        mean = _between(self.mean, self.x, self.y, spots)
+        spread = _between(self.spread, self.x, self.y, spots)
         return share * float(np.hypot(*(b - a))), mean, spread
 
 
@@ -108,12 +103,23 @@ def draw_heat(
     )
 
 
+def _between(field: Floats, x: Floats, y: Floats, spots: Points) -> Floats:
+    """Values of an even grid at any place, bilinear; the edge's outside."""
+    column = np.clip((spots[:, 0] - x[0]) / (x[-1] - x[0]) * (len(x) - 1), 0, len(x) - 1 - 1e-9)
+    row = np.clip((spots[:, 1] - y[0]) / (y[-1] - y[0]) * (len(y) - 1), 0, len(y) - 1 - 1e-9)
+    c, r = column.astype(int), row.astype(int)
+    u, v = column - c, row - r
+    low = field[r, c] * (1 - u) + field[r, c + 1] * u
+    high = field[r + 1, c] * (1 - u) + field[r + 1, c + 1] * u
+    mixed: Floats = low * (1 - v) + high * v
+    return mixed
+
+
 def _spread_out(spots: Points, values: Floats, grid: Points) -> Floats:
-    """Values at scattered places carried to a grid: linear inside, the nearest one's outside."""
+    """Values at scattered places carried to a grid: means weighted by the inverse square distance."""
     if len(spots) == 0:
         return np.zeros(len(grid))
-    nearest: Floats = NearestNDInterpolator(spots, values)(grid)
-    if len(spots) < 4 or np.linalg.matrix_rank(spots - spots.mean(axis=0)) < 2:
-        return nearest
-    linear: Floats = LinearNDInterpolator(spots, values)(grid)
-    return np.where(np.isnan(linear), nearest, linear)
+    square = ((grid[:, None, :] - spots[None]) ** 2).sum(axis=2)
+    weight = 1.0 / (square + 1e-6)
+    carried: Floats = (weight @ values) / weight.sum(axis=1)
+    return carried

@@ -161,7 +161,26 @@ class PassesPage(Page):
         self.lead.show()
         self._figure = Figure()
         self.add(self._figure)
-        self._states: list[Row] = []
+        self._states = self._state_rows()
+        self.section(self.tr("Passes"), self.tr("depth"))
+        self._passes = QVBoxLayout()
+        self._passes.setSpacing(8)
+        self.body.addLayout(self._passes)
+        self.add(rule())
+        self._add_settings()
+        self._note = self.note(Note("caution", ""))
+        self.plan_button = button("", "primary")
+        self.touch_button = button(self.tr("Island touch"))
+        self.rehearse_button = button(self.tr("Rehearse"))
+        self.add_actions(self.plan_button)
+        self.add_actions(self.touch_button, self.rehearse_button)
+        self.plan_button.clicked.connect(self.plan)
+        self.touch_button.clicked.connect(self.island_touch)
+        self.rehearse_button.clicked.connect(self.rehearse)
+        self.show_passes(PassesPageValues())
+
+    def _state_rows(self) -> list[Row]:
+        rows = []
         for sample, name in (
             (Sample.THROUGH, self.tr("through")),
             (Sample.DOUBTFUL, self.tr("doubtful")),
@@ -170,16 +189,14 @@ class PassesPage(Page):
             line = QWidget()
             row = QHBoxLayout(line)
             row.setContentsMargins(0, 0, 0, 0)
-            value = Row(theme, name)
-            row.addWidget(Swatch(theme, sample))
+            value = Row(self.theme, name)
+            row.addWidget(Swatch(self.theme, sample))
             row.addWidget(value, 1)
-            self._states.append(value)
+            rows.append(value)
             self.add(line)
-        self.section(self.tr("Passes"), self.tr("depth"))
-        self._passes = QVBoxLayout()
-        self._passes.setSpacing(8)
-        self.body.addLayout(self._passes)
-        self.add(rule())
+        return rows
+
+    def _add_settings(self) -> None:
         self.fields = {
             "target": NumberField(self.tr("Islands surely free"), "%", decimals=0, least=50.0, most=99.9),
             "deepest": NumberField(
@@ -191,16 +208,6 @@ class PassesPage(Page):
             factor = 0.01 if name == "target" else 1.0
             field.edited.connect(lambda value, n=name, f=factor: self.edited.emit(n, value * f))
             self.add(Setting(field.accessibleName(), field))
-        self._note = self.note(Note("caution", ""))
-        self.plan_button = button("", "primary")
-        self.touch_button = button(self.tr("Island touch"))
-        self.rehearse_button = button(self.tr("Rehearse"))
-        self.add_actions(self.plan_button)
-        self.add_actions(self.touch_button, self.rehearse_button)
-        self.plan_button.clicked.connect(self.plan)
-        self.touch_button.clicked.connect(self.island_touch)
-        self.rehearse_button.clicked.connect(self.rehearse)
-        self.show_passes(PassesPageValues())
 
     def show_passes(self, values: PassesPageValues) -> None:
         """Show plan and prediction."""

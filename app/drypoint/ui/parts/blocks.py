@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from drypoint.ui.parts.glyph import Glyph, Mark, word_colour
+from drypoint.ui.parts.glyph import Glyph, Mark
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
 
@@ -247,24 +247,3 @@ def empty(layout: QLayout) -> None:
 def tint(label: QLabel, colour: str) -> None:
     """Give a label's words one colour."""
     label.setStyleSheet(f"color: {colour};")
-
-
-class StateWord(QLabel):
-    """The word of a state in its colour, right-aligned."""
-
-    def __init__(self, theme: Theme, mark: Mark = Mark.TO_DO, text: str | None = None) -> None:
-        super().__init__()
-        self._theme, self._mark = theme, mark
-        give_look(self, "value")
-        self.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        theme.changed.connect(self._dress)
-        self.show_mark(mark, text)
-
-    def show_mark(self, mark: Mark, text: str | None = None) -> None:
-        """Another state; its own word unless ``text`` is given."""
-        self._mark = mark
-        self.setText(mark.word() if text is None else text)
-        self._dress()
-
-    def _dress(self) -> None:
-        tint(self, word_colour(self._mark, self._theme.tokens))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
-from drypoint.ui.parts.blocks import Note, button, rule, words
+from drypoint.ui.parts.blocks import Note, rule, words
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
 
@@ -86,18 +86,3 @@ class Page(QWidget):
         for each in buttons:
             row.addWidget(each, 1)
         self.foot.addLayout(row)
-
-
-class EmptyPage(Page):
-    """A page with nothing on it yet: one sentence, one button.
-
-    ``action`` is the button; the owner connects it.
-    """
-
-    def __init__(self, theme: Theme, title: str, sentence: str, action: str, lead: str = "") -> None:
-        super().__init__(theme, title, lead)
-        text = words(sentence, "body", wrap=True)
-        text.setContentsMargins(0, 16, 0, 8)
-        self.add(text)
-        self.action = button(action, "primary")
-        self.add(self.action)

@@ -43,7 +43,6 @@ LOOKS = frozenset(
         "rule",
         "unit",
         "armed",
-        "link",
         "strip",
     }
 )
@@ -153,6 +152,8 @@ QMenu::item { padding: 6px 28px 6px 28px; border-radius: 4px; font-size: 13px; }
 QMenu::item:selected { background: $soft; color: $ink; }
 QMenu::item:disabled { color: $off; }
 QMenu::separator { height: 1px; background: $line; margin: 4px 8px; }
+QSplitter::handle:horizontal { background: $window; border-left: 1px solid $line; }
+QSplitter::handle:horizontal:hover { background: $soft; }
 QScrollArea { background: transparent; border: none; }
 QScrollArea > QWidget > QWidget[look="panel"] { background: $panel; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }

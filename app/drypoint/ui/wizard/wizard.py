@@ -168,6 +168,14 @@ class SetupWizard(QDialog):
         upper.addWidget(side)
         upper.addWidget(self.stack)
         upper.addLayout(right, 1)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.setSpacing(0)
+        whole.addLayout(upper, 1)
+        whole.addWidget(rule())
+        whole.addWidget(self._foot())
+
+    def _foot(self) -> QWidget:
         foot = QWidget()
         give_look(foot, "panel")
         foot.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
@@ -181,12 +189,7 @@ class SetupWizard(QDialog):
         for each in (self.cancel_button, self.back_button):
             each.setMinimumHeight(42)
             each.setMinimumWidth(88)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.setSpacing(0)
-        whole.addLayout(upper, 1)
-        whole.addWidget(rule())
-        whole.addWidget(foot)
+        return foot
 
     def _connect(self) -> None:
         self.cancel_button.clicked.connect(self.reject)
@@ -255,7 +258,7 @@ class SetupWizard(QDialog):
         self.stack.setCurrentIndex(page)
         self.canvas.set_editing(self._pages[page][2] is self.blank)
         self._hint.setText(
-            self.tr("Drag the board or a clamp; arrow keys move the chosen one by 0.1 mm.")
+            self.tr("Drag the board or a clamp. C chooses a clamp, arrow keys move it by 0.1 mm.")
             if self._pages[page][2] is self.blank
             else self.tr("Seen from the side being milled.")
         )
