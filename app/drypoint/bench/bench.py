@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Protocol
 
@@ -19,9 +19,11 @@ from drypoint.bench.link import BenchClock, BenchLink
 from drypoint.bench.memory import Memory
 from drypoint.bench.operator import MARK_DEPTH, BenchOperator
 from drypoint.bench.planner import Triple
+from drypoint.bench.raster import Picture, Raster
 from drypoint.bench.sheet import Clamping, Sheet, turned_over
 from drypoint.bench.truth import Kind, Truth
 from drypoint.bits.model import Bit
+from drypoint.cuts.islands import check
 from drypoint.cuts.model import IslandCheck
 from drypoint.geometry.points import Points, along, as_points
 from drypoint.geometry.rigid import Rigid
@@ -130,6 +132,7 @@ class Bench:
         self.clock = BenchClock(self.controller, pace)
         self.operator = BenchOperator(self, seed)
         self._link: BenchLink | None = None
+        self._rasters: dict[tuple[bool, float], Raster] = {}
 
     @property
     def link(self) -> BenchLink:
@@ -142,8 +145,28 @@ class Bench:
         """Open the port anew, as after a cable was plugged in again; this resets the controller."""
         if self._link is not None:
             self._link.close()
+        if not self.controller.powered:
+            self.power_on()
         self._link = BenchLink(self.controller, self.clock)
         return self._link
+
+    def unplug(self) -> None:
+        """The cable comes out: the link fails, the controller runs on with what it has."""
+        self.link.unplugged = True
+
+    def power_on(self) -> None:
+        """Power is back: the controller starts, its position forgotten."""
+        with self.clock.lock:
+            self.controller.restart()
+
+    def picture(self, pitch: float = 0.05) -> Picture:
+        """The face that looks up, cell by cell (sheet frame); only what is new is drawn."""
+        key = (self.sheet.clamping.turned, pitch)
+        if key not in self._rasters:
+            self._rasters[key] = Raster(self.copper, self.sheet.board, pitch)
+        with self.clock.lock:
+            self.body.flush()
+            return self._rasters[key].picture()
 
     @property
     def copper(self) -> Copper:
@@ -218,16 +241,20 @@ class Bench:
 
         ``nets`` and ``outline`` are in the board frame; ``placing`` maps it to work coordinates.
         """
-        from drypoint.cuts.islands import check  # noqa: PLC0415
-
         copper = self.copper
-        mapped = {name: self._mapped(shape, placing) for name, shape in nets.items()}
         under = copper.grooves()
-        edge = None if outline is None else self._mapped(outline, placing)
-        lines = [_as_line(groove.path) for groove in under]
+        back = self._sheet_to_board(placing)
+        lines = [as_points(back(_as_line(groove.path))) for groove in under]
         widths = np.array([groove.width for groove in under])
         tops = np.array([groove.top for groove in under])
-        return check(mapped, lines, widths, top_width=tops, outline=edge)
+        edge = shapely.transform(copper.blank, back) if outline is None else outline
+        return check(nets, lines, widths, top_width=tops, outline=edge)
+
+    def _sheet_to_board(self, placing: Placing | None) -> Callable[[Floats], Floats]:
+        """The way back from the sheet to the board frame."""
+        origin, along_x, along_y = self.board_to_sheet([(0.0, 0.0), (1.0, 0.0), (0.0, 1.0)], placing)
+        inverse = np.linalg.inv(np.column_stack((along_x - origin, along_y - origin)))
+        return lambda points: np.asarray((points - origin) @ inverse.T, dtype=np.float64)
 
     def through_along(self, lines: Sequence[Points], placing: Placing | None = None) -> list[Floats]:
         """Per line, (N,) 1 where the copper is cut through at its middle, at equal steps along it."""
@@ -246,9 +273,6 @@ class Bench:
     def through_at(self, points: ArrayLike, placing: Placing | None = None) -> NDArray[np.bool_]:
         """(N,) whether the copper is gone at (N, 2) board points."""
         return ~self.copper.pieces.covers(self.board_to_sheet(points, placing))
-
-    def _mapped(self, shape: Geometry, placing: Placing | None) -> Geometry:
-        return shapely.transform(shape, lambda xy: self.board_to_sheet(xy, placing))
 
 
 def _spots(line: Points) -> Points:

@@ -7,6 +7,7 @@ documentation), real-time bytes, flow control and alarms included.
 from __future__ import annotations
 
 from collections import deque
+from collections.abc import Callable
 
 from drypoint.bench.lines import Lines
 from drypoint.bench.memory import ORIGIN, Memory
@@ -68,6 +69,8 @@ class BenchController:
         self.starved = 0
         """Times the planner ran empty while lines were still coming."""
         self.lines_done = 0
+        self.on_text: Callable[[bytes], bytes] | None = None
+        """What really arrives of a piece of text; faults are put in here."""
         self.rx: deque[bytes] = deque()
         self._line = bytearray()
         self._task: Task | None = None
@@ -124,6 +127,8 @@ class BenchController:
         if len(piece) == 1 and piece[0] in REALTIME:
             self.realtime.byte(piece[0])
             return
+        if self.on_text is not None:
+            piece = self.on_text(piece)
         room = BUFFER - self.rx_used
         if len(piece) > room:
             self.overruns += len(piece) - room

@@ -28,6 +28,8 @@ PAPER = 0.1
 """Thickness of the paper, mm."""
 CORNER_INSET = 3.0
 """Without a place given, a person starts this far inside the blank's corner, mm."""
+CLEAR = 8.0
+"""Height to which a person raises a bit to have it clear, mm."""
 JUMP = 40.0
 """Farthest move asked for at once, mm."""
 
@@ -92,6 +94,8 @@ class BenchOperator(Operator):
     def _jog_to(self, request: Request) -> Answer:
         """Look where the bit is, say how to move it, until it looks right."""
         bench = self._bench
+        if request.place is None and "raise" in request.title.lower():
+            return self._raise()
         if self._aim is None or self._aim[0] != request:
             self._aim = (request, self._target(request))
         tip, aim = bench.tip(), self._aim[1]
@@ -105,6 +109,12 @@ class BenchOperator(Operator):
         if max(abs(dx), abs(dy)) >= GOOD_ENOUGH:
             return Answer(AnswerKind.JOG, (limited[0], limited[1], 0.0))
         return Answer(AnswerKind.JOG, (0.0, 0.0, aim[2] - tip[2]))
+
+    def _raise(self) -> Answer:
+        """Straight up, until the bit is well clear."""
+        tip = self._bench.tip()
+        missing = self._bench.sheet.highest() + CLEAR - tip[2]
+        return Answer(AnswerKind.JOG, (0.0, 0.0, missing)) if missing > 0.1 else Answer()
 
     def _target(self, request: Request) -> Triple:
         """Where the person thinks the bit should stand: the hole seen nearest to the place asked for."""

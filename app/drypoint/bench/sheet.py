@@ -92,7 +92,8 @@ class Sheet:
         outline: Polygon = box(0.0, 0.0, width, height)
         self.front = Copper(outline, copper)
         self.back = Copper(outline, copper if double else 0.0)
-        self._front_truth = truth
+        self.truth = truth
+        """Height of the front, sheet frame."""
         self._back_truth = Truth.draw(truth.seed + 1, truth.bounds, Kind.RIPPLED)
         self._top: float | None = None
 
@@ -129,7 +130,7 @@ class Sheet:
         s = self.to_sheet(p)
         clamp = self.clamping
         middle = self.to_space([(self.width / 2.0, self.height / 2.0)])[0]
-        shape = self._front_truth.height(s)
+        shape = self.truth.height(s)
         if clamp.turned:  # face down, a bow turns over
             shape = self._back_truth.height(s) - shape
         tilt = (p[:, 0] - middle[0]) * clamp.tilt[0] + (p[:, 1] - middle[1]) * clamp.tilt[1]
