@@ -8,14 +8,14 @@ from typing import Any
 
 import numpy as np
 
-from drypoint.bits.model import Drill, EndMill, VBit
+from drypoint.bits.model import Bit, Drill, EndMill, VBit
 from drypoint.errors import StoreError
 from drypoint.geometry.points import as_points
 from drypoint.program.model import Moves, Program
 from drypoint.session.codec import from_json, to_json
 
 _ARRAYS = ("kind", "end", "feed", "centre", "tag", "dwell")
-_BITS = {"VBit": VBit, "EndMill": EndMill, "Drill": Drill}
+_BITS: dict[str, type[VBit] | type[EndMill] | type[Drill]] = {"VBit": VBit, "EndMill": EndMill, "Drill": Drill}
 
 
 def pack(program: Program) -> dict[str, Any]:
@@ -52,7 +52,7 @@ def unpack(data: Any) -> Program:
             held["tag"].astype(np.int32),
             held["dwell"].astype(np.float64),
         )
-        bit = from_json(_BITS[data["bit"]["type"]], data["bit"], "bit")
+        bit: Bit = from_json(_BITS[data["bit"]["type"]], data["bit"], "bit")
         return Program(
             name=data["name"],
             title=data["title"],

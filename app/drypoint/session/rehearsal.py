@@ -175,6 +175,7 @@ class _Rehearsing:
         self.outcomes: list[PassOutcome] = []
         self.lines = 0
         self.facts = find.FitFacts(0, None, None, None, None)
+        self.rng = np.random.default_rng((seed, 0x5EE))
 
     def _connect(self) -> Station:
         return connect(
@@ -273,7 +274,7 @@ class _Rehearsing:
     def _as_seen(self, work: Points, turn: Rigid) -> tuple[float, float]:
         """Where a person sees that a place went when the board was moved, to about a millimetre."""
         space = self.bench.work_to_space((float(work[0]), float(work[1])))
-        moved = turn.apply([space])[0]
+        moved = turn.apply([space])[0] + self.rng.uniform(-0.8, 0.8, 2)
         return float(work[0] + moved[0] - space[0]), float(work[1] + moved[1] - space[1])
 
     def _later(self) -> None:
