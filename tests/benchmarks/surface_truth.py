@@ -80,7 +80,7 @@ def _loop(rng: np.random.Generator, cx: float, cy: float) -> np.ndarray:
     a, b = rng.uniform(1.2, 2.9), rng.uniform(0.7, 1.7)
     angle = np.linspace(0.0, 2.0 * np.pi, 25)
     turned = np.column_stack((a * np.cos(angle), b * np.sin(angle)))
-    line = turned + (cx + rng.uniform(-0.2, 0.2), cy + rng.uniform(-0.2, 0.2))
+    line = turned + np.array((cx + rng.uniform(-0.2, 0.2), cy + rng.uniform(-0.2, 0.2)))
     line[-1] = line[0]
     return line
 

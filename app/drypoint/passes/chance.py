@@ -15,6 +15,8 @@ from scipy.special import ndtr
 
 _LITTLE = 1e-2
 """Play below this share of σ is taken as its mean: the formula would lose digits."""
+_NEVER = -1e3
+"""mm; a margin that is never through."""
 _TINY = 1e-9
 """mm; a smaller spread is none."""
 _DENSITY = 1.0 / np.sqrt(2.0 * np.pi)
@@ -46,6 +48,7 @@ def through(margin: ArrayLike, sigma: ArrayLike, play: ArrayLike = 0.0) -> NDArr
         np.asarray(sigma, dtype=np.float64),
         np.asarray(play, dtype=np.float64),
     )
+    m = np.maximum(m, _NEVER)  # −inf, where no pass went
     safe = np.maximum(s, _TINY)
     wide = b > _LITTLE * safe
     span = np.where(wide, b, 1.0)
