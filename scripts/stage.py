@@ -141,6 +141,8 @@ class Stage:
         self.window.canvas.canvas.set_bit(None)
         self.window.canvas.canvas.set_chosen(())
         self.window.canvas.canvas.set_cursor(None)
+        self.window.heat.set_cursor(None)
+        self.window.jog.reference.set_usable(True)
         self.window.jog.position.set_usable(True)
         self.window.jog.position.show_position(Position((12.34, 8.115, 5.0), (-87.66, -41.885, -12.14)))
         self.window.jog.position.switch.setChecked(False)
@@ -356,6 +358,7 @@ class Stage:
             "Eye protection on, blank clamped, power switch within reach. "
             "Stop in software is no emergency stop.",
         )
+        self.window.jog.reference.set_usable(False)
         self.window.jog.position.set_usable(
             False, "Jog is locked while a program runs. Hold first, then arm the keys."
         )

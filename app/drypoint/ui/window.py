@@ -256,9 +256,12 @@ class MainWindow(QMainWindow):
         self._over = over
         if over:
             self.pages.setParent(self.canvas)
-            self.pages.setAutoFillBackground(True)
+            give_look(self.pages, "over")
+            self.pages.setContentsMargins(0, 0, 1, 0)  # the line at its edge
             self._over_shown = True
         else:
+            give_look(self.pages, "panel")
+            self.pages.setContentsMargins(0, 0, 0, 0)
             self._body.insertWidget(0, self.pages)
             self._body.setStretchFactor(0, 0)
             self._body.setStretchFactor(1, 1)

@@ -14,6 +14,8 @@ from drypoint.ui.parts.switch import Switch
 from drypoint.ui.theme.theme import Theme
 
 AXES = ("x", "y", "z")
+PAPER = 0.10
+"""Thickness of common office paper, mm (common practice; measure yours)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,9 +44,6 @@ class PositionPanel(QWidget):
     touched_off = Signal(str, float)
     place_entered = Signal()
 
-    PAPER = 0.10
-    """Thickness of common office paper, mm (common practice; measure yours)."""
-
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
@@ -57,7 +56,9 @@ class PositionPanel(QWidget):
         self._machine = {axis: words("", "quiet", right=True) for axis in AXES}
         self._buttons: dict[tuple[str, int], QPushButton] = {}
         self.steps = Segments([f"{step:g}" for step in STEPS], self.tr("Step"), chosen=1)
-        self.ways = Segments([self.tr("Paper 0.10"), self.tr("Contact")], self.tr("Touch off"), chosen=1)
+        self._paper = PAPER
+        self.ways = Segments(["", self.tr("Contact")], self.tr("Touch off"), chosen=1)
+        self.set_paper(PAPER)
         self.touch_off = button(self.tr("Touch off Z"))
         self.enter_place = button(self.tr("Set by hand wheel…"), "flat")
         self._hint = words("", "caption", wrap=True)
@@ -142,6 +143,11 @@ class PositionPanel(QWidget):
             self._machine[axis].setText(machine.replace("-", "−"))
             tint(self._work[axis], self._theme.tokens.ink if position.trusted else self._theme.tokens.caution)
 
+    def set_paper(self, thickness: float) -> None:
+        """Thickness of the paper that is touched off with, mm."""
+        self._paper = thickness
+        self.ways.set_label(0, self.tr("Paper {thickness:.2f}").format(thickness=thickness))
+
     def set_usable(self, usable: bool, why_not: str = "") -> None:
         """Lock everything that moves, with the reason."""
         if not usable:
@@ -171,4 +177,4 @@ class PositionPanel(QWidget):
 
     def _touch_off(self) -> None:
         paper = self.ways.choice == 0
-        self.touched_off.emit("paper" if paper else "contact", self.PAPER if paper else 0.0)
+        self.touched_off.emit("paper" if paper else "contact", self._paper if paper else 0.0)

@@ -44,6 +44,7 @@ LOOKS = frozenset(
         "unit",
         "armed",
         "strip",
+        "over",
     }
 )
 """Every value of the ``look`` property the sheet knows."""
@@ -92,6 +93,7 @@ QLabel[look="armed"] { font-size: 13px; font-weight: 600; color: $copper; }
 QWidget[look="panel"] { background: $panel; }
 QWidget[look="sunken"] { background: $sunken; }
 QWidget[look="strip"] { background: $panel; border-top: 1px solid $line; }
+QStackedWidget[look="over"] { background: $panel; border-right: 1px solid $edge; }
 QFrame[look="rule"] { background: $line; border: none; max-height: 1px; min-height: 1px; }
 QFrame[look="note-plain"] { background: $soft; border: none; border-left: 3px solid $copper; }
 QFrame[look="note-caution"] { background: $caution_ground; border: none; border-left: 3px solid $caution; }
