@@ -250,6 +250,12 @@ class Bench:
         edge = shapely.transform(copper.blank, back) if outline is None else outline
         return check(nets, lines, widths, top_width=tops, outline=edge)
 
+    def carved(self, placing: Placing | None = None) -> Geometry:
+        """The copper that is left, board frame, cut at the borders of the bench's tiles."""
+        back = self._sheet_to_board(placing)
+        left = shapely.multipolygons(list(self.copper.pieces.polygons))
+        return shapely.transform(left, back)
+
     def _sheet_to_board(self, placing: Placing | None) -> Callable[[Floats], Floats]:
         """The way back from the sheet to the board frame."""
         origin, along_x, along_y = self.board_to_sheet([(0.0, 0.0), (1.0, 0.0), (0.0, 1.0)], placing)

@@ -11,7 +11,7 @@ from drypoint.passes.depth import uniform_pass
 from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.session.plans import CutPlan
-from drypoint.session.rehearsal import check_dict
+from drypoint.session.rehearsal import check_dict, designed_islands
 from drypoint.session.session import Session
 from drypoint.session.work import later_work, marks_work, preset_of, program_settings
 
@@ -71,7 +71,7 @@ def prepared_facts(session: Session, progress: Progress | None = None) -> dict[s
         "job": str(session.job.path),
         "board": board_facts(board),
         "cuts": cut_facts(cuts),
-        "island_check": check_dict(cuts.check),
+        "island_check": check_dict(cuts.check, designed_islands(board)),
         "holes_by_drill": cuts.drills(),
         "estimate_s": round(estimate(session), 1),
         "warnings": warnings,

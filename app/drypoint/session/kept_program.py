@@ -15,7 +15,11 @@ from drypoint.program.model import Moves, Program
 from drypoint.session.codec import from_json, to_json
 
 _ARRAYS = ("kind", "end", "feed", "centre", "tag", "dwell")
-_BITS: dict[str, type[VBit] | type[EndMill] | type[Drill]] = {"VBit": VBit, "EndMill": EndMill, "Drill": Drill}
+_BITS: dict[str, type[VBit] | type[EndMill] | type[Drill]] = {
+    "VBit": VBit,
+    "EndMill": EndMill,
+    "Drill": Drill,
+}
 
 
 def pack(program: Program) -> dict[str, Any]:

@@ -7,10 +7,10 @@ from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
-from shapely import contains_xy, prepare
+from shapely import Geometry, contains_xy, prepare
 
 from drypoint.board.model import Board
-from drypoint.cuts.model import Cut
+from drypoint.cuts.model import Cut, IslandCheck
 from drypoint.geometry.points import Points, as_points
 from drypoint.passes.model import NOT_THROUGH, THROUGH, ReachMap
 from drypoint.session import svg
@@ -104,6 +104,21 @@ def reach_picture(board: Board, layout: Layout, reach: ReachMap, title: str) -> 
         (svg.sample_line(svg.NOT_THROUGH, 0.8, "", 1.2), "not through"),
     ]
     return svg.drawing(_bounds(layout), body, f"{board.name}: {title}", legend)
+
+
+def carved_picture(board: Board, layout: Layout, carved: Geometry, check: IslandCheck) -> str:
+    """The copper that is left, with the places where it is not the design."""
+    body = [svg.area(layout.blank, svg.CANVAS), svg.area(carved, svg.COPPER)]
+    rings = [as_points(np.asarray(board.outline.exterior.coords)[:, :2])]
+    body.append(svg.lines(rings, svg.INK2, 0.15))
+    for flaw in (*check.shorts, *check.opens, *check.lost):
+        body.append(svg.ring(*flaw.at, 1.5, "none", svg.CASING, 0.9))
+        body.append(svg.ring(*flaw.at, 1.5, "none", svg.NOT_THROUGH, 0.5))
+    legend = [
+        (svg.sample_area(svg.COPPER), "copper that is left"),
+        (svg.sample_line(svg.NOT_THROUGH, 0.8, "", 1.2), "short, open or lost"),
+    ]
+    return svg.drawing(_bounds(layout), body, f"{board.name}: carved copper", legend)
 
 
 def _state_runs(points: Points, probability: NDArray[np.float64]) -> list[tuple[int, Points]]:

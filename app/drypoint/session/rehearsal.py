@@ -13,8 +13,9 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
+from shapely import Geometry, get_parts
 
-from drypoint.bench.bench import Bench
+from drypoint.board.model import Board
 from drypoint.cuts.model import IslandCheck
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, along, as_points
@@ -62,7 +63,10 @@ class Rehearsal:
     lines: int
     resumed: int
     seconds: float
-    bench: Bench
+    carved: Geometry
+    """The copper that is left, board frame."""
+    islands: int
+    """Pieces of net copper the design itself has: more than nets where link wires join them."""
     findings: tuple[str, ...]
 
     def as_dict(self) -> dict[str, Any]:
@@ -88,7 +92,7 @@ class Rehearsal:
                 "residual_mm": None if self.residual_mm is None else round(self.residual_mm, 4),
                 "worst_error_mm": None if self.worst_error_mm is None else round(self.worst_error_mm, 4),
             },
-            "island_check": check_dict(self.check),
+            "island_check": check_dict(self.check, self.islands),
             "run": {
                 "lines": self.lines,
                 "resumed": self.resumed,
@@ -98,8 +102,12 @@ class Rehearsal:
         }
 
 
-def check_dict(check: IslandCheck) -> dict[str, Any]:
-    """An island check for scripts."""
+def check_dict(check: IslandCheck, islands: int) -> dict[str, Any]:
+    """An island check for scripts.
+
+    ``islands`` is how many pieces the copper of the nets has in the design. Pieces that link wires
+    join are counted as one, so that ``pieces`` equals ``nets`` on a good board.
+    """
 
     def flaws(found: tuple[Any, ...]) -> list[dict[str, Any]]:
         return [
@@ -109,11 +117,17 @@ def check_dict(check: IslandCheck) -> dict[str, Any]:
 
     return {
         "nets": check.nets,
-        "pieces": check.pieces,
+        "pieces": check.pieces - (islands - check.nets),
+        "copper_pieces": check.pieces,
         "shorts": flaws(check.shorts),
         "opens": flaws(check.opens),
         "lost": flaws(check.lost),
     }
+
+
+def designed_islands(board: Board) -> int:
+    """Pieces that the copper of the nets has on the milled side."""
+    return sum(len(get_parts(shape)) for shape in board.nets.values())
 
 
 def rehearse(
@@ -190,7 +204,8 @@ class _Rehearsing:
         self._reclamp()
         self._later()
         fit = self.session.derived.fit(self.session.snapshot)
-        check = self.bench.outcome(self.session.derived.board(self.session.snapshot).nets, fit)
+        board = self.session.derived.board(self.session.snapshot)
+        check = self.bench.outcome(board.nets, fit)
         rms, interval = self._surface_error()
         found = self.session.derived.touches(self.session.snapshot)
         self.progress.step(1.0, "Rehearsed")
@@ -207,7 +222,8 @@ class _Rehearsing:
             lines=self.lines,
             resumed=0,
             seconds=self.station.controller.now(),
-            bench=self.bench,
+            carved=self.bench.carved(fit),
+            islands=designed_islands(board),
             findings=(*self.station.findings, *(one.what for one in self.bench.mishaps)),
         )
 

@@ -1,0 +1,142 @@
+"""The command line: parses words, builds everything, passes it in.
+
+Exit codes: 0 done, 1 refused with a clear error, 2 wrong usage.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import logging
+import os
+import sys
+import tempfile
+from collections.abc import Callable, Sequence
+from pathlib import Path
+from typing import Any
+
+from drypoint import __version__
+from drypoint.board.model import Side
+from drypoint.errors import DrypointError
+from drypoint.progress import Cancelled, Progress
+from drypoint.session import commands
+from drypoint.session.report import report
+
+CLEAR = "\r\033[K"
+"""Begins a line of a terminal anew."""
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="drypoint", description="Mill circuit boards on a small engraver. Without a command: the window."
+    )
+    parser.add_argument("--version", action="version", version=f"drypoint {__version__}")
+    parser.add_argument("--log", action="store_true", help="say on stderr what happens inside")
+    verbs = parser.add_subparsers(dest="verb", metavar="command")
+    one = verbs.add_parser("prepare", help="import design files, plan and check the cuts")
+    one.add_argument("paths", nargs="+", type=Path, metavar="PATH", help="folder, files or a zip")
+    one.add_argument("--job", required=True, type=Path, metavar="J", help="job file to make")
+    one.add_argument("--side", choices=[side.value for side in Side], help="copper to mill")
+    one.add_argument("--tip", type=float, metavar="MM", help="flat of the V-bit's tip")
+    one.add_argument("--angle", type=float, metavar="DEG", help="included angle of the V-bit")
+    one.add_argument("--depth", type=float, metavar="MM", help="nominal depth below the copper's top")
+    one = verbs.add_parser("rehearse", help="run the whole job on the bench")
+    one.add_argument("job", type=Path)
+    one.add_argument("--seed", type=int, default=0, metavar="N", help="another blank, another machine")
+    one.add_argument("--touches", type=int, metavar="N", help="places to touch")
+    one = verbs.add_parser("export", help="write programs, setup sheet and pictures")
+    one.add_argument("job", type=Path)
+    one.add_argument("--to", required=True, type=Path, metavar="DIR")
+    one = verbs.add_parser("show", help="all facts about a job")
+    one.add_argument("job", type=Path)
+    one = verbs.add_parser("demo", help="the example board, from files to proven copper")
+    one.add_argument("--headless", action="store_true", help="without the window")
+    one.add_argument("--to", type=Path, metavar="DIR", help="folder for what is made without the window")
+    one.add_argument("--seed", type=int, default=0, metavar="N")
+    one = verbs.add_parser("open", help="open a job in the window")
+    one.add_argument("job", type=Path)
+    for name, verb in verbs.choices.items():
+        if name != "open":
+            verb.add_argument("--json", action="store_true", help="one JSON object on stdout")
+    return parser
+
+
+def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]] | None:
+    """The work of a command that needs no window; None for the window."""
+    verb = words.verb
+    if verb == "prepare":
+        side = None if words.side is None else Side(words.side)
+        return lambda told: commands.prepare(
+            words.paths,
+            words.job,
+            side=side,
+            tip=words.tip,
+            angle_deg=words.angle,
+            depth=words.depth,
+            progress=told,
+        )
+    if verb == "rehearse":
+        return lambda told: commands.rehearse_job(
+            words.job, seed=words.seed, touches=words.touches, progress=told
+        )
+    if verb == "export":
+        return lambda told: commands.export_job(words.job, words.to, told)
+    if verb == "show":
+        return lambda told: commands.show_job(words.job, told)
+    if verb == "demo" and (words.headless or words.json or words.to):
+        folder = words.to or Path(tempfile.mkdtemp(prefix="drypoint-demo-"))
+        return lambda told: commands.demo(folder, seed=words.seed, progress=told)
+    return None
+
+
+def _run(work: Callable[[Progress], dict[str, Any]], words: argparse.Namespace) -> int:
+    shown = sys.stderr.isatty()
+
+    def tell(done: float, text: str) -> None:
+        if shown:
+            sys.stderr.write(f"{CLEAR}{done * 100:3.0f} % {text}")
+            sys.stderr.flush()
+
+    try:
+        found = work(Progress(tell))
+    except DrypointError as error:
+        if words.json:
+            print(json.dumps({"error": error.as_dict()}))
+        sys.stderr.write(f"{CLEAR if shown else ''}drypoint: {error}\n")
+        return 1
+    except (KeyboardInterrupt, Cancelled):
+        sys.stderr.write("\nStopped.\n")
+        return 1
+    if shown:
+        sys.stderr.write(CLEAR)
+    print(json.dumps(found) if words.json else report(words.verb, found))
+    return 0
+
+
+def _window(words: argparse.Namespace) -> int:
+    try:
+        from drypoint.ui.app import run_window  # noqa: PLC0415 - the rest runs where Qt is not installed
+    except ImportError as error:
+        sys.stderr.write(
+            f"drypoint: The window cannot open: Qt does not load ({error}). The commands for scripts still "
+            "run; see drypoint --help.\n"
+        )
+        return 1
+    job = words.job if words.verb == "open" else None
+    return run_window(sys.argv[:1], demo=words.verb == "demo", job=job)
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command."""
+    given = list(sys.argv[1:] if arguments is None else arguments)
+    if len(given) == 1 and given[0].endswith(".drypoint"):
+        given = ["open", given[0]]
+    words = _parser().parse_args(given)
+    if words.log or os.environ.get("DRYPOINT_LOG"):
+        logging.basicConfig(level=logging.DEBUG, stream=sys.stderr)
+    work = _headless(words)
+    return _window(words) if work is None else _run(work, words)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,153 @@
+"""The commands for scripts: prepare, rehearse, export, show, demo; each gives plain values."""
+
+from __future__ import annotations
+
+import math
+import shutil
+import tempfile
+from collections.abc import Sequence
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+from drypoint.board.model import Side
+from drypoint.errors import InputError
+from drypoint.progress import Progress
+from drypoint.session.export import export
+from drypoint.session.facts import prepared_facts, shown_facts
+from drypoint.session.pictures import carved_picture
+from drypoint.session.rehearsal import Rehearsal, rehearse
+from drypoint.session.session import Session
+
+EXAMPLE = Path(__file__).resolve().parents[3] / "examples" / "hive-scale"
+
+
+def prepare(
+    paths: Sequence[Path],
+    job: Path,
+    *,
+    side: Side | None = None,
+    tip: float | None = None,
+    angle_deg: float | None = None,
+    depth: float | None = None,
+    progress: Progress | None = None,
+) -> dict[str, Any]:
+    """Import design files into a new job and plan its cuts. An existing job of that name is replaced.
+
+    Raises
+    ------
+    InputError
+        For files that cannot be understood or values that make no sense; no job is left then.
+    """
+    for path in paths:
+        if not path.exists():
+            raise InputError("There is no such file or folder.", str(path), "Check the name.")
+    with tempfile.TemporaryDirectory() as folder:
+        session = Session.create(Path(folder) / "new.drypoint")
+        try:
+            settings = session.settings
+            if side is not None:
+                session.change("Choose the side", board=replace(settings.board, side=side))
+            session.import_files(paths, progress=progress)
+            _set_bit(session, tip, angle_deg, depth)
+            facts = prepared_facts(session, progress)
+        finally:
+            session.close()
+        target = Session.create(job, overwrite=True)
+        where = target.job.path
+        target.close()
+        shutil.copyfile(Path(folder) / "new.drypoint", where)
+    facts["job"] = str(where)
+    return facts
+
+
+def _set_bit(session: Session, tip: float | None, angle_deg: float | None, depth: float | None) -> None:
+    bits, cuts = session.settings.bits, session.settings.cuts
+    vbit = bits.vbit
+    for name, value, least, most in (
+        ("--tip", tip, 0.0, 3.0),
+        ("--angle", angle_deg, 1.0, 170.0),
+        ("--depth", depth, 0.001, 1.0),
+    ):
+        if value is not None and not least <= value <= most:
+            raise InputError(f"{value:g} is no sensible value.", name, f"Give {least:g} to {most:g}.")
+    if tip is not None or angle_deg is not None:
+        new_tip = vbit.tip if tip is None else tip
+        angle = vbit.angle if angle_deg is None else math.radians(angle_deg)
+        name = f"V-bit {new_tip:g} mm {math.degrees(angle):g}°"
+        vbit = replace(vbit, name=name, tip=new_tip, angle=angle)
+    changed: dict[str, Any] = {}
+    if vbit != bits.vbit:
+        changed["bits"] = replace(bits, vbit=vbit)
+    if depth is not None:
+        changed["cuts"] = replace(cuts, depth=depth)
+    if changed:
+        session.change("Choose the bit", **changed)
+
+
+def rehearse_job(
+    job: Path, *, seed: int = 0, touches: int | None = None, progress: Progress | None = None
+) -> dict[str, Any]:
+    """Run the whole job on the bench; the job itself is not changed.
+
+    Raises
+    ------
+    StoreError, PlanError, MachineError
+    """
+    session = Session.open(job)
+    try:
+        with tempfile.TemporaryDirectory() as folder:
+            return rehearse(session, Path(folder), seed=seed, touches=touches, progress=progress).as_dict()
+    finally:
+        session.close()
+
+
+def export_job(job: Path, folder: Path, progress: Progress | None = None) -> dict[str, Any]:
+    """Write programs, pictures and setup sheet."""
+    session = Session.open(job)
+    try:
+        written = export(session, folder, progress)
+    finally:
+        session.close()
+    return {
+        "files": [
+            {"path": one.path, "bit": one.bit, "pass": one.pass_number, "lines": one.lines} for one in written
+        ]
+    }
+
+
+def show_job(job: Path, progress: Progress | None = None) -> dict[str, Any]:
+    """All facts."""
+    session = Session.open(job)
+    try:
+        return shown_facts(session, progress)
+    finally:
+        session.close()
+
+
+def demo(folder: Path, *, seed: int = 0, progress: Progress | None = None) -> dict[str, Any]:
+    """The example board from files to proven copper, without a window; leaves everything in ``folder``."""
+    told = progress or Progress()
+    folder.mkdir(parents=True, exist_ok=True)
+    prepared = prepare([EXAMPLE], folder / "hive-scale.drypoint", progress=told.part(0.0, 0.1))
+    session = Session.open(Path(prepared["job"]))
+    try:
+        with tempfile.TemporaryDirectory() as work:
+            found = rehearse(session, Path(work), seed=seed, progress=told.part(0.1, 0.85))
+            _leave(Path(work), folder, found, told)
+    finally:
+        session.close()
+    return {"folder": str(folder), **prepared, **found.as_dict(), "plan_check": prepared["island_check"]}
+
+
+def _leave(work: Path, folder: Path, found: Rehearsal, progress: Progress) -> None:
+    """Programs, sheet and pictures of the rehearsed job, and the carved copper."""
+    shadow = Session.open(work / "rehearsal.drypoint")
+    try:
+        export(shadow, folder, progress.part(0.85, 0.98))
+        snap = shadow.snapshot
+        board, layout = shadow.derived.board(snap), shadow.derived.layout(snap)
+        picture = carved_picture(board, layout, found.carved, found.check)
+        (folder / "carved.svg").write_text(picture, encoding="utf-8")
+    finally:
+        shadow.close()

@@ -1,0 +1,93 @@
+"""What a command tells people, as a few plain lines."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from drypoint.session.sheet import clock
+
+Found = Mapping[str, Any]
+
+
+def report(verb: str, found: Found) -> str:
+    """The lines for one command's values."""
+    say: dict[str, Callable[[Found], list[str]]] = {
+        "prepare": _prepared,
+        "rehearse": _rehearsed,
+        "export": _exported,
+        "show": _shown,
+        "demo": _demo,
+    }
+    return "\n".join(say[verb](found))
+
+
+def _prepared(found: Found) -> list[str]:
+    board, cuts = found["board"], found["cuts"]
+    lines = [
+        f"{board['name']}: {board['width_mm']:.1f} × {board['height_mm']:.1f} mm, {board['side']} copper, "
+        f"{board['nets']} nets (by {board['net_source']}), {board['holes']} holes, {board['slots']} slots",
+        f"Grooves: {cuts['loops']} loops, {cuts['groove_length_mm']:.0f} mm, "
+        f"{cuts['groove_width_mm']:.3f} mm wide; largest bite {cuts['max_bite_mm']:.3f} mm",
+        f"Drills: {', '.join(f'{n} × {name}' for name, n in found['holes_by_drill'].items()) or 'none'}",
+        _check("Island check of the plan", found["island_check"]),
+        f"Expected time: {clock(found['estimate_s'])}, without touches and changes of bit",
+    ]
+    if cuts["impossible"]:
+        lines.append(f"Gaps too narrow to cut: {len(cuts['impossible'])}")
+        lines += [
+            f"  {' and '.join(one['nets'])} at {one['at'][0]:.2f}, {one['at'][1]:.2f}: "
+            f"gap {one['gap_mm']:.3f} mm. {one['hint']}"
+            for one in cuts["impossible"][:20]
+        ]
+    lines += [f"Note: {text}" for text in found["warnings"]]
+    return [*lines, f"Job file: {found['job']}"]
+
+
+def _check(title: str, check: Found) -> str:
+    faults = [f"{len(check[kind])} {kind}" for kind in ("shorts", "opens", "lost") if check[kind]]
+    words = ", ".join(faults) if faults else "every net is an island"
+    return f"{title}: {check['pieces']} islands for {check['nets']} nets; {words}"
+
+
+def _rehearsed(found: Found) -> list[str]:
+    surface, fit = found["surface"], found["fit"]
+    lines = [
+        f"Surface: {surface['touches']} touches, {surface['rms_um']:.1f} µm off along the grooves, "
+        f"90 % band holds {surface['interval90'] * 100:.0f} %",
+        *(f"  {text}" for text in surface["give"]),
+    ]
+    lines += [
+        f"Pass {number}: {one['depth_mm']:.3f} mm deep, {one['length_mm']:.0f} mm; through: predicted "
+        f"{one['predicted_through'] * 100:.1f} %, carved {one['actual_through'] * 100:.1f} %"
+        for number, one in enumerate(found["passes"], 1)
+    ]
+    if fit["residual_mm"] is not None:
+        lines.append(
+            f"Reference: {fit['holes']} holes, residual {fit['residual_mm']:.3f} mm, expected error at most "
+            f"{fit['worst_error_mm']:.3f} mm (95 %)"
+        )
+    run = found["run"]
+    lines.append(f"Run: {run['lines']} lines in {clock(run['seconds_simulated'])} of simulated time")
+    lines.append(_check("Island check of the carved copper", found["island_check"]))
+    return [*lines, *(f"Note: {text}" for text in found.get("findings", ()))]
+
+
+def _exported(found: Found) -> list[str]:
+    return [f"{one['path']}: {one['bit']}, {one['lines']} lines" for one in found["files"]]
+
+
+def _shown(found: Found) -> list[str]:
+    lines = _prepared(found)
+    lines += [f"{one['name']}: {one['role']} ({one['why']})" for one in found["files"]]
+    lines += [f"Link wire {one['net']}: {one['length_mm']:.1f} mm" for one in found["links"]]
+    lines += [f"Measured: {count} × {kind}" for kind, count in found["measured"].items()]
+    return [*lines, *(f"Run {one['title']}: {one['reason'] or 'broken off'}" for one in found["runs"])]
+
+
+def _demo(found: Found) -> list[str]:
+    return [
+        *_prepared({**found, "island_check": found["plan_check"]}),
+        *_rehearsed(found),
+        f"Programs, setup sheet and pictures: {found['folder']}",
+    ]
