@@ -15,7 +15,11 @@ SOURCE = "common practice"
 
 DRILLS = (0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.1, 1.2, 1.3, 1.5)
 """mm; sizes usually sold for boards (common practice, no source)."""
-KINDS: dict[str, type[VBit] | type[EndMill] | type[Drill]] = {"v-bit": VBit, "end mill": EndMill, "drill": Drill}
+KINDS: dict[str, type[VBit] | type[EndMill] | type[Drill]] = {
+    "v-bit": VBit,
+    "end mill": EndMill,
+    "drill": Drill,
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,11 +110,14 @@ def bit_from_dict(values: dict[str, Any]) -> Bit:
     kind = str(rest.pop("kind", ""))
     name = str(rest.get("name", kind))
     if kind not in KINDS:
-        raise InputError(f"There is no kind of bit called '{kind}'.", name, f"Use one of: {', '.join(KINDS)}.")
+        raise InputError(
+            f"There is no kind of bit called '{kind}'.", name, f"Use one of: {', '.join(KINDS)}."
+        )
     try:
         speeds = Speeds(**{word: float(value) for word, value in dict(rest.pop("speeds")).items()})
-        numbers = {word: value if word == "name" else float(value) for word, value in rest.items()}
-        bit = KINDS[kind](speeds=speeds, **numbers)
+        rest.pop("name", None)
+        numbers: dict[str, Any] = {word: float(value) for word, value in rest.items()}
+        bit = KINDS[kind](name=name, speeds=speeds, **numbers)
     except (KeyError, TypeError, ValueError) as fault:
         raise InputError("The bit's values cannot be read.", name, str(fault)) from fault
     check_bit(bit)

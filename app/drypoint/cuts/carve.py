@@ -14,15 +14,13 @@ import shapely
 from numpy.typing import NDArray
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components
-from shapely import Geometry
+from shapely import Geometry, LineString, Point
 
 from drypoint.cuts.offsets import QUAD_SEGS
 from drypoint.cuts.parts import Parts, Shapes, explode
 from drypoint.geometry.points import Points
 from drypoint.progress import Progress
 
-CHUNK = 24
-"""Vertices of a path swept at once."""
 TOUCH = 1e-7
 """mm. Pieces must share more of a tile's border than this to be one: no zero-length contacts."""
 ODD = (0.2718281828, 0.3141592653)
@@ -31,35 +29,43 @@ ODD = (0.2718281828, 0.3141592653)
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Sweep:
-    """Grooves as short pieces: ``lines`` (M,) and half of their width ``radius`` (M,), mm."""
+    """Grooves: ``lines`` (M,) and half of their width ``radius`` (M,), mm, with a tree over them."""
 
     lines: Shapes
     radius: NDArray[np.float64]
     tree: shapely.STRtree
 
     def area(self, box: Geometry) -> Geometry:
-        """What the grooves sweep in and around ``box``."""
-        reach = float(self.radius.max(initial=0.0))
-        near = self.tree.query(shapely.buffer(box, reach, join_style="mitre"))
-        near = np.sort(near)
-        return shapely.union_all(shapely.buffer(self.lines[near], self.radius[near], quad_segs=QUAD_SEGS))
+        """What the grooves sweep inside the rectangle round ``box`` (and some way past it).
+
+        Paths are clipped a little more than a radius outside, which changes nothing inside, and
+        all of one width are swept at once.
+        """
+        reach = float(self.radius.max(initial=0.0)) * 1.05 + 1e-3
+        bounds = shapely.bounds(box) + np.array([-reach, -reach, reach, reach])
+        near = np.sort(self.tree.query(shapely.box(*bounds)))
+        clipped, index = shapely.get_parts(
+            shapely.clip_by_rect(self.lines[near], *bounds.tolist()), return_index=True
+        )
+        kept = ~shapely.is_empty(clipped)
+        clipped, radius = clipped[kept], self.radius[near[index[kept]]]
+        swept = [
+            shapely.buffer(shapely.geometrycollections(clipped[radius == r]), r, quad_segs=QUAD_SEGS)
+            for r in np.unique(radius)
+        ]
+        return shapely.union_all(swept) if len(swept) != 1 else swept[0]
 
 
 def make_sweep(lines: list[Points], width: NDArray[np.float64]) -> Sweep:
-    """Paths (N, 2) cut with ``width`` (N,) mm, in chunks. A single point sweeps a disc."""
+    """Paths (N, 2) cut with ``width`` (N,) mm. A single point sweeps a disc; width 0 sweeps nothing."""
     pieces: list[Geometry] = []
     radius: list[float] = []
     for line, wide in zip(lines, width, strict=True):
-        if wide <= 0.0 or len(line) == 0:
-            continue
-        if len(line) == 1:
-            pieces.append(shapely.points(line[0]))
+        if wide > 0.0 and len(line):
+            pieces.append(Point(line[0]) if len(line) == 1 else LineString(line))
             radius.append(wide / 2.0)
-            continue
-        for first in range(0, len(line) - 1, CHUNK):
-            pieces.append(shapely.linestrings(line[first : first + CHUNK + 1]))
-            radius.append(wide / 2.0)
-    shapes = np.array(pieces, dtype=object)
+    shapes = np.empty(len(pieces), dtype=object)
+    shapes[:] = pieces
     return Sweep(shapes, np.array(radius, dtype=np.float64), shapely.STRtree(shapes))
 
 
@@ -106,15 +112,20 @@ class _Borders:
         points, index = shapely.get_coordinates(pieces, return_index=True)
         same = index[1:] == index[:-1]
         a, b, owner = points[:-1][same], points[1:][same], index[:-1][same] + first
-        x0, y0, x1, y1 = box.bounds
-        sides = (("x", column, row, 0, x0), ("x", column + 1, row, 0, x1))
+        x0, y0, x1, y1 = shapely.bounds(box).tolist()
+        sides: tuple[tuple[str, int, int, int, float], ...] = (
+            ("x", column, row, 0, x0),
+            ("x", column + 1, row, 0, x1),
+        )
         sides += (("y", column, row, 1, y0), ("y", column, row + 1, 1, y1))
         for word, i, j, axis, value in sides:
             on = (np.abs(a[:, axis] - value) < TOUCH) & (np.abs(b[:, axis] - value) < TOUCH)
             low = np.minimum(a[on, 1 - axis], b[on, 1 - axis])
             high = np.maximum(a[on, 1 - axis], b[on, 1 - axis])
             found = [
-                (float(s), float(e), int(k)) for s, e, k in zip(low, high, owner[on], strict=True) if e - s > TOUCH
+                (float(s), float(e), int(k))
+                for s, e, k in zip(low, high, owner[on], strict=True)
+                if e - s > TOUCH
             ]
             self._meet((word, i, j), found)
 
@@ -137,7 +148,7 @@ def carve(
     tree = shapely.STRtree(parts.shapes)
     table: list[tuple[NDArray[np.intp], NDArray[np.intp], NDArray[np.float64]]] = []
     total = 0
-    every = list(tiles(area.bounds, tile))
+    every = list(tiles(tuple(shapely.bounds(area).tolist()), tile))
     for number, (column, row, box) in enumerate(every):
         if progress is not None:
             progress.step(number / len(every), "island check")
@@ -175,10 +186,10 @@ def _along_border(shapes: Shapes, box: Geometry) -> NDArray[np.float64]:
     same = index[1:] == index[:-1]
     a, b, owner = points[:-1][same], points[1:][same], index[:-1][same]
     on = np.zeros(len(a), dtype=bool)
-    for axis, value in zip((0, 1, 0, 1), box.bounds, strict=True):
+    for axis, value in zip((0, 1, 0, 1), shapely.bounds(box), strict=True):
         on |= (np.abs(a[:, axis] - value) < TOUCH) & (np.abs(b[:, axis] - value) < TOUCH)
     size = np.hypot(*(b - a).T) * on
-    return np.bincount(owner, weights=size, minlength=len(shapes))
+    return np.bincount(owner, weights=size, minlength=len(shapes)).astype(np.float64)
 
 
 def _gather(
@@ -187,7 +198,9 @@ def _gather(
     total: int,
 ) -> Fragments:
     pairs = np.array(joined, dtype=np.intp).reshape(-1, 2)
-    graph = coo_matrix((np.ones(len(pairs)), (pairs[:, 0], pairs[:, 1])), shape=(max(total, 1), max(total, 1)))
+    graph = coo_matrix(
+        (np.ones(len(pairs)), (pairs[:, 0], pairs[:, 1])), shape=(max(total, 1), max(total, 1))
+    )
     count, label = connected_components(graph, directed=False)
     if not table:
         none = np.empty(0, np.intp)
@@ -197,8 +210,8 @@ def _gather(
     values = np.concatenate([row[2] for row in table])
     key, inverse = np.unique(np.column_stack((part, piece)), axis=0, return_inverse=True)
     inverse = inverse.reshape(-1)
-    area = np.bincount(inverse, weights=values[:, 0])
-    edge = np.bincount(inverse, weights=values[:, 1])
+    area = np.bincount(inverse, weights=values[:, 0]).astype(np.float64)
+    edge = np.bincount(inverse, weights=values[:, 1]).astype(np.float64)
     order = np.lexsort((-values[:, 0], inverse))
     first = order[np.searchsorted(inverse[order], np.arange(len(key)))]
     return Fragments(key[:, 0], key[:, 1], area, edge, values[first, 2:4], count)

@@ -95,9 +95,7 @@ def _narrow(
     )
 
 
-def _by_pair(
-    parts: Parts, ridges: Ridges, edges: NDArray[np.intp], width: float
-) -> tuple[Narrow, ...]:
+def _by_pair(parts: Parts, ridges: Ridges, edges: NDArray[np.intp], width: float) -> tuple[Narrow, ...]:
     return tuple(_narrow(parts, ridges, group, width, True) for group in _groups(ridges, edges))
 
 

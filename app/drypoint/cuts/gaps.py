@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 from scipy.ndimage import maximum_filter, minimum_filter
 from scipy.spatial import Delaunay
 
-from drypoint.cuts.parts import Parts, Shapes
+from drypoint.cuts.parts import Shapes
 from drypoint.progress import Progress
 
 OVERSHOOT = 4e-3
@@ -143,9 +143,7 @@ def _mesh_edges(mesh: Delaunay, net: NDArray[np.intp]) -> NDArray[np.intp]:
         a, b = corners[:, (apex + 1) % 3], corners[:, (apex + 2) % 3]
         other = neighbours[:, apex]
         keep = (net[a] != net[b]) & (other < triangle)
-        found.append(
-            np.column_stack((triangle[keep], other[keep], a[keep], b[keep], corners[keep, apex]))
-        )
+        found.append(np.column_stack((triangle[keep], other[keep], a[keep], b[keep], corners[keep, apex])))
     return np.concatenate(found)
 
 

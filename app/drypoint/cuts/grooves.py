@@ -18,7 +18,7 @@ from shapely import Geometry
 from drypoint.cuts.centrelines import CentreLines, centre_lines
 from drypoint.cuts.gaps import OVERSHOOT
 from drypoint.cuts.model import GroovePlan
-from drypoint.cuts.offsets import as_paths, clip_lines, climb_rings, grow, ring_width, unite
+from drypoint.cuts.offsets import as_paths, climb_rings, clip_lines, grow, ring_width, unite
 from drypoint.cuts.parts import Parts, Shapes, copper_parts
 from drypoint.errors import InputError
 from drypoint.progress import Progress

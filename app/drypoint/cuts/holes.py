@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 import shapely
-from shapely import Geometry
+from shapely import Geometry, LineString
 
 from drypoint.bits.model import Drill, EndMill, VBit
 from drypoint.board.model import Board, Finding, Hole, Slot
@@ -17,8 +17,8 @@ from drypoint.geometry.points import Points, as_points
 
 TOLERANCE = 0.1
 """mm a drill may differ from its hole (common practice, no source)."""
-SLENDER = 10.0
-"""Depth over diameter from which a drill wanders without a spot mark (common practice)."""
+SLENDER = 2.0
+"""Depth over diameter from which a drill may wander without a spot mark (common practice)."""
 SPOT_DEPTH = 0.15
 """mm. Deep enough to catch a drill's point (common practice)."""
 CHORD = 2e-3
@@ -75,7 +75,9 @@ def plan_holes(
         raise PlanError("Thickness and depth into the backing must be positive.", "holes")
     if bed is not None and through >= bed:
         raise PlanError(
-            "Holes would run through the backing into the bed.", "holes", f"Go less than {bed:.1f} mm past the blank."
+            "Holes would run through the backing into the bed.",
+            "holes",
+            f"Go less than {bed:.1f} mm past the blank.",
         )
     findings: list[Finding] = []
     holes: list[Cut] = []
@@ -84,7 +86,7 @@ def plan_holes(
         if cut is not None:
             holes.append(cut)
     slots = [cut for slot in board.slots if (cut := _slot(slot, drills, mill, depth, findings)) is not None]
-    spots = _spots(holes, vbit, findings)
+    spots = _spots(holes, vbit)
     kinds = list(CutKind)
     holes.sort(key=lambda cut: (kinds.index(cut.kind), cut.bit.name))
     return HolePlan((*spots, *holes, *slots), tuple(findings))
@@ -102,7 +104,9 @@ def _hole(
     nets = (hole.net,) if hole.net else ()
     place = (hole.x, hole.y)
     where = f"hole {hole.diameter:.2f} mm"
-    nearest = min(drills, key=lambda drill: (abs(drill.diameter - hole.diameter), -drill.diameter), default=None)
+    nearest = min(
+        drills, key=lambda drill: (abs(drill.diameter - hole.diameter), -drill.diameter), default=None
+    )
     if nearest is not None and abs(nearest.diameter - hole.diameter) <= tolerance + 1e-9:
         return Cut(CutKind.HOLE, nearest, as_points([place]), nets, depth, hole.diameter)
     if mill is not None and mill.diameter <= hole.diameter + 1e-9:
@@ -110,12 +114,16 @@ def _hole(
     smaller = [drill for drill in drills if drill.diameter < hole.diameter]
     if not smaller:
         findings.append(
-            Finding("no drill", "No drill or end mill fits this hole.", where, "Add a smaller bit.", place, nets)
+            Finding(
+                "no drill", "No drill or end mill fits this hole.", where, "Add a smaller bit.", place, nets
+            )
         )
         return None
     largest = max(smaller, key=lambda drill: drill.diameter)
     hint = "Add a drill or a smaller end mill to make it to size."
-    findings.append(Finding("small hole", f"Drilled with {largest.diameter:.2f} mm only.", where, hint, place, nets))
+    findings.append(
+        Finding("small hole", f"Drilled with {largest.diameter:.2f} mm only.", where, hint, place, nets)
+    )
     return Cut(CutKind.HOLE, largest, as_points([place]), nets, depth, hole.diameter)
 
 
@@ -149,26 +157,33 @@ def _slot(
     place = (float(slot.path[0, 0]), float(slot.path[0, 1]))
     if mill is None or mill.diameter > slot.diameter + 1e-9:
         hint = f"Choose an end mill of {slot.diameter:.2f} mm or less."
-        findings.append(Finding("no mill", "No end mill fits this slot.", f"slot {slot.diameter:.2f} mm", hint, place, nets))
+        findings.append(
+            Finding(
+                "no mill", "No end mill fits this slot.", f"slot {slot.diameter:.2f} mm", hint, place, nets
+            )
+        )
         return None
     path = slot.path
     if slot.diameter - mill.diameter > 2.0 * CHORD:
-        area = shapely.linestrings(slot.path).buffer((slot.diameter - mill.diameter) / 2.0, quad_segs=16)
+        spare = (slot.diameter - mill.diameter) / 2.0
+        area = shapely.buffer(LineString(slot.path), spare, quad_segs=16)
         path = as_points(shapely.get_coordinates(shapely.get_exterior_ring(area)))
         if slot.diameter > 2.0 * mill.diameter:
             path = as_points(np.vstack((slot.path, path)))
     return Cut(CutKind.SLOT, mill, path, nets, depth, slot.diameter)
 
 
-def _spots(holes: Sequence[Cut], vbit: VBit | None, findings: list[Finding]) -> list[Cut]:
+def _spots(holes: Sequence[Cut], vbit: VBit | None) -> list[Cut]:
     slender = [
         cut
         for cut in holes
-        if isinstance(cut.bit, Drill) and cut.kind is CutKind.HOLE and cut.depth > SLENDER * 0.2 * cut.bit.diameter
+        if isinstance(cut.bit, Drill) and cut.kind is CutKind.HOLE and cut.depth > SLENDER * cut.bit.diameter
     ]
     if vbit is None:
         return []
-    return [Cut(CutKind.SPOT, vbit, cut.path, cut.nets, SPOT_DEPTH, vbit.width(SPOT_DEPTH)) for cut in slender]
+    return [
+        Cut(CutKind.SPOT, vbit, cut.path, cut.nets, SPOT_DEPTH, vbit.width(SPOT_DEPTH)) for cut in slender
+    ]
 
 
 def reference_marks(
@@ -192,8 +207,10 @@ def reference_marks(
         If the waste has no room.
     """
     keep_off = board.outline.buffer(margin + (bit.diameter if isinstance(bit, Drill) else 0.5))
-    room = shapely.difference(region.buffer(-margin), shapely.Polygon(keep_off.exterior))
-    corners = shapely.get_coordinates(shapely.segmentize(room, 1.0)) if not room.is_empty else np.empty((0, 2))
+    room = shapely.difference(shapely.buffer(region, -margin), shapely.Polygon(keep_off.exterior))
+    corners = (
+        shapely.get_coordinates(shapely.segmentize(room, 1.0)) if not room.is_empty else np.empty((0, 2))
+    )
     if len(corners) < count:
         raise PlanError(
             "There is no room for reference marks between the outline and the blank's edge.",

@@ -66,21 +66,21 @@ def check(
         return IslandCheck(0, 0, (), (), ())
     area = outline if outline is not None else _extent(parts, paths, float(top.max(initial=0.0)))
     inner = progress or Progress()
-    split = np.array_equal(under, top)
-    apart = carve(parts, make_sweep(paths, under), area, tile=tile, progress=inner.part(0.0, 1.0 if split else 0.5))
+    same = np.array_equal(under, top)
+    apart = carve(
+        parts, make_sweep(paths, under), area, tile=tile, progress=inner.part(0.0, 1.0 if same else 0.5)
+    )
     kept = apart
-    if not split:
+    if not same:
         kept = carve(parts, make_sweep(paths, top), area, tile=tile, progress=inner.part(0.5, 1.0))
     shorts = _shorts(parts, apart)
     opens, lost = _losses(parts, kept, area)
-    real = _real(apart, len(parts.shapes))
+    real = _real(apart)
     pieces = len(np.unique(apart.piece[real]))
     return IslandCheck(len(np.unique(parts.owner)), pieces, shorts, opens, lost)
 
 
-def pieces(
-    lines: Sequence[Points], width: ArrayLike, window: Geometry
-) -> Shapes:
+def pieces(lines: Sequence[Points], width: ArrayLike, window: Geometry) -> Shapes:
     """The polygons of copper left in ``window`` (board frame) after cutting ``lines``."""
     paths = [as_points(line) for line in lines]
     swept = make_sweep(paths, _widths(width, len(paths))).area(window)
@@ -97,22 +97,23 @@ def _widths(width: ArrayLike, count: int) -> NDArray[np.float64]:
 
 
 def _extent(parts: Parts, paths: list[Points], width: float) -> Geometry:
-    bounds = shapely.total_bounds(parts.shapes)
+    bounds = np.asarray(shapely.total_bounds(parts.shapes), dtype=np.float64)
     low, high = bounds[:2], bounds[2:]
     for path in paths:
         if len(path):
             low, high = np.minimum(low, path.min(axis=0)), np.maximum(high, path.max(axis=0))
     by = width + MARGIN
-    return shapely.box(low[0] - by, low[1] - by, high[0] + by, high[1] + by)
+    extent: Geometry = shapely.box(low[0] - by, low[1] - by, high[0] + by, high[1] + by)
+    return extent
 
 
-def _real(fragments: Fragments, parts: int) -> NDArray[np.bool_]:
-    """Fragments that are copper of a net: not shavings, or all that is left of a thin part."""
-    return fragments.thickness > SHAVING
+def _real(fragments: Fragments) -> NDArray[np.bool_]:
+    """Fragments that count as copper of a net: all but shavings."""
+    return np.asarray(fragments.thickness > SHAVING)
 
 
 def _shorts(parts: Parts, fragments: Fragments) -> tuple[Flaw, ...]:
-    real = _real(fragments, len(parts.shapes))
+    real = _real(fragments)
     part, piece = fragments.part[real], fragments.piece[real]
     owner = parts.owner[part]
     order = np.lexsort((part, piece))
@@ -139,7 +140,7 @@ def _between(parts: Parts, chosen: NDArray[np.intp]) -> tuple[float, float]:
 
 
 def _losses(parts: Parts, fragments: Fragments, area: Geometry) -> tuple[tuple[Flaw, ...], tuple[Flaw, ...]]:
-    real = _real(fragments, len(parts.shapes))
+    real = _real(fragments)
     count = np.bincount(fragments.part[real], minlength=len(parts.shapes))
     opens, lost = [], []
     for index in np.flatnonzero(count > 1):

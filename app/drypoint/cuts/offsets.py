@@ -22,14 +22,14 @@ def grow(shapes: Shapes, distance: float) -> Shapes:
     lies on either side of the copper between them.
     """
     outer = shapely.get_exterior_ring(shapes)
-    grown = shapely.buffer(shapely.polygons(outer), distance, quad_segs=QUAD_SEGS)
+    grown = np.asarray(shapely.buffer(np.asarray(shapely.polygons(outer)), distance, quad_segs=QUAD_SEGS))
     holed = np.flatnonzero(shapely.get_num_interior_rings(shapes) > 0)
     if len(holed) == 0:
-        return np.asarray(grown)
+        return grown
     rings, index = shapely.get_rings(shapes[holed], return_index=True)
     first = np.concatenate(([True], index[1:] != index[:-1]))
     holes, of = shapely.polygons(rings[~first]), index[~first]
-    shrunk = shapely.buffer(holes, -distance, quad_segs=QUAD_SEGS)
+    shrunk = np.asarray(shapely.buffer(np.asarray(holes), -distance, quad_segs=QUAD_SEGS))
     left, source = explode(shrunk)
     left_of = of[source]
     for place in range(len(holed)):
@@ -37,7 +37,7 @@ def grow(shapes: Shapes, distance: float) -> Shapes:
         target = holed[place]
         inner = [*shapely.get_parts(shapely.get_rings(grown[target]))[1:], *shapely.get_exterior_ring(kept)]
         grown[target] = shapely.polygons(shapely.get_exterior_ring(grown[target]), inner or None)
-    return np.asarray(grown)
+    return grown
 
 
 def unite(shapes: Shapes) -> Shapes:

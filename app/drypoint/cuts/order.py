@@ -135,9 +135,7 @@ def order_paths(
     if not paths:
         return []
     closed = [is_closed(path) for path in paths]
-    gates = [
-        path[:-1] if ring else path[[0, -1]] for path, ring in zip(paths, closed, strict=True)
-    ]
+    gates = [path[:-1] if ring else path[[0, -1]] for path, ring in zip(paths, closed, strict=True)]
     origin = np.zeros(2) if start is None else np.asarray(start, dtype=np.float64)
     entry = [int(np.argmin(((gate - origin) ** 2).sum(axis=1))) for gate in gates]
     best: list[tuple[int, int]] = []

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely import Geometry, Polygon
+from shapely import Geometry, Point, Polygon
 
 from drypoint.bits.model import EndMill
 from drypoint.board.model import Board
@@ -56,7 +56,9 @@ def plan_outline(
         if inner.is_empty:
             at = ring.centroid
             raise PlanError(
-                "The end mill does not fit into a cut-out.", f"x {at.x:.1f} y {at.y:.1f}", "Choose a smaller end mill."
+                "The end mill does not fit into a cut-out.",
+                f"x {at.x:.1f} y {at.y:.1f}",
+                "Choose a smaller end mill.",
             )
         for piece in shapely.get_parts(inner):
             path = shapely.get_coordinates(shapely.orient_polygons(piece).exterior)
@@ -65,9 +67,7 @@ def plan_outline(
     path = as_points(shapely.get_coordinates(shapely.orient_polygons(outer, exterior_cw=True).exterior))
     spots = place_tabs(path, tabs, tab_width + mill.diameter, _edge_copper(board, radius))
     start = _start_away(path, spots)
-    cuts.append(
-        Cut(CutKind.OUTLINE, mill, start, (), depth, 0.0, spots, tab_width, tab_height, "outline")
-    )
+    cuts.append(Cut(CutKind.OUTLINE, mill, start, (), depth, 0.0, spots, tab_width, tab_height, "outline"))
     _check_clamps(cuts, keepout, radius)
     return tuple(cuts)
 
@@ -82,12 +82,12 @@ def _edge_copper(board: Board, radius: float) -> Geometry | None:
 
 
 def _check_clamps(cuts: list[Cut], keepout: Geometry | None, radius: float) -> None:
-    if keepout is None or keepout.is_empty:
+    if keepout is None or shapely.is_empty(keepout):
         return
     for cut in cuts:
         swept = shapely.buffer(shapely.linestrings(cut.path), radius)
         if shapely.intersects(swept, keepout):
-            at = shapely.intersection(swept, keepout).centroid
+            at = Point(shapely.get_coordinates(shapely.centroid(shapely.intersection(swept, keepout)))[0])
             raise PlanError(
                 f"The {cut.label} would be cut through a clamp.",
                 f"x {at.x:.1f} y {at.y:.1f}",

@@ -1,0 +1,56 @@
+"""Wear: what each bit has cut over all jobs, and when to think of a new one."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+
+REPLACE_AT_MM = 20_000.0
+"""mm a fine bit lasts in glass laminate before its cut widens (common practice, no source)."""
+REPLACE_AT_HOLES = 1_500
+"""Holes a small drill lasts (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Use:
+    """What one bit has done: mm cut and holes drilled, and its own limits if set (0: default)."""
+
+    length: float = 0.0
+    holes: int = 0
+    replace_at_mm: float = REPLACE_AT_MM
+    replace_at_holes: int = REPLACE_AT_HOLES
+
+    @property
+    def worn(self) -> float:
+        """Share of its life used: 1 and more means replace."""
+        return max(self.length / self.replace_at_mm, self.holes / self.replace_at_holes)
+
+
+@dataclass(frozen=True, slots=True)
+class Wear:
+    """Use by name of bit."""
+
+    uses: Mapping[str, Use] = field(default_factory=dict)
+
+    def of(self, name: str) -> Use:
+        """Use of a bit; none yet if it is unknown."""
+        return self.uses.get(name, Use())
+
+    def after(self, name: str, *, length: float = 0.0, holes: int = 0) -> Wear:
+        """The book with a run added."""
+        use = self.of(name)
+        new = replace(use, length=use.length + length, holes=use.holes + holes)
+        return Wear({**self.uses, name: new})
+
+    def renewed(self, name: str) -> Wear:
+        """The book after a new bit of that name was put in."""
+        return Wear({**self.uses, name: replace(self.of(name), length=0.0, holes=0)})
+
+    def hints(self, share: float = 0.9) -> tuple[str, ...]:
+        """Words for bits that have used ``share`` of their life."""
+        return tuple(
+            f"{name} has cut {use.length / 1000.0:.1f} m and {use.holes} holes: "
+            "look at it, replace it if it leaves burrs."
+            for name, use in self.uses.items()
+            if use.worn >= share
+        )

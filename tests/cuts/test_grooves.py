@@ -1,0 +1,108 @@
+"""Grooves isolate, bite within the limit, and say what they cannot do."""
+
+import numpy as np
+import pytest
+import shapely
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from drypoint.cuts.grooves import plan_grooves
+from drypoint.cuts.islands import check
+from drypoint.errors import InputError
+from drypoint.geometry.points import is_closed
+
+
+def two(gap: float) -> dict[str, shapely.Geometry]:
+    return {"A": shapely.box(0, 0, 5, 1), "B": shapely.box(0, 1 + gap, 5, 2 + gap)}
+
+
+@given(gap=st.floats(0.05, 1.0), width=st.floats(0.08, 0.4), bite=st.floats(0.0, 0.2))
+@settings(max_examples=60, deadline=None)
+def test_two_bars_are_parted_exactly_where_the_bite_allows(gap, width, bite):
+    nets = two(gap)
+    plan = plan_grooves(nets, width, bite=bite)
+    found = check(nets, plan.lines, width)
+    least = max(0.0, (width - gap) / 2)
+    assert plan.max_bite <= bite + 1e-3
+    if least < bite - 1e-3 or gap > width + 1e-3:
+        assert found.clean
+        assert not plan.impossible
+        assert plan.max_bite <= least + 6e-3
+    if least > bite + 1e-3:
+        assert [set(place.nets) for place in plan.impossible] == [{"A", "B"}]
+        assert plan.impossible[0].gap == pytest.approx(gap, abs=2e-3)
+        assert {frozenset(flaw.nets) for flaw in found.shorts} == {frozenset("AB")}
+
+
+@given(st.integers(0, 10_000))
+@settings(max_examples=25, deadline=None)
+def test_random_round_pads_fall_apart_when_the_bit_fits(seed):
+    rng = np.random.default_rng(seed)
+    nets: dict[str, shapely.Geometry] = {}
+    for index in range(14):
+        shape = shapely.Point(*rng.uniform(0, 8, 2)).buffer(rng.uniform(0.2, 0.9))
+        if all(shape.distance(other) > 0.21 for other in nets.values()):
+            nets[f"N{index}"] = shape
+    plan = plan_grooves(nets, 0.2)
+    found = check(nets, plan.lines, 0.2)
+    assert found.clean
+    assert found.pieces == len(nets)
+    swept = shapely.union_all([shapely.LineString(line).buffer(0.1, quad_segs=32) for line in plan.lines])
+    for shape in nets.values():
+        # chords of the offset, simplification of the copper and nothing else
+        assert shapely.hausdorff_distance(shape, shape.difference(swept)) < 3e-3
+
+
+@given(st.integers(0, 10_000))
+@settings(max_examples=25, deadline=None)
+def test_random_crowded_pads_are_parted_within_the_bite(seed):
+    rng = np.random.default_rng(seed)
+    nets: dict[str, shapely.Geometry] = {}
+    for index in range(16):
+        shape = shapely.Point(*rng.uniform(0, 5, 2)).buffer(rng.uniform(0.3, 0.8))
+        if all(shape.distance(other) > 0.12 for other in nets.values()):
+            nets[f"N{index}"] = shape
+    plan = plan_grooves(nets, 0.2, bite=0.05)
+    assert not plan.impossible
+    found = check(nets, plan.lines, 0.2)
+    assert not found.shorts
+    assert plan.max_bite <= 0.05
+
+
+def test_gaps_of_one_net_are_left_alone():
+    nets = {"A": shapely.union_all([shapely.box(0, 0, 5, 1), shapely.box(0, 1.1, 5, 2)])}
+    plan = plan_grooves(nets, 0.2)
+    assert not plan.impossible
+    assert len(plan.lines) == 1
+    assert is_closed(plan.lines[0])
+
+
+def test_climb_runs_clockwise_round_copper():
+    nets = {"A": shapely.box(0, 0, 5, 1)}
+    ring = shapely.LinearRing(plan_grooves(nets, 0.2).lines[0])
+    assert not ring.is_ccw
+    assert shapely.LinearRing(plan_grooves(nets, 0.2, climb=False).lines[0]).is_ccw
+
+
+def test_moat_is_as_wide_as_asked():
+    nets = {"A": shapely.box(0, 0, 5, 1)}
+    plan = plan_grooves(nets, 0.2, moat=0.7)
+    swept = shapely.union_all([shapely.LineString(line).buffer(0.1, quad_segs=32) for line in plan.lines])
+    band = nets["A"].buffer(0.69).difference(nets["A"].buffer(0.005))
+    assert band.difference(swept).area < 1e-6
+
+
+def test_grooves_stay_inside_the_boundary():
+    area = shapely.box(-0.05, -1, 6, 3)
+    for line in plan_grooves(two(0.5), 0.2, boundary=area).lines:
+        assert area.buffer(1e-9).contains(shapely.LineString(line))
+
+
+@pytest.mark.parametrize("values", [{"width": 0.0}, {"width": -1.0}, {"width": 0.1, "bite": -0.1}])
+def test_nonsense_is_refused(values):
+    with pytest.raises(InputError):
+        plan_grooves(two(0.3), **values)
+
+
+def test_no_nets_no_lines():
+    assert plan_grooves({}, 0.2).lines == ()

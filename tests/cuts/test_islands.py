@@ -1,0 +1,131 @@
+"""The island check against constructed truth, other tile sizes and a raster."""
+
+import numpy as np
+import pytest
+import shapely
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy import ndimage
+
+from drypoint.cuts.grooves import plan_grooves
+from drypoint.cuts.islands import check
+from drypoint.errors import InputError
+
+GAP = 0.3
+WIDTH = 0.2
+
+
+def pads() -> dict[str, shapely.Geometry]:
+    return {f"N{i}{j}": shapely.box(3 * i, 3 * j, 3 * i + 2, 3 * j + 2) for i in range(4) for j in range(3)}
+
+
+def test_uncut_copper_joins_everything():
+    found = check(pads(), [], WIDTH)
+    assert len(found.shorts) == 1
+    assert len(found.shorts[0].nets) == 12
+    assert found.pieces == 1
+
+
+def test_planned_grooves_leave_one_piece_per_net():
+    nets = pads()
+    found = check(nets, plan_grooves(nets, WIDTH).lines, WIDTH)
+    assert found.clean
+    assert found.pieces == found.nets == 12
+
+
+@given(
+    bridge=st.floats(0.001, 0.05),
+    at=st.floats(0.05, 0.95),
+    tile=st.sampled_from([2.0, 7.0, 10.0, 20.0]),
+)
+@settings(max_examples=40, deadline=None)
+def test_a_bridge_of_a_micrometre_is_found(bridge, at, tile):
+    """Two nets parted by one straight groove that stops and goes on: caps leave the bridge."""
+    nets = {"A": shapely.box(0, 0, 10, 2), "B": shapely.box(0, 2.4, 10, 4.4)}
+    x = 10 * at
+    whole = [np.array([(-3.0, 2.2), (13.0, 2.2)])]
+    parted = [
+        np.array([(-3.0, 2.2), (x - (WIDTH + bridge) / 2, 2.2)]),
+        np.array([(x + (WIDTH + bridge) / 2, 2.2), (13.0, 2.2)]),
+    ]
+    outline = shapely.box(-1, -1, 11, 5.4)
+    assert check(nets, whole, WIDTH, outline=outline, tile=tile).clean
+    found = check(nets, parted, WIDTH, outline=outline, tile=tile)
+    assert [set(flaw.nets) for flaw in found.shorts] == [{"A", "B"}]
+
+
+@pytest.mark.parametrize("tile", [1.0, 7.0, 10.0, 20.0])
+def test_a_cut_trace_is_open_and_a_milled_pad_is_lost(tile):
+    nets = {"T": shapely.box(0, 0, 20, 0.5), "P": shapely.Point(10, 5).buffer(0.3)}
+    lines = [np.array([(8.0, -1.0), (8.0, 1.5)]), np.array([(9.0, 5.0), (11.0, 5.0)])]
+    widths = [0.2, 1.0]
+    found = check(nets, lines, widths, outline=shapely.box(-1, -0.01, 21, 7), tile=tile)
+    assert [flaw.nets for flaw in found.lost] == [("P",)]
+    assert {flaw.nets for flaw in found.opens} == {("T",)} or found.shorts
+
+
+def test_separation_is_judged_below_and_loss_above():
+    """A V-groove: narrow at the copper's underside, wide at its top."""
+    nets = {"A": shapely.box(0, 0, 10, 1), "B": shapely.box(0, 1.1, 10, 2)}
+    line = [np.array([(-2.0, 1.05), (12.0, 1.05)])]
+    outline = shapely.box(0, 0, 10, 2)
+    assert check(nets, line, 0.05, top_width=0.2, outline=outline).clean
+    assert check(nets, line, 0.0, top_width=0.2, outline=outline).shorts
+
+
+def test_widths_must_match_lines():
+    with pytest.raises(InputError):
+        check(pads(), [], [0.1, 0.2])
+    with pytest.raises(InputError):
+        check(pads(), [], -0.1)
+
+
+@given(st.integers(0, 10_000))
+@settings(max_examples=12, deadline=None)
+def test_verdict_agrees_with_a_raster_and_with_any_tile(seed):
+    rng = np.random.default_rng(seed)
+    nets = {f"N{i}": shapely.Point(*rng.uniform(0, 8, 2)).buffer(rng.uniform(0.2, 0.5)) for i in range(6)}
+    items = list(nets.items())
+    nets = {
+        name: shape
+        for k, (name, shape) in enumerate(items)
+        if all(shape.distance(other) > 0.1 for _, other in items[:k])
+    }
+    lines = [rng.uniform(-1, 9, (4, 2)) for _ in range(8)]
+    outline = shapely.box(-1, -1, 9, 9)
+    first = check(nets, lines, 0.21, outline=outline, tile=10.0)
+    other = check(nets, lines, 0.21, outline=outline, tile=1.7)
+    assert {f.nets for f in first.shorts} == {f.nets for f in other.shorts}
+    assert {f.nets for f in first.opens} == {f.nets for f in other.opens}
+    joined = raster_groups(nets, lines, 0.21, 0.005)
+    ours = {name: {name} for name in nets}
+    for flaw in first.shorts:
+        for name in flaw.nets:
+            ours[name] |= set(flaw.nets)
+    for one in nets:
+        for two in nets:
+            if one < two and joined(one) & joined(two):
+                assert two in ours[one], (one, two)
+
+
+def raster_groups(nets, lines, width, pitch):
+    """Pieces of copper a raster sees in each net (pieces of 20 cells and more)."""
+    axis = np.arange(-1 + pitch / 2, 9, pitch)
+    x, y = np.meshgrid(axis, axis, indexing="ij")
+    kept = np.ones(x.shape, dtype=bool)
+    for line in lines:
+        for a, b in zip(line[:-1], line[1:], strict=True):
+            d = b - a
+            t = np.clip(((x - a[0]) * d[0] + (y - a[1]) * d[1]) / (d @ d), 0, 1)
+            kept &= np.hypot(x - a[0] - t * d[0], y - a[1] - t * d[1]) > width / 2
+    label, _ = ndimage.label(kept)
+    groups = {}
+    for name, shape in nets.items():
+        x0, y0, x1, y1 = shape.bounds
+        i, j = np.searchsorted(axis, [x0, x1]), np.searchsorted(axis, [y0, y1])
+        window = (slice(*i), slice(*j))
+        # well inside the net, where neither check could call the copper a shaving
+        inside = shapely.contains_xy(shape.buffer(-0.02), x[window], y[window])
+        seen = np.bincount(label[window][inside])
+        groups[name] = {int(k) for k in np.flatnonzero(seen >= 100) if k > 0}
+    return groups.__getitem__

@@ -1,0 +1,103 @@
+"""Orders are permutations, repeatable, and short; optima from TSPLIB where its data is present."""
+
+import os
+from pathlib import Path
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from drypoint.cuts.order import closed_length, entered, order_paths, tour
+from drypoint.geometry.points import as_points
+
+OPTIMUM = {"pcb442": 50778, "d493": 35002}
+"""TSPLIB's list of optimal tours (Reinelt, Heidelberg)."""
+
+
+@given(st.integers(0, 40), st.integers(0, 1000))
+@settings(max_examples=15, deadline=None)
+def test_tour_is_a_permutation_even_of_equal_places(count, seed):
+    points = np.random.default_rng(seed).integers(0, 4, (count, 2)).astype(float).reshape(-1, 2)
+    assert sorted(tour(points, seconds=0.05)) == list(range(count))
+
+
+def test_a_square_is_walked_round():
+    corners = [(0, 0), (10, 10), (10, 0), (0, 10)]
+    assert closed_length(corners, tour(corners)) == pytest.approx(40.0)
+
+
+def test_equal_jobs_give_equal_orders():
+    points = np.random.default_rng(5).random((60, 2)) * 50
+    assert np.array_equal(tour(points), tour(points))
+
+
+def test_a_known_order_is_kept():
+    points = np.random.default_rng(5).random((300, 2)) * 50
+    known = np.random.default_rng(6).permutation(300)
+    assert np.array_equal(tour(points, known=known), known)
+    assert sorted(tour(points, known=known[:5], seconds=0.1)) == list(range(300))
+
+
+def test_loops_beat_nearest_neighbour():
+    """Loop travel at most 0.85 of nearest neighbour from fixed entries."""
+    rng = np.random.default_rng(2)
+    angle = np.linspace(0, 2 * np.pi, 25)
+    rings = []
+    for x, y, r in np.column_stack((rng.random((120, 2)) * 80, rng.uniform(0.5, 2, 120))):
+        ring = np.column_stack((x + r * np.cos(angle), y + r * np.sin(angle)))
+        ring[-1] = ring[0]
+        rings.append(as_points(ring))
+    order = order_paths(rings, start=(0, 0))
+    assert sorted(index for index, _ in order) == list(range(120))
+    assert travel([entered(rings[i], at) for i, at in order]) <= 0.85 * travel(nearest(rings))
+
+
+def test_entered_paths_keep_their_points():
+    ring = as_points([(0, 0), (1, 0), (1, 1), (0, 0)])
+    turned = entered(ring, 2)
+    assert tuple(turned[0]) == tuple(turned[-1]) == (1.0, 1.0)
+    line = as_points([(0, 0), (1, 0)])
+    assert tuple(entered(line, 1)[0]) == (1.0, 0.0)
+
+
+def travel(paths):
+    at, total = np.zeros(2), 0.0
+    for path in paths:
+        total += np.hypot(*(path[0] - at))
+        at = path[-1]
+    return total
+
+
+def nearest(rings):
+    left, at, found = list(range(len(rings))), np.zeros(2), []
+    while left:
+        k = min(left, key=lambda i: np.hypot(*(rings[i][0] - at)))
+        left.remove(k)
+        found.append(rings[k])
+        at = rings[k][0]
+    return found
+
+
+@pytest.mark.parametrize("name", sorted(OPTIMUM))
+def test_tours_are_within_a_thousandth_of_the_optimum(name):
+    path = Path(os.environ.get("DRYPOINT_TSPLIB", "/nonexistent")) / f"{name}.tsp"
+    if not path.exists():
+        pytest.skip("TSPLIB data absent: set DRYPOINT_TSPLIB to a folder that has it")
+    points = read_tsplib(path)
+    order = tour(points, seconds=1.0)
+    step = points[order] - np.roll(points[order], -1, axis=0)
+    length = np.floor(np.hypot(*step.T) + 0.5).sum()  # EUC_2D of the TSPLIB format
+    assert OPTIMUM[name] <= length <= 1.001 * OPTIMUM[name]
+
+
+def read_tsplib(path):
+    rows = []
+    started = False
+    for line in path.read_text().splitlines():
+        if line.startswith("EOF"):
+            break
+        if started:
+            rows.append([float(word) for word in line.split()[1:3]])
+        started = started or line.startswith("NODE_COORD")
+    return np.array(rows)
