@@ -144,7 +144,7 @@ def _leave(work: Path, folder: Path, found: Rehearsal, progress: Progress) -> No
     """Programs, sheet and pictures of the rehearsed job, and the carved copper."""
     shadow = Session.open(work / "rehearsal.drypoint")
     try:
-        export(shadow, folder, progress.part(0.85, 0.98))
+        export(shadow, folder, progress.part(0.85, 0.98), found.programs)
         snap = shadow.snapshot
         board, layout = shadow.derived.board(snap), shadow.derived.layout(snap)
         picture = carved_picture(board, layout, found.carved, found.check)

@@ -19,7 +19,7 @@ from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.session.facts import sentence
 from drypoint.session.pictures import board_picture, cuts_picture, reach_picture, surface_picture
-from drypoint.session.plans import CutPlan
+from drypoint.session.plans import CarriedSurface, CutPlan
 from drypoint.session.session import Session
 from drypoint.session.sheet import SheetFacts, WorkStep, clock, setup_sheet
 from drypoint.session.work import (
@@ -49,7 +49,10 @@ def programs(session: Session, progress: Progress | None = None) -> tuple[Progra
     derived = session.derived
     items: list[WorkItem] = list(marks_work(derived, snap))
     shared = program_settings(snap.settings, preset_of(snap.settings))
-    if snap.latest("touches") is not None:
+    surface = derived.surface(snap, progress)
+    if isinstance(surface, CarriedSurface) and snap.records["pass"]:
+        pass  # moved after the grooves were cut: only holes and outline are left
+    elif surface is not None:
         following = pass_work(derived, snap, progress)
         if following is not None:
             items.append(following)
@@ -63,8 +66,12 @@ def programs(session: Session, progress: Progress | None = None) -> tuple[Progra
     return tuple(item.program for item in items)
 
 
-def export(session: Session, folder: Path, progress: Progress | None = None) -> tuple[Written, ...]:
+def export(
+    session: Session, folder: Path, progress: Progress | None = None, made: Sequence[Program] | None = None
+) -> tuple[Written, ...]:
     """Write programs, pictures and the setup sheet into a folder.
+
+    ``made`` are programs at hand, such as those of a rehearsal; else all that are still to run.
 
     Raises
     ------
@@ -74,7 +81,7 @@ def export(session: Session, folder: Path, progress: Progress | None = None) -> 
         If a program would be unsafe.
     """
     told = progress or Progress()
-    made = programs(session, told.part(0.0, 0.7))
+    made = programs(session, told.part(0.0, 0.7)) if made is None else made
     clearance = session.settings.machine.clearance
     for program in made:
         check_lines(program.lines, clearance)

@@ -21,6 +21,7 @@ from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, along, as_points
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.operator import Request, RequestKind
+from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import find, measure, prove, run
 from drypoint.session.plans import PassPlan
@@ -65,6 +66,8 @@ class Rehearsal:
     seconds: float
     carved: Geometry
     """The copper that is left, board frame."""
+    programs: tuple[Program, ...]
+    """What was run, in order."""
     islands: int
     """Pieces of net copper the design itself has: more than nets where link wires join them."""
     findings: tuple[str, ...]
@@ -187,7 +190,7 @@ class _Rehearsing:
         self.station = self._connect()
         self.give: tuple[str, ...] = ()
         self.outcomes: list[PassOutcome] = []
-        self.lines = 0
+        self.programs: list[Program] = []
         self.facts = find.FitFacts(0, None, None, None, None)
         self.rng = np.random.default_rng((seed, 0x5EE))
 
@@ -219,10 +222,11 @@ class _Rehearsing:
             residual_mm=self.facts.rms,
             worst_error_mm=self.facts.worst,
             check=check,
-            lines=self.lines,
+            lines=sum(len(program.lines) for program in self.programs),
             resumed=0,
             seconds=self.station.controller.now(),
             carved=self.bench.carved(fit),
+            programs=tuple(self.programs),
             islands=designed_islands(board),
             findings=(*self.station.findings, *(one.what for one in self.bench.mishaps)),
         )
@@ -251,7 +255,7 @@ class _Rehearsing:
         run.lap(self.session, self.station)
         for item in marks_work(self.session.derived, self.session.snapshot):
             run.run_item(self.session, self.station, item)
-            self.lines += len(item.program.lines)
+            self.programs.append(item.program)
 
     def _grooves(self) -> None:
         session, station = self.session, self.station
@@ -264,7 +268,7 @@ class _Rehearsing:
             if item is None or item.work is None:
                 break
             run.run_item(session, station, item)
-            self.lines += len(item.program.lines)
+            self.programs.append(item.program)
             actual = self.bench.through_share(lines, session.derived.fit(session.snapshot))
             self.outcomes.append(
                 PassOutcome(item.work.number, item.work.deepest, item.work.length, _expected(plan), actual)
@@ -301,7 +305,7 @@ class _Rehearsing:
             self.progress.step(0.75 + 0.2 * number / max(1, len(items)), item.program.title)
             run.ready_bit(session, station, item.program, spot)
             run.run_item(session, station, item)
-            self.lines += len(item.program.lines)
+            self.programs.append(item.program)
 
     def _zero_spot(self) -> tuple[float, float]:
         """The zero spot on the copper, wherever the board lies now."""
