@@ -54,7 +54,7 @@ def measure(boards: int, count: int, share: float) -> dict[str, float]:
     inside, inside_bad, spread, seconds = [], [], [], []
     for seed in range(boards):
         truth, lines = sheet(seed), grooves(seed, share)
-        at = along(lines)
+        at = along(lines, 0.8)
         true = truth.height(at)
         rows = {k: v - true for k, v in references(truth, count, at, seed).items()}
         places = plan_touches(lines, REGION, count, seed=seed)

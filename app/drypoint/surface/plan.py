@@ -17,6 +17,7 @@ from numpy.typing import NDArray
 from scipy.spatial import cKDTree
 from shapely import Geometry
 
+from drypoint.cuts.order import tour
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, as_points, resample
 from drypoint.progress import Progress
@@ -294,12 +295,5 @@ def _some(points: Points, most: int, rng: np.random.Generator) -> Points:
 
 
 def _ordered(points: Points) -> Points:
-    """Nearest next, from the lower left."""
-    left = list(range(len(points)))
-    order: list[int] = []
-    at = points.min(axis=0) if len(points) else np.zeros(2)
-    while left:
-        distances = ((points[left] - at) ** 2).sum(axis=1)
-        order.append(left.pop(int(np.argmin(distances))))
-        at = points[order[-1]]
-    return as_points(points[order], 2)
+    """In an order of little travel."""
+    return as_points(points[tour(points, seconds=0.2)], 2) if len(points) > 2 else as_points(points, 2)
