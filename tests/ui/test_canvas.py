@@ -104,9 +104,10 @@ def test_tiles_give_the_same_picture_as_painting_at_once(content: Content, view:
     assert (np.abs(a - b).max(axis=2) > 48).mean() < 0.004  # antialiased edges may differ by a step
 
 
-def test_progress_is_painted_anew_only_where_it_changed(canvas: PathCanvas) -> None:
+def test_progress_is_painted_anew_only_where_it_changed(canvas: PathCanvas, qtbot) -> None:
     canvas.set_view(View.ORDER)
     canvas.grab()
+    qtbot.waitUntil(lambda: not canvas._more.isActive())  # all tiles are there
     canvas.set_travelled(30.0)
     assert canvas._tiles._old
     assert len(canvas._tiles._old) < len(canvas._tiles._tiles)
