@@ -99,16 +99,17 @@ class Pieces:
 
     def distance(self, points: ArrayLike, label: int, within: float) -> NDArray[np.float64]:
         """(N,) distance from (N, 2) points to one piece, mm; infinite beyond ``within``."""
-        p = shapely.points(np.atleast_2d(np.asarray(points, dtype=np.float64)))
+        at = np.atleast_2d(np.asarray(points, dtype=np.float64))
         tree = self._ready()
-        area = shapely.box(*shapely.total_bounds(p)).buffer(within)
+        (x0, y0), (x1, y1) = at.min(axis=0) - within, at.max(axis=0) + within
+        area = shapely.box(x0, y0, x1, y1)
         near = tree.query(area, predicate="intersects")
         near = near[self._labels[near] == label]
         if not len(near):
-            return np.full(len(p), np.inf)
+            return np.full(len(at), np.inf)
         whole = shapely.MultiPolygon(list(tree.geometries[near]))
         shapely.prepare(whole)
-        return np.asarray(shapely.distance(p, whole), dtype=np.float64)
+        return np.asarray(shapely.distance(shapely.points(at), whole), dtype=np.float64)
 
     def _ready(self) -> STRtree:
         if self._tree is None:
