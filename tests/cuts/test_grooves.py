@@ -69,6 +69,25 @@ def test_random_crowded_pads_are_parted_within_the_bite(seed):
     assert plan.max_bite <= 0.05
 
 
+@pytest.mark.parametrize("width", [0.2, 0.2001, 0.205, 0.215, 0.23])
+def test_a_slowly_opening_gap_is_parted_all_along(width):
+    """Centre line and loops must meet however flat the wedge between the nets is."""
+    nets = {
+        "A": shapely.box(0, -1, 40, 0),
+        "B": shapely.Polygon([(0, 0.18), (40, 0.22), (40, 1), (0, 1)]),
+    }
+    plan = plan_grooves(nets, width, bite=0.05)
+    assert check(nets, plan.lines, width).clean
+    assert plan.max_bite <= (width - 0.18) / 2 + 6e-3
+
+
+def test_a_cut_exactly_as_wide_as_the_gap_needs_loops_only():
+    plan = plan_grooves(two(0.2), 0.2)
+    assert check(two(0.2), plan.lines, 0.2).clean
+    assert len(plan.lines) == 2
+    assert not plan.narrow
+
+
 def test_gaps_of_one_net_are_left_alone():
     nets = {"A": shapely.union_all([shapely.box(0, 0, 5, 1), shapely.box(0, 1.1, 5, 2)])}
     plan = plan_grooves(nets, 0.2)

@@ -1,5 +1,7 @@
 """The island check against constructed truth, other tile sizes and a raster."""
 
+import itertools
+
 import numpy as np
 import pytest
 import shapely
@@ -57,11 +59,13 @@ def test_a_bridge_of_a_micrometre_is_found(bridge, at, tile):
 @pytest.mark.parametrize("tile", [1.0, 7.0, 10.0, 20.0])
 def test_a_cut_trace_is_open_and_a_milled_pad_is_lost(tile):
     nets = {"T": shapely.box(0, 0, 20, 0.5), "P": shapely.Point(10, 5).buffer(0.3)}
-    lines = [np.array([(8.0, -1.0), (8.0, 1.5)]), np.array([(9.0, 5.0), (11.0, 5.0)])]
-    widths = [0.2, 1.0]
-    found = check(nets, lines, widths, outline=shapely.box(-1, -0.01, 21, 7), tile=tile)
+    loops = plan_grooves(nets, 0.2).lines
+    lines = [*loops, np.array([(8.0, -0.1), (8.0, 0.6)]), np.array([(9.0, 5.0), (11.0, 5.0)])]
+    widths = [0.2] * (len(loops) + 1) + [1.0]
+    found = check(nets, lines, widths, tile=tile)
     assert [flaw.nets for flaw in found.lost] == [("P",)]
-    assert {flaw.nets for flaw in found.opens} == {("T",)} or found.shorts
+    assert [flaw.nets for flaw in found.opens] == [("T",)]
+    assert not found.shorts
 
 
 def test_separation_is_judged_below_and_loss_above():
@@ -81,18 +85,18 @@ def test_widths_must_match_lines():
 
 
 @given(st.integers(0, 10_000))
-@settings(max_examples=12, deadline=None)
+@settings(max_examples=5, deadline=None)
 def test_verdict_agrees_with_a_raster_and_with_any_tile(seed):
     rng = np.random.default_rng(seed)
-    nets = {f"N{i}": shapely.Point(*rng.uniform(0, 8, 2)).buffer(rng.uniform(0.2, 0.5)) for i in range(6)}
+    nets = {f"N{i}": shapely.Point(*rng.uniform(0, 3, 2)).buffer(rng.uniform(0.2, 0.5)) for i in range(6)}
     items = list(nets.items())
     nets = {
         name: shape
         for k, (name, shape) in enumerate(items)
         if all(shape.distance(other) > 0.1 for _, other in items[:k])
     }
-    lines = [rng.uniform(-1, 9, (4, 2)) for _ in range(8)]
-    outline = shapely.box(-1, -1, 9, 9)
+    lines = [rng.uniform(-1, 4, (4, 2)) for _ in range(6)]
+    outline = shapely.box(-1, -1, 4, 4)
     first = check(nets, lines, 0.21, outline=outline, tile=10.0)
     other = check(nets, lines, 0.21, outline=outline, tile=1.7)
     assert {f.nets for f in first.shorts} == {f.nets for f in other.shorts}
@@ -110,11 +114,11 @@ def test_verdict_agrees_with_a_raster_and_with_any_tile(seed):
 
 def raster_groups(nets, lines, width, pitch):
     """Pieces of copper a raster sees in each net (pieces of 20 cells and more)."""
-    axis = np.arange(-1 + pitch / 2, 9, pitch)
+    axis = np.arange(-1 + pitch / 2, 4, pitch)
     x, y = np.meshgrid(axis, axis, indexing="ij")
     kept = np.ones(x.shape, dtype=bool)
     for line in lines:
-        for a, b in zip(line[:-1], line[1:], strict=True):
+        for a, b in itertools.pairwise(line):
             d = b - a
             t = np.clip(((x - a[0]) * d[0] + (y - a[1]) * d[1]) / (d @ d), 0, 1)
             kept &= np.hypot(x - a[0] - t * d[0], y - a[1] - t * d[1]) > width / 2

@@ -12,12 +12,9 @@ from scipy.sparse.csgraph import connected_components
 
 from drypoint.cuts.gaps import OVERSHOOT, Ridges, sample_boundary, trace_ridges
 from drypoint.cuts.model import Narrow
-from drypoint.cuts.parts import Parts, Shapes, foreign_pairs
+from drypoint.cuts.parts import SLACK, Parts, Shapes, foreign_pairs
 from drypoint.progress import Progress
 
-SLACK = 5e-4
-"""mm by which a bite may pass its limit: the accuracy of board data (Gerber layer format
-specification, rev. 2021.02, section 4.14, allows ±0.5 µm)."""
 LEAN = 2e-3
 """mm by which centre lines are simplified."""
 
@@ -43,17 +40,31 @@ def centre_lines(parts: Parts, width: float, bite: float, progress: Progress) ->
     rings, index = shapely.get_rings(parts.shapes[chosen], return_index=True)
     pitch = min(0.1, width / 2.0)
     progress.step(0.05, "narrow gaps")
-    ridges = trace_ridges(sample_boundary(rings, parts.owner[chosen][index], pitch), reach, progress)
+    # a sample lies up to half a pitch beside the nearest spot, so it is farther than the boundary
+    wide = float(np.hypot(reach, pitch / 2.0))
+    ridges = trace_ridges(sample_boundary(rings, parts.owner[chosen][index], pitch), wide, progress)
     if len(ridges.edges) == 0:
         return empty
     progress.step(0.8, "narrow gaps")
     clearance = ridges.edge_clearance()
     bad = clearance < width / 2.0 - bite - SLACK
     tight = clearance < width / 2.0 - SLACK
-    lines, pairs = chain(ridges, np.flatnonzero(~bad))
+    useful = _reaching(ridges, clearance < reach, clearance < width / 2.0 - SLACK / 2.0)
+    lines, pairs = chain(ridges, np.flatnonzero(useful & ~bad))
     solved = _by_pair(parts, ridges, np.flatnonzero(~bad & tight), width)
     impossible = _by_place(parts, ridges, np.flatnonzero(bad), width, bite)
     return CentreLines(lines, pairs, solved, impossible)
+
+
+def _reaching(ridges: Ridges, near: NDArray[np.bool_], tight: NDArray[np.bool_]) -> NDArray[np.bool_]:
+    """Edges of ``near`` that are connected to one of ``tight``: elsewhere the loops do the work."""
+    ends = ridges.edges[near]
+    size = len(ridges.nodes)
+    graph = coo_matrix((np.ones(len(ends)), (ends[:, 0], ends[:, 1])), shape=(size, size))
+    count, label = connected_components(graph, directed=False)
+    needed = np.zeros(count, dtype=bool)
+    needed[label[ridges.edges[tight & near, 0]]] = True
+    return np.asarray(near & needed[label[ridges.edges[:, 0]]])
 
 
 def chain(ridges: Ridges, chosen: NDArray[np.intp]) -> tuple[Shapes, NDArray[np.intp]]:

@@ -19,7 +19,7 @@ from drypoint.cuts.centrelines import CentreLines, centre_lines
 from drypoint.cuts.gaps import OVERSHOOT
 from drypoint.cuts.model import GroovePlan
 from drypoint.cuts.offsets import as_paths, climb_rings, clip_lines, grow, ring_width, unite
-from drypoint.cuts.parts import Parts, Shapes, copper_parts
+from drypoint.cuts.parts import SLACK, Parts, Shapes, copper_parts
 from drypoint.errors import InputError
 from drypoint.progress import Progress
 
@@ -76,7 +76,8 @@ def plan_grooves(
     rings: list[Shapes] = []
     for number in range(count):
         inner.step(0.5 + 0.4 * number / count, "loops")
-        rings.append(loop_rings(parts, width / 2.0 + number * pitch))
+        # nearer by the slack, so that a gap exactly as wide as the cut keeps both its loops
+        rings.append(loop_rings(parts, width / 2.0 - SLACK + number * pitch))
         if len(rings[-1]) == 0:
             break
     inner.step(0.9, "joining")

@@ -19,6 +19,10 @@ SIMPLIFY = 1e-3
 """mm. Vertices that change a boundary by less are dropped: board data is exact to 0.5 µm at best,
 and arcs whose radius is near the offset's stall the offsetting."""
 
+SLACK = 5e-4
+"""mm by which a bite may pass its limit: the accuracy of board data (Gerber layer format
+specification, rev. 2021.02, section 4.14, allows ±0.5 µm)."""
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Parts:

@@ -18,8 +18,9 @@ from drypoint.progress import Progress
 
 NOTICE = 2e-3
 """mm. Bites below this are the chords of arcs, not thinning."""
-SPECK = 1e-4
-"""mm². Thin places smaller than this are corners that no disc reaches."""
+CORNER = 0.5
+"""Squares of the disc's radius: what a disc cannot reach in a corner is smaller (0.21 in a right
+angle)."""
 
 
 def thinned(
@@ -88,7 +89,16 @@ def _thin_places(before: Geometry, after: Geometry, least: float) -> Shapes:
         shapely.intersection(after, wide), shapely.buffer(_opened(after, radius), NOTICE)
     )
     places = explode(np.array([thin], dtype=object))[0]
-    return places[shapely.area(places) > SPECK]
+    large = shapely.area(places) > CORNER * radius**2
+    return np.array(
+        [p for p, wide in zip(places, large, strict=True) if wide or _parts(after, p)], dtype=object
+    )
+
+
+def _parts(copper: Geometry, place: Geometry) -> bool:
+    """Whether copper falls apart without this place: a neck, however small, and no corner."""
+    rest = shapely.difference(copper, shapely.buffer(place, 2.0 * NOTICE))
+    return int(shapely.get_num_geometries(rest)) > int(shapely.get_num_geometries(copper))
 
 
 def _opened(shape: Geometry, radius: float) -> Geometry:

@@ -1,0 +1,72 @@
+"""Slivers, clearing, two bits, thinned traces and the coupon."""
+
+import math
+
+import numpy as np
+import pytest
+import shapely
+
+from drypoint.bits.library import default_library
+from drypoint.cuts.clearing import clear_area, remove_slivers
+from drypoint.cuts.coupon import bit_from_widths, plan_coupon
+from drypoint.cuts.grooves import plan_grooves
+from drypoint.cuts.islands import check, pieces
+from drypoint.cuts.rest import plan_rest
+from drypoint.cuts.thinned import thinned
+
+SQUARES = {
+    "A": shapely.box(0, 0, 4, 4),
+    "B": shapely.box(4.6, 0, 8, 4),
+    "C": shapely.box(0, 4.6, 8, 8),
+}
+
+
+def swept(lines, width):
+    return shapely.union_all([shapely.LineString(line).buffer(width / 2, quad_segs=32) for line in lines])
+
+
+def test_slivers_go_and_nets_stay():
+    window = shapely.box(-1, -1, 9, 9)
+    plan = plan_grooves(SQUARES, 0.2)
+    before = len(pieces(plan.lines, 0.2, window))
+    clean = remove_slivers(SQUARES, plan, 0.2, largest=5.0, window=window)
+    assert len(pieces(clean.lines, 0.2, window)) == 4  # three nets and the frame
+    assert before >= 4
+    assert check(SQUARES, clean.lines, 0.2).clean
+
+
+@pytest.mark.parametrize("overlap", [0.1, 0.3, 0.6])
+def test_clearing_leaves_nothing_but_the_nets(overlap):
+    area = shapely.box(-1, -1, 9, 9)
+    lines = clear_area(SQUARES, 0.3, area, overlap=overlap)
+    copper = shapely.union_all(list(SQUARES.values()))
+    left = area.buffer(-0.15).difference(copper.buffer(0.31)).difference(swept(lines, 0.3))
+    assert left.area < 1e-3
+    assert copper.intersection(swept(lines, 0.3)).area < 0.05
+
+
+def test_two_bits_part_everything_together():
+    nets = {**SQUARES, "D": shapely.box(8.15, 0, 9, 8)}
+    plan = plan_rest(nets, 0.4, 0.15)
+    lines = [*plan.wide, *plan.fine]
+    widths = [0.4] * len(plan.wide) + [0.15] * len(plan.fine)
+    assert check(nets, lines, widths).clean
+    assert sum(np.hypot(*np.diff(line, axis=0).T).sum() for line in plan.fine) < 30
+
+
+def test_a_bitten_trace_is_thin_and_an_untouched_one_is_not():
+    nets = {"T": shapely.box(0, 0, 20, 0.4), "U": shapely.box(0, 2, 20, 2.4)}
+    line = [np.array([(5.0, 0.5), (10.0, 0.5)])]
+    found = thinned(nets, line, 0.4, 0.35)
+    assert {flaw.nets for flaw in found} == {("T",)}
+    assert thinned(nets, line, 0.4, 0.25) == ()
+
+
+def test_coupon_reads_back_the_bit():
+    bit = default_library().vbits[0]
+    depths = (0.05, 0.1, 0.15)
+    coupon = plan_coupon(bit, depths=depths)
+    widths = [coupon.expected[f"width {depth:.2f}"] for depth in depths]
+    tip, scatter = bit_from_widths(bit, depths, widths)
+    assert tip == pytest.approx(bit.tip + bit.runout)
+    assert math.isclose(scatter, 0.0, abs_tol=1e-9)
