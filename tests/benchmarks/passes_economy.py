@@ -15,6 +15,7 @@ from __future__ import annotations
 
 import sys
 from dataclasses import dataclass, field
+from itertools import pairwise
 from pathlib import Path
 
 import numpy as np
@@ -125,7 +126,7 @@ def reliability(tally: Tally) -> list[tuple[float, float, int]]:
     said, was = np.concatenate(tally.said), np.concatenate(tally.was)
     table = []
     edges = np.concatenate((np.linspace(0.0, 0.4, 5), EDGES))
-    for low, high in zip(edges[:-1], edges[1:], strict=True):
+    for low, high in pairwise(edges):
         inside = (said >= low) & (said < high if high < 1.0 else said <= 1.0)
         if inside.sum() > 200:
             table.append((float(said[inside].mean()), float(was[inside].mean()), int(inside.sum())))

@@ -7,7 +7,7 @@ import pytest
 from shapely import LineString, box
 
 from drypoint.errors import PlanError
-from drypoint.geometry.points import length
+from drypoint.geometry.points import along, length
 from drypoint.passes.depth import plan_first_pass, uniform_pass
 from drypoint.passes.isolation import IslandAnswer, after_answers, uncut_spots, whole_chance
 from drypoint.passes.learning import Belief, observe, update
@@ -16,6 +16,7 @@ from drypoint.passes.options import options
 from drypoint.passes.reach import in_words, per_net, reach_map, totals
 from drypoint.passes.recut import pieces, plan_recut
 from drypoint.passes.spots import Spots, run_on
+from drypoint.surface.model import fit_surface
 
 SET = {"copper": 0.035, "play": 0.015}
 
@@ -205,6 +206,19 @@ def test_options_show_what_they_cost(lines, fit, known, bit):
     assert ladder.seconds > careful[-1].seconds
     assert all(0 < c.gap < c.width for c in found)
     assert options([], fit, known(0.008), bit, deepest=0.3, **SET) == ()
+
+
+def test_many_spots_give_the_same_map_as_few(lines, fit, bit):
+    rng = np.random.default_rng(0)
+    touches = np.column_stack((rng.random((40, 2)) * 30, 0.01 * rng.standard_normal(40)))
+    surface = fit_surface(touches)
+    one = uniform_pass(lines, bit, 0.06)
+    few = reach_map(lines, [one], fit, surface, pitch=0.5, **SET)
+    many = reach_map(lines, [one], fit, surface, pitch=0.002, **SET)
+    for k, line in enumerate(lines):
+        ours = np.interp(0.5 * length(line), along(many.points[k]), many.probability[k])
+        theirs = np.interp(0.5 * length(line), along(few.points[k]), few.probability[k])
+        assert ours == pytest.approx(theirs, abs=0.02)
 
 
 def test_no_probability_is_shown_as_certain():

@@ -14,7 +14,7 @@ from typing import Protocol
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
-from scipy.special import log_ndtr, ndtr
+from scipy.special import ndtr
 
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, as_points
@@ -244,11 +244,6 @@ def _overlap(
         + 0.5 * np.log(joined).sum()
         + 0.5 * (apart**2 / joined).sum()
     )
-
-
-def log_through(margin: float, sigma: float) -> float:
-    """log Φ(margin/σ), stable far in the tail."""
-    return float(log_ndtr(margin / sigma))
 
 
 def _nearest(path: NDArray[np.float64], place: NDArray[np.float64]) -> NDArray[np.float64]:

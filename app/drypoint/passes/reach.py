@@ -9,13 +9,18 @@ import numpy as np
 from numpy.typing import NDArray
 
 from drypoint.geometry.points import Points
+from drypoint.passes.bulk import reach_from_lattice
 from drypoint.passes.chance import expected_width, through
 from drypoint.passes.learning import Belief
 from drypoint.passes.model import NOT_THROUGH, THROUGH, Pass, ReachMap
 from drypoint.passes.spots import FitLike, HeightSpread, Spots, planned_depths
 from drypoint.progress import Progress
+from drypoint.surface.model import Surface, bounds_of
 
 __all__ = ["CERTAIN", "Totals", "expected_width", "in_words", "reach_map", "through", "totals"]
+
+MANY = 20_000
+"""Spots from which the reach is read from tables."""
 
 CERTAIN = 0.995
 """Never shown as more: above it the model's own tail is not known well enough."""
@@ -74,7 +79,11 @@ def reach_map(
     probability = np.zeros(len(spots))
     shift, spread = (belief or Belief()).at(places, sigma)
     told.step(0.8, "reach")
-    probability[cut] = through(depth[cut] - copper + shift[cut], spread[cut], play)
+    if belief is None and len(spots) > MANY and isinstance(surface, Surface):
+        field = surface.field(bounds_of(places))
+        probability = reach_from_lattice(places, [depth], field, copper=copper, play=play)
+    else:
+        probability[cut] = through(depth[cut] - copper + shift[cut], spread[cut], play)
     width = np.zeros(len(spots))
     for one, row in zip(passes, depths, strict=True):
         went = np.isfinite(row)
@@ -118,8 +127,3 @@ def in_words(probability: float) -> str:
     if probability <= 1.0 - CERTAIN:
         return "under 0.5 %"
     return f"{100.0 * probability:.0f} %" if probability < 0.985 else f"{100.0 * probability:.1f} %"
-
-
-def flat_values(parts: Sequence[NDArray[np.float64]]) -> NDArray[np.float64]:
-    """Values of all grooves in one array."""
-    return np.concatenate(parts) if parts else np.zeros(0)

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from scipy.spatial import cKDTree
 
-from drypoint.geometry.points import Points, along, as_points, resample
+from drypoint.geometry.points import Points, as_points, resample
 from drypoint.passes.model import Pass, Run
 
 ON_LINE = 1e-3
@@ -134,8 +134,3 @@ def run_on(groove: int, path: Points, depth: NDArray[np.float64]) -> Run:
     kept = np.array(depth, dtype=np.float64)
     kept.flags.writeable = False
     return Run(groove, as_points(path, 2), kept)
-
-
-def distances(path: Points) -> NDArray[np.float64]:
-    """(N,) distance along a path from its start, mm."""
-    return along(path)

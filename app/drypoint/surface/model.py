@@ -130,7 +130,7 @@ class Surface:
         places = _plane_points(points)
         if len(places) <= _EXACT:
             return self.exact(places, progress)
-        return self.field(_bounds_of(places), progress).read(places)
+        return self.field(bounds_of(places), progress).read(places)
 
     def exact(self, points: ArrayLike, progress: Progress | None = None) -> NDArray[np.float64]:
         """(N, 2) mean and spread at every point without a lattice."""
@@ -146,7 +146,7 @@ class Surface:
         """Mean and spread on the fine lattice that covers ``bounds``; made once and kept."""
         known = self._lattice
         if known is None or not known.covers(bounds):
-            all_bounds = _join(bounds, _bounds_of(self.touches[:, :2])) if len(self.touches) else bounds
+            all_bounds = _join(bounds, bounds_of(self.touches[:, :2])) if len(self.touches) else bounds
             if known is not None:
                 all_bounds = _join(all_bounds, known.bounds)
             coarse = self.lattice(all_bounds, _COARSE, progress)
@@ -324,7 +324,8 @@ def _plane_points(points: ArrayLike) -> Points:
     return np.ascontiguousarray(places[:, :2])
 
 
-def _bounds_of(points: Points) -> tuple[float, float, float, float]:
+def bounds_of(points: Points) -> tuple[float, float, float, float]:
+    """x0, y0, x1, y1 of (N, 2) points."""
     x0, y0 = points.min(axis=0)
     x1, y1 = points.max(axis=0)
     return float(x0), float(y0), float(x1), float(y1)

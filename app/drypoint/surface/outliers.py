@@ -14,8 +14,8 @@ from drypoint.progress import Progress
 from drypoint.surface.evidence import Evidence, mode
 from drypoint.surface.kernel import Prior
 
-LIMIT = 3.5
-"""Standard deviations from what the others predict: one good touch in two thousand."""
+LIMIT = 3.1
+"""Standard deviations from what the others predict: one good touch in five hundred."""
 _ROUNDS = 6
 _SHARE = 0.2
 """Never leave out more than this share."""
