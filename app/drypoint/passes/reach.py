@@ -6,7 +6,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import NDArray
 
 from drypoint.geometry.points import Points
 from drypoint.passes.bulk import reach_from_lattice
