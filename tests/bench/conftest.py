@@ -44,9 +44,11 @@ class Terminal:
         """One report."""
         self.link.write(b"?")
         got = b""
-        while b">" not in got:
+        for _ in range(10):
             got += self.link.read(1.0)
-        return got.decode()
+            if b">" in got:
+                return got.decode()
+        raise AssertionError("no report")
 
     def place(self) -> tuple[float, ...]:
         """Machine position by report."""

@@ -77,6 +77,8 @@ class BenchController:
         self._wait: Wait = 0.0
         self._busy = 0.0
         self._booting = 0.0
+        self.reset_wanted = False
+        """Whether a reset follows the answer to the line in hand."""
         self._lines = Lines(self)
         self.realtime = Realtime(self)
         self.restart(0.0)
@@ -181,6 +183,8 @@ class BenchController:
         except StopIteration:
             if self._task is task:
                 self._task = None
+            if self.reset_wanted:
+                self.reset()
         return True
 
     def _begin(self, raw: bytes) -> None:
@@ -308,7 +312,7 @@ class BenchController:
         self.forget_motion()
         self.rx.clear()
         self._line.clear()
-        self._task, self._busy = None, 0.0
+        self._task, self._busy, self.reset_wanted = None, 0.0, False
         self._lines.spindle_off()
         if moving:
             self.state = State.ALARM

@@ -53,7 +53,7 @@ class Dollar:
             self._store(line, text)
             yield self._of.store()
             if line.startswith("$RST="):
-                self._of.reset()
+                self._of.reset_wanted = True
 
     def inside(self, end: Triple) -> bool:
         """Whether a place lies within the travel (machine zero at the switches: negative space)."""
@@ -80,7 +80,7 @@ class Dollar:
                 of.state = State.IDLE
         elif of.state is State.CHECK:
             of.say("[MSG:Disabled]")
-            of.reset()
+            of.reset_wanted = True
         elif of.state is State.IDLE:
             of.state = State.CHECK
             of.say("[MSG:Enabled]")
