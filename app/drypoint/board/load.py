@@ -86,6 +86,8 @@ def load_board_from_bytes(
     progress: Progress | None = None,
 ) -> Board:
     """Read a board from the contents of its files by name; see `load_board`."""
+    if files and not any(data.strip() for data in files.values()):
+        raise InputError("The file is empty.", next(iter(files)), "Export it again from the CAD program.")
     recognised = tuple(_overruled(item, roles or {}) for item in recognise_files(files))
     layers = read_layers(files, recognised, side, progress)
     if progress is not None:

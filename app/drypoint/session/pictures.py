@@ -45,14 +45,24 @@ def _bounds(layout: Layout) -> tuple[float, float, float, float]:
     return float(low[0]), float(low[1]), float(high[0]), float(high[1])
 
 
-def _marks(marks: Sequence[Cut]) -> list[str]:
+def _marks(marks: Sequence[Cut], middle: float) -> list[str]:
     body = []
     for mark in marks:
         x, y = mark.path[0]
         body.append(svg.ring(x, y, 1.1, "none", svg.REFERENCE, 0.25))
         body.append(svg.lines([as_points([(x - 2, y), (x + 2, y)])], svg.REFERENCE, 0.15))
         body.append(svg.lines([as_points([(x, y - 2), (x, y + 2)])], svg.REFERENCE, 0.15))
-        body.append(svg.text(x + 1.6, y + 1.0, mark.label, 2.2, svg.REFERENCE))
+        right = x < middle
+        body.append(
+            svg.text(
+                x + (2.4 if right else -2.4),
+                y - 0.8,
+                mark.label,
+                2.2,
+                svg.REFERENCE,
+                "start" if right else "end",
+            )
+        )
     return body
 
 
@@ -74,7 +84,7 @@ def cuts_picture(
     """Grooves at their real width, and the reference holes."""
     body = _ground(board, layout)
     body.append(svg.lines(grooves, svg.INK, width))
-    body += _marks(marks)
+    body += _marks(marks, board.width / 2)
     legend = [
         (svg.sample_area(svg.COPPER), "copper of a net"),
         (svg.sample_line(svg.INK, max(width, 0.2)), f"groove, {width:.2f} mm"),
@@ -165,7 +175,7 @@ def surface_picture(
     body += [svg.ring(x, y, 0.5, svg.INK, "#FFFFFF", 0.2) for x, y in touches[:, :2]]
     edges = np.linspace(low, high, len(_VIRIDIS) + 1)
     legend = [
-        (svg.sample_area("rgb({},{},{})".format(*_VIRIDIS[n])), f"{edges[n]:+.0f} to {edges[n + 1]:+.0f} µm")
+        (svg.sample_area("rgb({},{},{})".format(*_VIRIDIS[n])), f"{edges[n]:.0f} to {edges[n + 1]:.0f} µm")
         for n in range(len(_VIRIDIS))
     ]
     return svg.drawing(_bounds(layout), body, f"{board.name}: {title}", legend)

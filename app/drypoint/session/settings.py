@@ -98,7 +98,7 @@ class SurfaceSettings:
 class PassSettings:
     """How sure a groove must be, and what is taken for the machine's play."""
 
-    target: float = 0.98
+    target: float = 0.995
     """Share of certainty asked for at every spot."""
     deepest: float = 0.14
     """Deepest planned cut below the copper's top, mm."""

@@ -20,6 +20,10 @@ INSET = 3.0
 edges (mm), so that it stands over copper, and that spot is where z is set to zero."""
 
 
+SPRING = 0.12
+"""How far an edge of the bench's blank that no clamp holds yields to a fast touch, mm."""
+
+
 @dataclass(frozen=True, slots=True)
 class Station:
     """One connected machine.
@@ -75,6 +79,7 @@ def make_bench(layout: Layout, settings: Settings, seed: int, *, loose: tuple[st
         width=layout.width,
         height=layout.height,
         loose=loose,
+        spring=SPRING,
         copper=settings.blank.copper,
         settings=controller_settings(preset),
     )

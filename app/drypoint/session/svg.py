@@ -81,15 +81,19 @@ def drawing(
     ``legend`` holds pairs of a sample (SVG drawn in a 10 × 4 box, y downwards) and its words.
     """
     x0, y0, x1, y1 = bounds
-    margin, strip = 3.0, 6.0 + 4.5 * ((len(legend) + 2) // 3)
+    margin, row, size = 3.0, 4.0, 2.1
     width, height = x1 - x0 + 2 * margin, y1 - y0 + 2 * margin
+    longest = max((len(words) for _, words in legend), default=1)
+    needed = 12.0 + 0.62 * size * longest + 2.0
+    columns = max(1, min(len(legend), int((width - 2 * margin) / needed))) if legend else 1
+    strip = 4.0 + row * -(-len(legend) // columns)
     rows = []
-    column = width / 3
     for number, (sample, words) in enumerate(legend):
-        x, y = margin + (number % 3) * column, height + 3.0 + 4.5 * (number // 3)
+        x = margin + (number % columns) * (width - 2 * margin) / columns
+        y = height + 1.5 + row * (number // columns)
         rows.append(
-            f'<g transform="translate({x:.2f} {y:.2f})">{sample}'
-            f'<text x="12" y="3" font-size="2.4" fill="{INK}">{escape(words)}</text></g>'
+            f'<g transform="translate({x:.2f} {y:.2f}) scale(0.8)">{sample}'
+            f'<text x="12" y="3" font-size="{size / 0.8:.2f}" fill="{INK}">{escape(words)}</text></g>'
         )
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width:.2f} {height + strip:.2f}" '

@@ -1,0 +1,115 @@
+"""The commands for scripts: stable output, clear refusals, nothing left half made."""
+
+from __future__ import annotations
+
+import json
+import re
+from pathlib import Path
+
+import pytest
+
+from drypoint.__main__ import main
+from drypoint.program.check import check_lines
+
+
+def _json(arguments: list[str], capsys: pytest.CaptureFixture[str]) -> tuple[int, dict[str, object]]:
+    code = main([*arguments, "--json"])
+    return code, json.loads(capsys.readouterr().out)
+
+
+def test_prepare_tells_the_board_and_its_cuts(
+    hive_scale: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    code, found = _json(["prepare", str(hive_scale), "--job", str(tmp_path / "j")], capsys)
+    assert code == 0
+    board, cuts, check = found["board"], found["cuts"], found["island_check"]
+    assert (board["width_mm"], board["height_mm"], board["side"]) == (70.0, 50.0, "bottom")  # type: ignore[index]
+    assert board["net_source"] == "attributes"  # type: ignore[index]
+    assert check["nets"] == check["pieces"] == board["nets"]  # type: ignore[index]
+    assert check["shorts"] == check["opens"] == check["lost"] == []  # type: ignore[index]
+    assert cuts["impossible"] == []  # type: ignore[index]
+    assert sum(found["holes_by_drill"].values()) == board["holes"]  # type: ignore[attr-defined, index]
+    assert (tmp_path / "j.drypoint").is_file()
+
+
+def test_a_wide_bit_finds_what_does_not_fit(
+    hive_scale: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The board has gaps of 0.2 mm: a cut of 0.5 mm bites, and what breaks the limit is listed with its place."""
+    arguments = ["prepare", str(hive_scale), "--job", str(tmp_path / "j"), "--tip", "0.5", "--angle", "30"]
+    code, found = _json(arguments, capsys)
+    assert code == 0
+    impossible = found["cuts"]["impossible"]  # type: ignore[index]
+    assert impossible
+    assert all(one["gap_mm"] < 0.5 and len(one["nets"]) == 2 for one in impossible)
+    shorted = {frozenset(flaw["nets"]) for flaw in found["island_check"]["shorts"]}  # type: ignore[index]
+    assert shorted
+
+
+def test_export_leaves_programs_that_pass_the_check(
+    job: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    code, found = _json(["export", str(job), "--to", str(tmp_path / "out")], capsys)
+    assert code == 0
+    files = found["files"]
+    assert len({one["bit"] for one in files}) >= 4  # type: ignore[attr-defined, index]
+    for one in files:  # type: ignore[attr-defined]
+        text = Path(one["path"]).read_text(encoding="ascii")
+        lines = [re.sub(r"\(.*?\)|;.*", "", line).strip() for line in text.splitlines()]
+        check_lines([line for line in lines if line and line != "%"], 2.0)
+    page = (tmp_path / "out" / "setup-sheet.html").read_text(encoding="utf-8")
+    assert "not an emergency stop" in page
+    assert (tmp_path / "out" / "grooves.svg").read_text(encoding="utf-8").startswith("<svg")
+
+
+def test_show_says_why_each_file_got_its_role(job: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    code, found = _json(["show", str(job)], capsys)
+    assert code == 0
+    assert all(one["why"] for one in found["files"])  # type: ignore[attr-defined]
+    assert main(["show", str(job)]) == 0
+    assert "hive-scale-outline.gbr: outline" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("content", "words"),
+    [
+        (b"", "empty"),
+        (bytes(range(256)) * 20, ""),
+        (b"%FSLAX46Y46*%\n%MOMM*%\n%ADD10C,1*%\nD10*\nX0Y0D03*\n", ""),
+        (b"%FSLAX46Y46*%\n%ADD10C,1*%\nD99*\nX0Y0D03*\nM02*\n", "99"),
+        (b"hello\n", ""),
+    ],
+    ids=["empty", "binary", "truncated", "undefined aperture", "text"],
+)
+def test_bad_files_are_refused_with_their_name(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], content: bytes, words: str
+) -> None:
+    bad = tmp_path / "bad-copper-bottom.gbr"
+    bad.write_bytes(content)
+    code, found = _json(["prepare", str(bad), "--job", str(tmp_path / "j")], capsys)
+    assert code == 1
+    error = found["error"]
+    assert set(error) == {"what", "where", "hint"}  # type: ignore[call-overload]
+    assert "bad-copper-bottom" in error["where"] + error["what"]  # type: ignore[index]
+    assert words in error["what"]  # type: ignore[index]
+    assert not (tmp_path / "j.drypoint").exists()
+
+
+def test_a_job_is_not_lost_to_a_failed_prepare(job: Path, tmp_path: Path) -> None:
+    before = job.read_bytes()
+    (tmp_path / "x.gbr").write_bytes(b"")
+    assert main(["prepare", str(tmp_path / "x.gbr"), "--job", str(job)]) == 1
+    assert job.read_bytes() == before
+
+
+@pytest.mark.parametrize("arguments", [["prepare"], ["export", "x"], ["paint"], ["show"]])
+def test_wrong_usage_is_two(arguments: list[str]) -> None:
+    with pytest.raises(SystemExit) as left:
+        main(arguments)
+    assert left.value.code == 2
+
+
+def test_a_missing_job_is_one(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    code, found = _json(["show", str(tmp_path / "none.drypoint")], capsys)
+    assert code == 1
+    assert "no such job" in found["error"]["what"]  # type: ignore[index]
