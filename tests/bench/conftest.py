@@ -8,7 +8,7 @@ import re
 import pytest
 
 from drypoint.bench.bench import Bench, BenchSetup
-from drypoint.bench.body import Faults
+from drypoint.bench.imperfect import Faults
 from drypoint.bench.truth import Kind
 from drypoint.bits.model import Speeds, VBit
 

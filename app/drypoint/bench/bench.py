@@ -12,9 +12,10 @@ import shapely
 from numpy.typing import ArrayLike, NDArray
 from shapely import Geometry
 
-from drypoint.bench.body import Body, Faults, Mishap
+from drypoint.bench.body import Body
 from drypoint.bench.controller import BenchController
 from drypoint.bench.copper import COPPER, Copper
+from drypoint.bench.imperfect import Faults, Mishap
 from drypoint.bench.link import BenchClock, BenchLink
 from drypoint.bench.memory import Memory
 from drypoint.bench.operator import MARK_DEPTH, BenchOperator
@@ -253,8 +254,9 @@ class Bench:
     def carved(self, placing: Placing | None = None) -> Geometry:
         """The copper that is left, board frame, cut at the borders of the bench's tiles."""
         back = self._sheet_to_board(placing)
-        left = shapely.multipolygons(list(self.copper.pieces.polygons))
-        return shapely.transform(left, back)
+        left: Geometry = shapely.multipolygons(list(self.copper.pieces.polygons))
+        moved: Geometry = shapely.transform(left, back)
+        return moved
 
     def _sheet_to_board(self, placing: Placing | None) -> Callable[[Floats], Floats]:
         """The way back from the sheet to the board frame."""

@@ -10,12 +10,12 @@ of the head hangs on its nut, so Z touches true; a cutting load lifts the bit wi
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 from scipy.special import ndtr
 
+from drypoint.bench.imperfect import Faults, Mishap, Path
 from drypoint.bench.planner import Triple
 from drypoint.bench.shape import CutShape
 from drypoint.bench.sheet import Sheet
@@ -31,55 +31,6 @@ FAST_TOUCH = 100.0 / 60.0
 """Speed (mm/s) whose push the sheet's spring is stated for."""
 DRAG = 0.02
 """A still bit dragged sideways deeper than this in copper is a mishap, mm."""
-
-
-@dataclass(frozen=True, slots=True)
-class Faults:
-    """What is imperfect in a machine.
-
-    Attributes
-    ----------
-    play : (x, y, z)
-        Dead zone of each axis seen by a touch, mm.
-    lift : float
-        Slack of Z that only a cutting load takes up: the bit rises by 0 to this, mm.
-    runout : float
-        How much wider than the bit says a turning bit cuts, mm.
-    noise : float
-        Spread of a touch, mm.
-    chips : float
-        Share of touches that hit a chip.
-    chip : float
-        Mean height of a chip, mm.
-    push : float
-        Share of the sheet's spring that a cutting load takes up.
-    """
-
-    play: Triple = (0.02, 0.02, 0.002)
-    lift: float = 0.012
-    runout: float = 0.01
-    noise: float = 0.003
-    chips: float = 0.01
-    chip: float = 0.03
-    push: float = 0.3
-
-
-@dataclass(frozen=True, slots=True)
-class Mishap:
-    """Something that should never happen on a real machine, and where (space, mm)."""
-
-    what: str
-    at: Triple
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class Path:
-    """A stretch of executed motion: (N, 3) counted ends, and what was true of each piece."""
-
-    ends: Floats
-    rapid: NDArray[np.bool_]
-    power: Floats
-    speed: Floats
 
 
 class Body:
@@ -423,8 +374,3 @@ class Body:
 
     def _mishap(self, what: str, at: Triple) -> None:
         self.mishaps.append(Mishap(what, at))
-
-    def replace_faults(self, **changes: object) -> None:
-        """Change what is imperfect from now on."""
-        self.flush()
-        self.faults = replace(self.faults, **changes)  # type: ignore[arg-type]

@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 
 from drypoint.bench.dollar import Dollar
 from drypoint.bench.memory import ORIGIN
-from drypoint.bench.parser import PROBES, Arc, Modal, Parsed
+from drypoint.bench.modal import Modal
+from drypoint.bench.parser import PROBES, Arc, Parsed
 from drypoint.bench.planner import Triple
 from drypoint.bench.states import (
     ALARM_PROBE_END,

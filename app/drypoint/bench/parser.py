@@ -11,10 +11,9 @@ from dataclasses import dataclass, field, replace
 
 from drypoint.bench import words as w
 from drypoint.bench.memory import ORIGIN, Memory, triple
+from drypoint.bench.modal import INCH, Modal
 from drypoint.bench.planner import Triple
 from drypoint.bench.words import Refused
-
-INCH = 25.4
 
 _G_GROUP: dict[float, int] = {
     **dict.fromkeys((4, 10, 28, 28.1, 30, 30.1, 53, 92, 92.1), 0),
@@ -38,35 +37,6 @@ _AXIS_ACTIONS = (10, 28, 28.1, 30, 30.1, 92)
 _PLANES: dict[float, tuple[int, int, int]] = {17: (0, 1, 2), 18: (2, 0, 1), 19: (1, 2, 0)}
 _VALUES = "FIJKLNPRSTXYZ"
 PROBES = (38.2, 38.3, 38.4, 38.5)
-
-
-@dataclass(frozen=True, slots=True)
-class Modal:
-    """Modal state; the defaults hold after power-up and every reset."""
-
-    motion: float = 0
-    place: int = 54
-    plane: float = 17
-    units: float = 21
-    distance: float = 90
-    feed_mode: float = 94
-    flow: float | None = None
-    spindle: float = 5
-    coolant: float = 9
-    tool: int = 0
-    feed: float = 0.0
-    """mm/min; under G93 the word's own value."""
-    speed: float = 0.0
-
-    def text(self) -> str:
-        """The words of ``$G``."""
-        parts = [_word("G", self.motion), f"G{self.place}", _word("G", self.plane)]
-        parts += [_word("G", self.units), _word("G", self.distance), _word("G", self.feed_mode)]
-        if self.flow is not None:
-            parts.append(_word("M", self.flow))
-        parts += [_word("M", self.spindle), _word("M", self.coolant), f"T{self.tool}"]
-        shown = self.feed / INCH if self.units == 20 else self.feed
-        return " ".join([*parts, f"F{shown:.0f}", f"S{self.speed:.0f}"])
 
 
 @dataclass(slots=True)
@@ -396,7 +366,3 @@ def _check_radius(end: float, radius: float) -> None:
     error = abs(end - radius)
     if error > 0.5 or (error > 0.005 and error > 0.001 * radius):
         raise Refused(w.BAD_TARGET)
-
-
-def _word(letter: str, value: float) -> str:
-    return f"{letter}{value:g}"

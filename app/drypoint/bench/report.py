@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from drypoint.bench.parser import INCH
+from drypoint.bench.modal import INCH
 from drypoint.bench.planner import Triple
 from drypoint.bench.states import BLOCKS, BUFFER, State
 from drypoint.bench.stepper import Pace
