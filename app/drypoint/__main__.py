@@ -19,12 +19,12 @@ from typing import Any
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 os.environ.setdefault("OMP_NUM_THREADS", "1")
 
-from drypoint import __version__  # noqa: E402
-from drypoint.board.model import Side  # noqa: E402
-from drypoint.errors import DrypointError  # noqa: E402
-from drypoint.progress import Cancelled, Progress  # noqa: E402
-from drypoint.session import commands  # noqa: E402
-from drypoint.session.report import report  # noqa: E402
+from drypoint import __version__
+from drypoint.board.model import Side
+from drypoint.errors import DrypointError
+from drypoint.progress import Cancelled, Progress
+from drypoint.session import commands
+from drypoint.session.report import report
 
 CLEAR = "\r\033[K"
 """Begins a line of a terminal anew."""
