@@ -10,7 +10,7 @@ import json
 import sqlite3
 import threading
 from collections.abc import Iterator, Mapping
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -84,6 +84,31 @@ class Job:
         """Let go of the file; WAL is folded into it."""
         with self._lock:
             self._connection.close()
+
+    def copy_to(self, target: Path) -> None:
+        """Write the job as it is now to another file; what was there of that name is replaced.
+
+        Raises
+        ------
+        StoreError
+            If it cannot be written; a file that was there is left as it was then.
+        """
+        fresh = target.with_name(f"{target.name}.new")
+        try:
+            target.parent.mkdir(parents=True, exist_ok=True)
+            fresh.unlink(missing_ok=True)
+            with self._lock, closing(sqlite3.connect(fresh)) as copy:
+                self._connection.backup(copy)
+                copy.execute("PRAGMA journal_mode = DELETE")
+            fresh.replace(target)
+        except sqlite3.Error as error:
+            raise _translated(error, target) from error
+        except OSError as error:
+            raise StoreError(
+                f"The copy could not be written ({error.strerror or error}).",
+                str(target),
+                "Choose another folder.",
+            ) from error
 
     @contextmanager
     def transaction(self) -> Iterator[sqlite3.Connection]:
@@ -229,7 +254,5 @@ def _translated(error: sqlite3.Error, path: Path) -> StoreError:
             "The job file is damaged.", str(path), "Keep it as it is and open a copy kept elsewhere."
         )
     if "locked" in text:
-        return StoreError(
-            "The job is open in another program.", str(path), "Close it there and try again."
-        )
+        return StoreError("The job is open in another program.", str(path), "Close it there and try again.")
     return StoreError(f"The job file could not be used ({text}).", str(path), "Nothing was lost; try again.")
