@@ -35,7 +35,7 @@ def test_prepare_tells_the_board_and_its_cuts(
 def test_a_wide_bit_finds_what_does_not_fit(
     hive_scale: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    """The board has gaps of 0.2 mm: a cut of 0.5 mm bites, and what breaks the limit is listed with its place."""
+    """The board has gaps of 0.2 mm: what a cut of 0.5 mm cannot part is listed with its place."""
     arguments = ["prepare", str(hive_scale), "--job", str(tmp_path / "j"), "--tip", "0.5", "--angle", "30"]
     code, found = _json(arguments, capsys)
     assert code == 0
