@@ -7,6 +7,7 @@ makes it be computed anew.
 from __future__ import annotations
 
 import hashlib
+from dataclasses import dataclass
 
 import numpy as np
 import shapely
@@ -43,6 +44,22 @@ CUTS = (*LAYOUT, "bits", "cuts")
 FIT = (*LAYOUT, "setup", "reference")
 SURFACE = (*FIT, "touches")
 PASSES = (*SURFACE, "bits", "cuts", "passes", "pass", "observation", "island touch")
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Peek:
+    """What is computed of a job at this moment; None for what is not.
+
+    ``surface`` is the newest that was touched, also where the board was moved since.
+    """
+
+    board: Board | None = None
+    layout: Layout | None = None
+    cuts: CutPlan | None = None
+    grooves_key: str | None = None
+    fit: Placing | None = None
+    surface: Surface | None = None
+    passes: PassPlan | None = None
 
 
 class Derived:
@@ -97,10 +114,14 @@ class Derived:
 
     def grooves_key(self, snap: Snapshot) -> str:
         """Changes when the grooves do: passes that were run belong to one such state."""
-        digest = hashlib.sha256()
-        for line in self.cuts(snap).grooves.lines:
-            digest.update(np.round(line, 6).tobytes())
-        return digest.hexdigest()[:16]
+
+        def compute() -> str:
+            digest = hashlib.sha256()
+            for line in self.cuts(snap).grooves.lines:
+                digest.update(np.round(line, 6).tobytes())
+            return digest.hexdigest()[:16]
+
+        return self._memo.get("grooves key", snap.key(*CUTS), compute)
 
     def fit(self, snap: Snapshot) -> Placing:
         """Board frame to work coordinates, for the present clamping.
@@ -206,6 +227,22 @@ class Derived:
         """The passes if they are computed already."""
         found: PassPlan | None = self._memo.peek("passes", snap.key(*PASSES))
         return found
+
+    def peek(self, snap: Snapshot) -> Peek:
+        """Whatever is computed already; computes nothing and waits for nobody."""
+        memo = self._memo
+        layout: Layout | None = memo.peek("layout", snap.key(*LAYOUT))
+        touched = [one for one in snap.records["reference"] if one.data["setup"] == snap.setup]
+        laid = layout.place if layout is not None and snap.setup == 1 else None
+        return Peek(
+            board=memo.peek("board", snap.key(*BOARD)),
+            layout=layout,
+            cuts=self.cuts_ready(snap),
+            grooves_key=memo.peek("grooves key", snap.key(*CUTS)),
+            fit=laid if len(touched) < 2 else memo.peek(f"fit {snap.setup}", snap.key(*FIT, "reference")),
+            surface=memo.peek("surface", snap.key("touches")),
+            passes=self.passes_ready(snap),
+        )
 
     def done_passes(self, snap: Snapshot) -> tuple[Pass, ...]:
         """Passes that were run over the present grooves."""

@@ -120,12 +120,21 @@ class ReferenceSettings:
 
 @dataclass(frozen=True, slots=True)
 class MachineSettings:
-    """Which machine, by size class, and where to find it. ``port`` empty: the bench."""
+    """Which machine, by size class, and where to find it. ``port`` empty: the bench.
+
+    What is None is as the size class has it; ``play`` of x and y, mm.
+    """
 
     preset: str = "small"
     port: str = ""
     clearance: float = 2.0
     spindle_delay: float = 3.0
+    baud: int = 115200
+    travel: tuple[float, float, float] | None = None
+    play: tuple[float, float] = (0.02, 0.02)
+    contact: bool | None = None
+    spindle_switched: bool | None = None
+    homing: bool | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from drypoint.cuts.model import CutKind
@@ -14,7 +14,7 @@ from drypoint.program.place import place, place_cuts
 from drypoint.program.settings import Motion, ProgramSettings
 from drypoint.progress import Progress
 from drypoint.session.derive import Derived
-from drypoint.session.settings import Settings
+from drypoint.session.settings import MachineSettings, Settings
 from drypoint.session.snapshot import Snapshot
 
 
@@ -41,7 +41,7 @@ class WorkItem:
 
 
 def preset_of(settings: Settings) -> MachinePreset:
-    """The machine chosen, by name.
+    """The machine chosen, by name, with what was set otherwise.
 
     Raises
     ------
@@ -51,10 +51,26 @@ def preset_of(settings: Settings) -> MachinePreset:
     presets = load_presets()
     for preset in presets:
         if preset.name == settings.machine.preset:
-            return preset
+            return _as_set(preset, settings.machine)
     names = ", ".join(preset.name for preset in presets)
     raise PlanError(
         f"There is no machine {settings.machine.preset!r}.", "Machine", f"Choose one of: {names}."
+    )
+
+
+def _as_set(preset: MachinePreset, chosen: MachineSettings) -> MachinePreset:
+    """A size class with what a person set otherwise."""
+    spindle = preset.spindle
+    if chosen.spindle_switched is not None and chosen.spindle_switched != (
+        spindle is not SpindleKind.BY_HAND
+    ):
+        spindle = SpindleKind.ON_OFF if chosen.spindle_switched else SpindleKind.BY_HAND
+    return replace(
+        preset,
+        travel=preset.travel if chosen.travel is None else chosen.travel,
+        spindle=spindle,
+        contact_input=preset.contact_input if chosen.contact is None else chosen.contact,
+        homing=preset.homing if chosen.homing is None else chosen.homing,
     )
 
 

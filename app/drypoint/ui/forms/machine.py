@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from PySide6.QtCore import Signal
@@ -32,6 +32,9 @@ class MachineForm(QWidget):
         super().__init__(parent)
         self._theme = theme
         self._values = values
+        self._classes: dict[str, MachineValues] = {}
+        self.size_class = Choice(self.tr("Size of the machine"), 236)
+        self._size_setting = Setting(self.tr("Size of the machine"), self.size_class)
         self.port = Choice(self.tr("Port"), 236)
         self.baud = Choice(self.tr("Baud"), 236)
         self.look_again = button(self.tr("Look again"))
@@ -65,6 +68,8 @@ class MachineForm(QWidget):
         column.addWidget(Setting("", self.look_again))
         column.addWidget(rule())
         column.addWidget(words(self.tr("Axes"), "section"))
+        column.addWidget(self._size_setting)
+        self._size_setting.hide()
         for field in (*self._travel, *self._play):
             column.addWidget(Setting(field.accessibleName(), field))
         column.addWidget(rule())
@@ -79,6 +84,7 @@ class MachineForm(QWidget):
         column.addStretch(1)
 
     def _connect(self) -> None:
+        self.size_class.activated.connect(lambda _: self._take_class(str(self.size_class.currentData())))
         self.port.activated.connect(lambda _: self._change(port=str(self.port.currentData())))
         self.baud.activated.connect(lambda _: self._change(baud=int(self.baud.currentData())))
         self.look_again.clicked.connect(self.ports_wanted)
@@ -89,6 +95,15 @@ class MachineForm(QWidget):
         self.contact.clicked.connect(lambda on: self._change(contact=on))
         self.spindle.clicked.connect(lambda on: self._change(spindle_switched=on))
         self.homing.clicked.connect(lambda on: self._change(homing=on))
+
+    def show_classes(self, classes: Mapping[str, MachineValues]) -> None:
+        """Offer machines by size class; choosing one sets travel and what the controller switches."""
+        self._classes = dict(classes)
+        self.size_class.clear()
+        for name in classes:
+            self.size_class.addItem(name, name)
+        self._size_setting.setVisible(bool(classes))
+        self.size_class.setCurrentIndex(self.size_class.findData(self._values.size_class))
 
     def show_ports(self, ports: Sequence[tuple[str, str]]) -> None:
         """Offer ports: name and what is said of it; the bench is always there."""
@@ -107,6 +122,7 @@ class MachineForm(QWidget):
         """Show other values; no signal."""
         self._values = values
         self._show_port()
+        self.size_class.setCurrentIndex(self.size_class.findData(values.size_class))
         self.baud.setCurrentIndex(max(0, self.baud.findData(values.baud)))
         for field, value in zip((*self._travel, *self._play), (*values.travel, *values.play), strict=True):
             field.set_value(value)
@@ -120,6 +136,16 @@ class MachineForm(QWidget):
             self.port.addItem(self._values.port, self._values.port)
             index = self.port.count() - 1
         self.port.setCurrentIndex(index)
+
+    def _take_class(self, name: str) -> None:
+        usual = self._classes[name]
+        self._change(
+            size_class=name,
+            travel=usual.travel,
+            contact=usual.contact,
+            spindle_switched=usual.spindle_switched,
+            homing=usual.homing,
+        )
 
     def _change(self, **changes: object) -> None:
         self.set_values(replace(self._values, **changes))  # type: ignore[arg-type]

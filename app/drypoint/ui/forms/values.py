@@ -54,9 +54,11 @@ class BitValues:
 class MachineValues:
     """The machine: how it is reached and what it can do.
 
-    ``port`` is empty for the bench. ``travel`` mm; ``play`` of x and y, mm.
+    ``size_class`` is the preset it started from; ``port`` is empty for the bench. ``travel`` mm;
+    ``play`` of x and y, mm.
     """
 
+    size_class: str = ""
     port: str = ""
     baud: int = 115200
     travel: tuple[float, float, float] = (160.0, 100.0, 40.0)
