@@ -1,4 +1,4 @@
-"""The house rules that a machine can check: layers, types, style, and the set-up script."""
+"""The house rules that a machine can check: layers, types, style, size."""
 
 from __future__ import annotations
 
@@ -9,29 +9,29 @@ from pathlib import Path
 
 import pytest
 
-
-def _run(command: list[str], root: Path) -> subprocess.CompletedProcess[str]:
-    return subprocess.run(
-        [sys.executable, "-m", *command], cwd=root, capture_output=True, text=True, check=False, timeout=500
-    )
+CHECKS = ("style", "types", "layers")
+"""Those of ``scripts/check`` that do not change with each release of the formatter."""
 
 
-def test_layers_are_one_strict_chain(root: Path) -> None:
-    code = "import sys; from importlinter.cli import lint_imports; sys.exit(lint_imports())"
+@pytest.mark.parametrize("name", CHECKS)
+def test_static_check(root: Path, name: str) -> None:
+    """Style, strict types and the one chain of layers, each as ``scripts/check`` runs it."""
     done = subprocess.run(
-        [sys.executable, "-c", code], cwd=root, capture_output=True, text=True, check=False, timeout=300
+        [sys.executable, "scripts/check", name],
+        cwd=root,
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=500,
     )
     assert done.returncode == 0, done.stdout + done.stderr
 
 
-def test_types_are_strict(root: Path) -> None:
-    done = _run(["mypy"], root)
-    assert done.returncode == 0, done.stdout + done.stderr
-
-
-def test_style(root: Path) -> None:
-    done = _run(["ruff", "check", "app", "tests", "examples", "scripts", ".ci"], root)
-    assert done.returncode == 0, done.stdout + done.stderr
+def test_every_static_check_is_run_here(root: Path) -> None:
+    done = subprocess.run(
+        [sys.executable, "scripts/check", "--list"], cwd=root, capture_output=True, text=True, check=True
+    )
+    assert set(done.stdout.split()) == {*CHECKS, "form"}
 
 
 def test_modules_stay_small(root: Path) -> None:
@@ -57,22 +57,8 @@ def test_time_stands_still_outside_the_serial_link(root: Path) -> None:
     assert set(sleepers) <= {"serial_link.py", "pty.py"}
 
 
-def test_start_script_reads_on_old_pythons(root: Path) -> None:
-    """No syntax newer than Python 3.0, so that an old interpreter can say what is missing."""
-    tree = ast.parse((root / "app" / "start.py").read_text(encoding="utf-8"), feature_version=(3, 4))
-    newer = (ast.JoinedStr, ast.AnnAssign, ast.NamedExpr, ast.AsyncFunctionDef)
-    assert not [node for node in ast.walk(tree) if isinstance(node, newer)]
-
-
-def test_start_script_uses_only_the_standard_library(root: Path) -> None:
-    tree = ast.parse((root / "app" / "start.py").read_text(encoding="utf-8"))
-    imported = {name.name for node in ast.walk(tree) if isinstance(node, ast.Import) for name in node.names}
-    imported |= {node.module or "" for node in ast.walk(tree) if isinstance(node, ast.ImportFrom)}
-    assert imported <= set(sys.stdlib_module_names)
-
-
 @pytest.mark.skipif(
-    not (sys.version_info[:2] == (3, 11)), reason="the reference count defect is one of CPython 3.11 builds"
+    sys.version_info[:2] != (3, 11), reason="the reference count defect is one of CPython 3.11 builds"
 )
 def test_installed_qt_is_not_the_broken_one() -> None:
     """6.12.0 on CPython 3.11 loses a reference to None per void call; the project file excludes it."""
