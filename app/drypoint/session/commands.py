@@ -11,13 +11,14 @@ from pathlib import Path
 from typing import Any
 
 from drypoint.board.model import Side
-from drypoint.errors import InputError
+from drypoint.errors import InputError, PlanError
 from drypoint.progress import Progress
 from drypoint.session.export import export
 from drypoint.session.facts import prepared_facts, shown_facts
 from drypoint.session.pictures import carved_picture
 from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.session import Session
+from drypoint.session.work import SPARE, fitting_preset, require_room
 
 EXAMPLE = Path(__file__).resolve().parents[3] / "examples" / "hive-scale"
 
@@ -50,7 +51,9 @@ def prepare(
                 session.change("Choose the side", board=replace(settings.board, side=side))
             session.import_files(paths, progress=progress)
             _set_bit(session, tip, angle_deg, depth)
+            note = _choose_machine(session)
             facts = prepared_facts(session, progress)
+            facts["warnings"] += note
         finally:
             session.close()
         target = Session.create(job, overwrite=True)
@@ -59,6 +62,21 @@ def prepare(
         shutil.copyfile(Path(folder) / "new.drypoint", where)
     facts["job"] = str(where)
     return facts
+
+
+def _choose_machine(session: Session) -> list[str]:
+    """The smallest machine that holds the blank, where the usual one is too small."""
+    layout, machine = session.derived.layout(session.snapshot), session.settings.machine
+    try:
+        require_room(session.settings, layout.width + SPARE, layout.height + SPARE)
+        return []
+    except PlanError as trouble:
+        try:
+            name = fitting_preset(layout.width, layout.height)
+        except PlanError:
+            return [f"{trouble.what} {trouble.hint}"]
+        session.change("Choose the machine", machine=replace(machine, preset=name))
+        return [f"The blank is too large for the usual machine; planned for: {name}."]
 
 
 def _set_bit(session: Session, tip: float | None, angle_deg: float | None, depth: float | None) -> None:

@@ -26,9 +26,11 @@ from drypoint.session.memo import Memo
 from drypoint.session.plans import (
     CarriedSurface,
     CutPlan,
+    Joined,
     PassPlan,
     Placing,
     belief_from,
+    joined_places,
     plan_cuts,
     plan_passes,
     touch_region,
@@ -217,7 +219,7 @@ class Derived:
                 surface,
                 snap.settings,
                 belief_from(answers, surface, snap.settings),
-                self.joined_grooves(snap),
+                self.joined(snap),
                 told.part(0.3, 1.0),
             )
 
@@ -253,12 +255,14 @@ class Derived:
             if record.data["grooves"] == key
         )
 
-    def joined_grooves(self, snap: Snapshot) -> tuple[int, ...]:
-        """Grooves that the newest island touch found joined, unless a pass was run since."""
+    def joined(self, snap: Snapshot) -> Joined:
+        """Where the newest island touch found copper joined, unless a pass was run since."""
         record, last = snap.latest("island touch"), snap.latest("pass")
         if record is None or (last is not None and last.id > record.id):
-            return ()
-        return tuple(record.data["again"])
+            return Joined(None, ())
+        cuts, board = self.cuts(snap), self.board(snap)
+        pairs = [tuple(one["nets"]) for one in record.data["joined"]]
+        return joined_places(board, self.layout(snap), cuts, pairs, record.data["again"])
 
 
 def _mapped(shape: Geometry, fit: Placing) -> Geometry:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+import shapely
 from numpy.typing import ArrayLike, NDArray
 from shapely import Geometry, Point, unary_union
 
@@ -18,6 +19,7 @@ from drypoint.cuts.model import Cut, CutKind, GroovePlan, IslandCheck
 from drypoint.cuts.outline import plan_outline
 from drypoint.geometry.points import length
 from drypoint.geometry.rigid import Rigid
+from drypoint.machine.islands_plan import Neighbours, lines_between, standing_copper
 from drypoint.passes.depth import plan_first_pass
 from drypoint.passes.learning import Belief, Observation, update
 from drypoint.passes.model import Pass, ReachMap
@@ -137,6 +139,37 @@ def belief_from(observations: Sequence[Any], surface: Surface, settings: Setting
 
 
 @dataclass(frozen=True, slots=True, eq=False)
+class Joined:
+    """Where copper was found joined: an area (board frame) and grooves to be cut again whole."""
+
+    area: Geometry | None
+    grooves: tuple[int, ...]
+
+
+def joined_places(
+    board: Board,
+    layout: Layout,
+    cuts: CutPlan,
+    pairs: Sequence[tuple[str, ...]],
+    again: Sequence[int],
+) -> Joined:
+    """The ground between pieces of copper that were found joined: only there is a groove cut again.
+
+    ``again`` lists grooves asked for; those that do not run between ``pairs`` are cut again whole.
+    """
+    swept = unary_union([shapely.LineString(line).buffer(cuts.width / 2) for line in cuts.grooves.lines])
+    copper = standing_copper(board.nets, swept, layout.blank)
+    near = 1.1 * cuts.width
+    areas, between = [], set()
+    for a, b in pairs:
+        if a in copper and b in copper:
+            areas.append(copper[a].buffer(near).intersection(copper[b].buffer(near)))
+            between.update(lines_between(Neighbours((a, b), 0.0, (0.0, 0.0)), cuts.grooves.line_nets))
+    area = unary_union(areas) if areas else None
+    return Joined(area, tuple(line for line in again if line not in between))
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class PassPlan:
     """Passes done, the next one, and what they reach.
 
@@ -159,12 +192,12 @@ def plan_passes(
     surface: Surface,
     settings: Settings,
     belief: Belief | None,
-    again: Sequence[int],
+    joined: Joined,
     progress: Progress,
 ) -> PassPlan:
     """Plan the next pass: the first over everything, later ones only where they must cut.
 
-    ``again`` lists grooves that the island touch found joined.
+    ``joined`` is what the island touch found.
     """
     wanted = settings.passes
     bit, copper, play = settings.bits.vbit, settings.blank.copper, wanted.play
@@ -191,7 +224,8 @@ def plan_passes(
             target=target,
             deepest=deepest,
             join=wanted.join,
-            grooves=again,
+            painted=joined.area,
+            grooves=joined.grooves,
             belief=belief,
         )
     progress.step(0.6, "Reach")

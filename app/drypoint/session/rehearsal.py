@@ -27,7 +27,7 @@ from drypoint.session.actions import find, measure, prove, run
 from drypoint.session.plans import PassPlan
 from drypoint.session.session import Session
 from drypoint.session.station import INSET, Station, connect, make_bench
-from drypoint.session.work import later_work, marks_work, pass_work
+from drypoint.session.work import SPARE, later_work, marks_work, pass_work, require_room
 from drypoint.surface.model import Surface
 
 _log = logging.getLogger(__name__)
@@ -186,6 +186,7 @@ class _Rehearsing:
         self.session = session
         self.progress = progress
         layout = session.derived.layout(session.snapshot)
+        require_room(session.settings, layout.width + SPARE, layout.height + SPARE)
         self.bench = make_bench(layout, session.settings, seed)
         self.station = self._connect()
         self.give: tuple[str, ...] = ()

@@ -74,6 +74,45 @@ def _as_set(preset: MachinePreset, chosen: MachineSettings) -> MachinePreset:
     )
 
 
+SPARE = 20.0
+"""Travel that a machine has over the blank's size at least, mm: room to clamp and to find the corner."""
+
+
+def fitting_preset(width: float, height: float) -> str:
+    """The name of the smallest machine that holds a blank, with room to spare.
+
+    Raises
+    ------
+    PlanError
+        If none does.
+    """
+    presets = [one for one in load_presets() if one.spindle is SpindleKind.VARIABLE]
+    for preset in sorted(presets, key=lambda one: one.travel[0] * one.travel[1]):
+        if width + SPARE <= preset.travel[0] and height + SPARE <= preset.travel[1]:
+            return preset.name
+    raise PlanError(
+        f"No machine known here holds a blank of {width:.0f} × {height:.0f} mm.", "Machine", "Enter yours."
+    )
+
+
+def require_room(settings: Settings, width: float, height: float) -> None:
+    """Refuse a blank that the machine cannot reach all over.
+
+    Raises
+    ------
+    PlanError
+        Says how much is missing.
+    """
+    preset = preset_of(settings)
+    if width > preset.travel[0] or height > preset.travel[1]:
+        raise PlanError(
+            f"The blank is {width:.0f} × {height:.0f} mm; the machine moves {preset.travel[0]:.0f} × "
+            f"{preset.travel[1]:.0f} mm.",
+            f"Machine: {preset.name}",
+            "Choose a larger machine, a smaller blank, or turn the board.",
+        )
+
+
 def program_settings(settings: Settings, preset: MachinePreset) -> ProgramSettings:
     """What all programs of a job have in common."""
     motion = Motion(preset.max_rate, preset.acceleration, preset.junction_deviation)
