@@ -444,14 +444,13 @@ def call(arguments, **environment):
 
 def demo(arguments):
     """The window where it can open, else the whole job without it."""
-    why = "" if has_screen() else "There is no screen here."
-    why = why or qt_trouble()
-    if not why and "--headless" not in arguments:
+    if any(word in arguments for word in ("--headless", "--json", "--help", "-h")):
         return call(["-m", "drypoint", "demo"] + arguments)
-    if why:
-        say(why + "\nRunning the demo without the window.")
-    rest = [word for word in arguments if word != "--headless"]
-    return call(["-m", "drypoint", "demo", "--headless"] + rest)
+    why = qt_trouble() if has_screen() else "There is no screen here."
+    if not why:
+        return call(["-m", "drypoint", "demo"] + arguments)
+    say(why + "\nRunning the demo without the window.")
+    return call(["-m", "drypoint", "demo", "--headless"] + arguments)
 
 
 def count_tests(folder):
