@@ -180,7 +180,6 @@ class Stage:
             BoardPageValues(
                 24,
                 f"{WIDTH:g} × {HEIGHT:g} mm",
-                "bottom",
                 "attributes",
                 "50 round, 2 drills",
                 "none",

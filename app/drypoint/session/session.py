@@ -131,6 +131,13 @@ class Session:
         self.touched("source")
         return board
 
+    def choose_role(self, name: str, role: Role) -> None:
+        """Say what a design file is to the board, whatever it was taken for."""
+        sources = self.snapshot.sources
+        roles = {source.name: source.role for source in sources} | {name: role.value}
+        self.job.replace_sources({source.name: source.content for source in sources}, roles)
+        self.touched("source")
+
     # settings
 
     def change(self, title: str, **sections: Any) -> None:

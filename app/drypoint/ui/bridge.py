@@ -135,8 +135,10 @@ class Bridge(QObject):
         return number
 
     def cancel(self, name: str) -> None:
-        """Cancel what was asked under this name; no answer comes."""
+        """Cancel what was asked under this name; no answer comes, only ``ended``."""
         self._work.cancel(name)
+        if self._waiting.pop(name, None) is not None:
+            self.ended.emit(name)
 
     def is_waiting(self, name: str) -> bool:
         """Whether a request of this name is not answered yet."""

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QVBoxLayout, QWidget
@@ -13,6 +17,15 @@ from drypoint.ui.canvas.scrubber import Scrubber
 from drypoint.ui.parts.blocks import button, rule
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Timing:
+    """Length travelled (N,), mm, the time then (N,), s, and the time of everything."""
+
+    travelled: NDArray[np.float64]
+    times: NDArray[np.float64]
+    seconds: float
 
 
 class CanvasPanel(QWidget):
@@ -30,6 +43,7 @@ class CanvasPanel(QWidget):
         self.canvas = PathCanvas(theme)
         self._hidden: frozenset[Layer] = frozenset({Layer.OTHER_COPPER, Layer.LEGEND})
         self._seconds = 0.0
+        self._timings: dict[View, Timing] = {}
         self._legend_override: tuple[str, tuple[tuple[Sample, str], ...]] | None = None
         self.views = Segments(
             [self.tr("Nets"), self.tr("Passes"), self.tr("Reach"), self.tr("Order")], self.tr("View")
@@ -117,6 +131,14 @@ class CanvasPanel(QWidget):
         self._seconds = seconds
         self._show_moment()
 
+    def set_timing(self, view: View, timing: Timing | None) -> None:
+        """When each part of a view's order is cut: length travelled (mm) and time (s) at its vertices."""
+        if timing is None:
+            self._timings.pop(view, None)
+        else:
+            self._timings[view] = timing
+        self._show_moment()
+
     def set_legend(self, title: str, samples: tuple[tuple[Sample, str], ...]) -> None:
         """A legend for a page of its own (the fit, chosen nets); no samples brings back the view's."""
         self._legend_override = (title, samples) if samples else None
@@ -153,7 +175,13 @@ class CanvasPanel(QWidget):
         share = min(1.0, self.canvas.travelled / paths.length)
         line = paths.line_at(self.canvas.travelled)
         what = self.tr("piece {number} of {all}").format(number=line + 1, all=len(paths.offsets) - 1)
-        self.scrubber.show_moment(what, share, share * self._seconds, self._seconds)
+        timing = self._timings.get(self.canvas.view)
+        if timing is None:
+            now, whole = share * self._seconds, self._seconds
+        else:
+            now = float(np.interp(share * paths.length, timing.travelled, timing.times))
+            whole = timing.seconds
+        self.scrubber.show_moment(what, share, now, whole)
 
     def _say_place(self, place: tuple[float, float] | None) -> None:
         text = "" if place is None else self.tr("x {x:.2f}   y {y:.2f} mm").format(x=place[0], y=place[1])

@@ -5,16 +5,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QVBoxLayout
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
-from drypoint.board.model import Finding, LayerFile
+from drypoint.board.model import Finding, LayerFile, Role, Side
 from drypoint.cuts.model import Narrow
 from drypoint.ui.forms.bits import BitsForm
 from drypoint.ui.forms.blank import BlankForm
 from drypoint.ui.forms.values import BitValues, BlankValues
-from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty
-from drypoint.ui.parts.fields import NumberField, Setting
+from drypoint.ui.parts.blocks import Elided, Figure, Note, Row, button, empty, words
+from drypoint.ui.parts.fields import Choice, NumberField, Setting
 from drypoint.ui.parts.page import Page
+from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
 
 
@@ -24,7 +25,6 @@ class BoardPageValues:
 
     nets: int = 0
     size: str = ""
-    side: str = ""
     source: str = ""
     holes: str = ""
     slots: str = ""
@@ -39,10 +39,15 @@ class BoardPage(Page):
     -------
     finding_chosen(object) : `Finding` to be shown on the canvas
     change_files() : open the files again
+    name_changed(str), side_changed(object) : another name of the job, another `Side`
+    role_changed(str, object) : file name and the `Role` chosen for it
     """
 
     finding_chosen = Signal(object)
     change_files = Signal()
+    name_changed = Signal(str)
+    side_changed = Signal(object)
+    role_changed = Signal(str, object)
 
     def __init__(self, theme: Theme) -> None:
         super().__init__(theme, "")
@@ -55,7 +60,6 @@ class BoardPage(Page):
             key: Row(theme, name)
             for key, name in (
                 ("size", self.tr("Size")),
-                ("side", self.tr("Side being milled")),
                 ("source", self.tr("Nets are known from")),
                 ("holes", self.tr("Holes")),
                 ("slots", self.tr("Slots")),
@@ -63,6 +67,15 @@ class BoardPage(Page):
         }
         for row in self._facts.values():
             self.add(row)
+        self.section(self.tr("Settings"))
+        self.name_field = QLineEdit()
+        self.name_field.setFixedWidth(150)
+        self.name_field.setAccessibleName(self.tr("Name of the job"))
+        self.name_field.editingFinished.connect(lambda: self.name_changed.emit(self.name_field.text()))
+        self.sides = Segments([self.tr("Top"), self.tr("Bottom")], self.tr("Side being milled"), chosen=1)
+        self.sides.chosen.connect(lambda number: self.side_changed.emit(list(Side)[number]))
+        self.add(Setting(self.tr("Name of the job"), self.name_field))
+        self.add(Setting(self.tr("Side being milled"), self.sides))
         self.section(self.tr("Files"))
         self._files = QVBoxLayout()
         self.body.addLayout(self._files)
@@ -80,13 +93,41 @@ class BoardPage(Page):
             row.show_value(getattr(values, key))
         empty(self._files)
         for file in values.files:
-            row = Row(self.theme, file.name, file.role.value, detail=file.reason, elide=True)
-            self._files.addWidget(row)
+            self._files.addWidget(self._file(file))
         empty(self._notes)
         for finding in values.findings:
             note = Note("caution", finding.what, finding.hint, where=finding.where)
             note.where_clicked.connect(lambda f=finding: self.finding_chosen.emit(f))
             self._notes.addWidget(note)
+
+    def show_settings(self, name: str, side: Side) -> None:
+        """Name and side as they are set; no signal."""
+        if not self.name_field.isModified() or not self.name_field.hasFocus():
+            self.name_field.setText(name)
+        self.sides.choose(list(Side).index(side))
+
+    def _file(self, file: LayerFile) -> QWidget:
+        """Name, role and why; another role can be chosen."""
+        made = QWidget()
+        column = QVBoxLayout(made)
+        column.setContentsMargins(0, 3, 0, 3)
+        column.setSpacing(2)
+        name = Elided("label")
+        name.setText(file.name)
+        roles = Choice(self.tr("Role of {file}").format(file=file.name), 132)
+        for role in Role:
+            roles.addItem(role.value, role)
+        roles.setCurrentIndex(list(Role).index(file.role))
+        roles.activated.connect(
+            lambda _, n=file.name, box=roles: self.role_changed.emit(n, Role(box.currentData()))
+        )
+        row = QHBoxLayout()
+        row.setSpacing(8)
+        row.addWidget(name, 1)
+        row.addWidget(roles)
+        column.addLayout(row)
+        column.addWidget(words(file.reason, "caption", wrap=True))
+        return made
 
 
 class BlankPage(Page):
@@ -128,6 +169,8 @@ class CutsPageValues:
     check: str = ""
     """Result of the island check in words; empty if it was not done."""
     clean: bool = True
+    findings: tuple[Finding, ...] = ()
+    """Of the island check and of holes and outline."""
 
 
 class CutsPage(Page):
@@ -167,7 +210,7 @@ class CutsPage(Page):
             self.add(row)
         self.section(self.tr("Settings"))
         self.fields = {
-            "width": NumberField(self.tr("Groove width"), "mm", decimals=2, least=0.05, most=2.0),
+            "width": NumberField(self.tr("Groove width"), "mm", decimals=3, least=0.05, most=2.0, step=0.01),
             "bite": NumberField(self.tr("Bite allowed"), "mm", decimals=2, least=0.0, most=0.5),
             "tabs": NumberField(self.tr("Tabs"), "", decimals=0, least=0.0, most=40.0),
             "tab_width": NumberField(self.tr("Tab width"), "mm", least=0.5, most=20.0),
@@ -207,4 +250,8 @@ class CutsPage(Page):
             where = self.tr("at {x:.2f}, {y:.2f} mm").format(x=place.at[0], y=place.at[1])
             note = Note("caution", what, text, where=where)
             note.where_clicked.connect(lambda at=place.at: self.place_chosen.emit(at))
+            self._notes.addWidget(note)
+        for finding in values.findings[:8]:
+            note = Note("caution", finding.what, finding.hint, where=finding.where if finding.at else "")
+            note.where_clicked.connect(lambda at=finding.at: self.place_chosen.emit(at))
             self._notes.addWidget(note)

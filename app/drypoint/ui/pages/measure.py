@@ -198,7 +198,9 @@ class PassesPage(Page):
 
     def _add_settings(self) -> None:
         self.fields = {
-            "target": NumberField(self.tr("Islands surely free"), "%", decimals=0, least=50.0, most=99.9),
+            "target": NumberField(
+                self.tr("Sure at every spot"), "%", decimals=1, least=50.0, most=99.9, step=0.5
+            ),
             "deepest": NumberField(
                 self.tr("Deepest cut"), "mm", decimals=3, least=0.02, most=1.0, step=0.005
             ),

@@ -37,6 +37,9 @@ class Page(QWidget):
         give_look(inner, "panel")
         self._inside = QVBoxLayout(inner)
         self._inside.setContentsMargins(MARGIN, 4, MARGIN, 12)
+        self._trouble = Note("error", "")
+        self._trouble.hide()
+        self._inside.addWidget(self._trouble)
         self.body = QVBoxLayout()
         self.body.setSpacing(8)
         self._inside.addLayout(self.body)
@@ -61,7 +64,7 @@ class Page(QWidget):
 
     def fill_height(self) -> None:
         """Let the middle take all the height: for pages with a list that scrolls itself."""
-        self._inside.setStretch(0, 100)
+        self._inside.setStretch(1, 100)
 
     def section(self, title: str, right: str = "") -> None:
         """A rule and a heading with an optional word at the right."""
@@ -78,6 +81,12 @@ class Page(QWidget):
         """Put a note above the buttons."""
         self.foot.addWidget(note)
         return note
+
+    def show_trouble(self, what: str, text: str = "") -> None:
+        """An error in the place it belongs to; empty words hide it."""
+        self._trouble.setVisible(bool(what))
+        if what:
+            self._trouble.say("error", what, text)
 
     def add_actions(self, *buttons: QWidget) -> None:
         """Put buttons side by side at the foot."""

@@ -1,0 +1,118 @@
+"""The whole run as one path with its times, for the scrubber: where the bit cuts when. Board frame."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from drypoint.geometry.arcs import arc_points
+from drypoint.geometry.points import Points
+from drypoint.geometry.rigid import Rigid
+from drypoint.passes.depth import uniform_pass
+from drypoint.program.model import MoveKind, Program
+from drypoint.program.place import place
+from drypoint.program.settings import ProgramSettings
+from drypoint.program.time import move_times
+from drypoint.progress import Progress
+from drypoint.reference.fit import Fit
+from drypoint.session.derive import Derived
+from drypoint.session.plans import CarriedSurface
+from drypoint.session.snapshot import Snapshot
+from drypoint.session.work import later_work, marks_work, pass_work, preset_of, program_settings
+from drypoint.ui.canvas.paths import PathSet, path_set
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Order:
+    """Cutting moves in order.
+
+    Attributes
+    ----------
+    paths : PathSet
+    times : (N,) s
+        Time at each vertex of the paths' finest level, ways between them included.
+    seconds : float
+        Time of everything.
+    """
+
+    paths: PathSet
+    times: Floats
+    seconds: float
+
+
+def order_of(derived: Derived, snap: Snapshot, progress: Progress) -> Order:
+    """Everything still to run; grooves at the nominal depth while the copper is not touched.
+
+    Raises
+    ------
+    PlanError
+        If something cannot be placed.
+    """
+    shared = program_settings(snap.settings, preset_of(snap.settings))
+    items = [item.program for item in marks_work(derived, snap) if not item.done]
+    surface = derived.surface(snap)
+    if surface is None:
+        flat = uniform_pass(
+            derived.cuts(snap).grooves.lines, snap.settings.bits.vbit, snap.settings.cuts.depth
+        )
+        items += place([flat], derived.fit(snap), None, settings=shared, progress=progress.part(0.1, 0.6))
+    elif not isinstance(surface, CarriedSurface):
+        following = pass_work(derived, snap, progress.part(0.1, 0.6))
+        items += [] if following is None else [following.program]
+    progress.step(0.7)
+    items += [item.program for item in later_work(derived, snap) if not item.done]
+    fit = derived.fit(snap)
+    return order_of_programs(items, fit.rigid if isinstance(fit, Fit) else fit, shared)
+
+
+def order_of_programs(programs: Sequence[Program], fit: Rigid, shared: ProgramSettings) -> Order:
+    """The cutting moves of programs one after the other; ``fit`` is board frame to work coordinates."""
+    lines: list[Points] = []
+    times: list[Floats] = []
+    labels: list[str] = []
+    begun = 0.0
+    back = fit.inverse()
+    for program in programs:
+        spent = move_times(program.moves, shared.motion)
+        ends = begun + np.cumsum(spent)
+        for line, moments in _cutting(program, ends):
+            lines.append(back.apply(line))
+            times.append(moments)
+            labels.append(program.title)
+        begun += max(program.seconds, float(spent.sum()))
+    paths = path_set(lines, labels=labels)
+    return Order(paths, np.concatenate(times) if times else np.zeros(0), begun)
+
+
+def _cutting(program: Program, ends: Floats) -> list[tuple[Points, Floats]]:
+    """Runs of moves that cut: places (N, 2), machine frame, and the time at each."""
+    moves = program.moves
+    kind, end = moves.kind, moves.end
+    start = np.vstack((end[:1], end[:-1]))
+    across = np.abs(end[:, :2] - start[:, :2]).sum(axis=1) > 1e-9
+    arc = (kind == MoveKind.ARC_CW) | (kind == MoveKind.ARC_CCW)
+    cuts = ((kind == MoveKind.FEED) & across | arc) & (moves.tag >= 0)
+    edge = np.diff(np.concatenate(([0], cuts.astype(np.int8), [0])))
+    found = []
+    for first, stop in zip(np.flatnonzero(edge == 1), np.flatnonzero(edge == -1), strict=True):
+        places, moments = [start[first : first + 1, :2]], [ends[first - 1 : first] if first else np.zeros(1)]
+        for index in range(first, stop):
+            began = float(moments[-1][-1])
+            part = end[index : index + 1, :2]
+            if arc[index]:
+                centre = start[index, :2] + moves.centre[index]
+                part = arc_points(
+                    (float(start[index, 0]), float(start[index, 1])),
+                    (float(end[index, 0]), float(end[index, 1])),
+                    (float(centre[0]), float(centre[1])),
+                    bool(kind[index] == MoveKind.ARC_CW),
+                )[1:]
+            places.append(part)
+            moments.append(np.linspace(began, float(ends[index]), len(part) + 1)[1:])
+        found.append((np.vstack(places), np.concatenate(moments)))
+    return found

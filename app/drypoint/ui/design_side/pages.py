@@ -1,0 +1,290 @@
+"""The pages of the design joined to the settings: each field one undoable action, each answer shown."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QFileDialog
+
+from drypoint.board.model import Finding, Role, Side
+from drypoint.errors import DrypointError, InputError
+from drypoint.session.session import Session
+from drypoint.session.settings import Settings
+from drypoint.session.traveller import StepName
+from drypoint.surface.table import read_csv
+from drypoint.ui.bridge import Bridge
+from drypoint.ui.canvas.content import Spot
+from drypoint.ui.design_side.editing import Editing
+from drypoint.ui.design_side.messages import Messages
+from drypoint.ui.design_side.planner import Planner
+from drypoint.ui.design_side.translate import (
+    bit_settings,
+    bit_values,
+    blank_settings,
+    blank_values,
+    groove_width,
+    least_width,
+    with_width,
+)
+from drypoint.ui.design_side.words import board_page, cuts_page, passes_page, surface_page
+from drypoint.ui.forms.values import BitValues, BlankValues
+from drypoint.ui.pages.design import BitsPage, BlankPage, BoardPage, BoardPageValues, CutsPage, CutsPageValues
+from drypoint.ui.pages.measure import PassesPage, PassesPageValues, SurfacePage, SurfacePageValues
+from drypoint.ui.parts.page import Page
+from drypoint.ui.window import MainWindow
+
+READ_TABLE = "read a table of heights"
+CHANGE_FILES = "change the files"
+
+
+class DesignPages(QObject):
+    """Pages Board to Passes, filled from the job and from what is planned."""
+
+    def __init__(
+        self,
+        window: MainWindow,
+        bridge: Bridge,
+        planner: Planner,
+        editing: Editing,
+        messages: Messages,
+    ) -> None:
+        super().__init__(window)
+        self._window, self._bridge, self._planner = window, bridge, planner
+        self._editing, self._messages = editing, messages
+        theme, defaults = window.theme, Settings()
+        self.board = BoardPage(theme)
+        self.blank = BlankPage(theme, blank_values(defaults.blank, (0.0, 0.0)))
+        self.bits = BitsPage(theme, bit_values(defaults.bits))
+        self.cuts = CutsPage(theme)
+        self.surface = SurfacePage(theme)
+        self.passes = PassesPage(theme)
+        self._pages: dict[StepName, Page] = {
+            StepName.BOARD: self.board,
+            StepName.BLANK: self.blank,
+            StepName.BITS: self.bits,
+            StepName.CUTS: self.cuts,
+            StepName.SURFACE: self.surface,
+            StepName.PASSES: self.passes,
+        }
+        for number, page in enumerate(self._pages.values()):
+            window.set_page(number, page)
+        self._shown: Settings | None = None
+        self._size: tuple[float, float] = (0.0, 0.0)
+        self._connect()
+        bridge.job_changed.connect(lambda _: self.show_settings())
+        bridge.computed.connect(self._computed)
+        bridge.failed.connect(self._failed)
+        planner.changed.connect(self.show_plan)
+        self.show_settings()
+        self.show_plan()
+
+    def _connect(self) -> None:
+        self.board.name_changed.connect(self._rename)
+        self.board.side_changed.connect(self._change_side)
+        self.board.role_changed.connect(self._change_role)
+        self.board.change_files.connect(self._choose_files)
+        self.board.finding_chosen.connect(self._show_finding)
+        self.blank.form.edited.connect(lambda values: self._change_blank(values))
+        self.bits.form.edited.connect(self._change_bits)
+        self.cuts.edited.connect(self._change_cuts)
+        self.cuts.plan.connect(self._planner.plan)
+        self.cuts.place_chosen.connect(self._show_place)
+        self.surface.count_changed.connect(self._change_touches)
+        self.surface.plan.connect(self._planner.plan)
+        self.surface.read_table.connect(self._choose_table)
+        self.passes.edited.connect(self._change_passes)
+        self.passes.plan.connect(self._planner.plan)
+
+    # settings out
+
+    def show_settings(self) -> None:
+        """Fill every field from the job, where the job says other than the fields."""
+        session = self._bridge.session
+        settings = session.settings if session is not None else Settings()
+        if self._editing.pending or (settings == self._shown and self._size == self._board_size()):
+            return
+        self._shown, self._size = settings, self._board_size()
+        self.board.show_settings(settings.board.name, settings.board.side)
+        if self._size[0]:
+            self.blank.form.set_board(*self._size)
+        self.blank.form.set_values(blank_values(settings.blank, self._size))
+        self.bits.form.set_values(bit_values(settings.bits))
+        cuts, vbit = settings.cuts, settings.bits.vbit
+        fields = self.cuts.fields
+        fields["width"].set_limits(round(least_width(vbit, settings.blank.copper) + 5e-4, 3), 2.0)
+        for name, value in (
+            ("width", groove_width(cuts, vbit)),
+            ("bite", cuts.bite),
+            ("tabs", float(cuts.tabs)),
+            ("tab_width", cuts.tab_width),
+            ("tab_height", cuts.tab_height),
+        ):
+            fields[name].set_value(value)
+        self.surface.count.set_value(float(settings.surface.touches))
+        passes = self.passes.fields
+        passes["target"].set_value(100 * settings.passes.target)
+        passes["deepest"].set_value(settings.passes.deepest)
+        passes["join"].set_value(settings.passes.join)
+
+    def _board_size(self) -> tuple[float, float]:
+        board = self._planner.board
+        return (0.0, 0.0) if board is None else (board.board.width, board.board.height)
+
+    # settings in
+
+    def _settings(self) -> Settings | None:
+        session = self._bridge.session
+        return None if session is None else session.settings
+
+    def _rename(self, name: str) -> None:
+        settings = self._settings()
+        if settings is not None and name.strip() and name.strip() != settings.board.name:
+            self._editing.change(self.tr("Name"), board=replace(settings.board, name=name.strip()))
+
+    def _change_side(self, side: Side) -> None:
+        settings = self._settings()
+        if settings is not None:
+            self._editing.change(self.tr("Side being milled"), board=replace(settings.board, side=side))
+
+    def _change_role(self, name: str, role: Role) -> None:
+        session = self._bridge.session
+        if session is not None:
+            try:
+                session.choose_role(name, role)
+            except DrypointError as error:
+                self._messages.error(error)
+
+    def _change_blank(self, values: BlankValues, *, dragged: bool = False) -> None:
+        settings = self._settings()
+        if settings is None:
+            return
+        blank = blank_settings(values, settings.blank, self._size)
+        if dragged:
+            self._editing.change_soon(self.tr("Blank and clamps"), blank=blank)
+        else:
+            self._editing.change(self.tr("Blank and clamps"), blank=blank)
+
+    def drag_clamp(self, number: int, dx: float, dy: float) -> None:
+        """Move a clamp by dragging; stored once it has come to rest."""
+        self._drag(lambda: self.blank.form.move_clamp(number, dx, dy))
+
+    def drag_board(self, dx: float, dy: float) -> None:
+        """Move the board on the blank by dragging."""
+        self._drag(lambda: self.blank.form.move_board(dx, dy))
+
+    def _drag(self, move: Callable[[], None]) -> None:
+        form = self.blank.form
+        blocked = form.blockSignals(True)
+        move()
+        form.blockSignals(blocked)
+        self._change_blank(form.values, dragged=True)
+
+    def _change_bits(self, values: BitValues) -> None:
+        settings = self._settings()
+        if settings is not None:
+            self._editing.change(self.tr("Bits"), bits=bit_settings(values, settings.bits))
+
+    def _change_cuts(self, name: str, value: float) -> None:
+        settings = self._settings()
+        if settings is None:
+            return
+        title = self.cuts.fields[name].accessibleName()
+        if name == "width":
+            cuts = with_width(settings.cuts, settings.bits.vbit, value, settings.blank.copper)
+        elif name == "tabs":
+            cuts = replace(settings.cuts, tabs=round(value))
+        else:
+            cuts = replace(settings.cuts, **{name: value})  # type: ignore[arg-type]
+        self._editing.change(title, cuts=cuts)
+
+    def _change_touches(self, value: float) -> None:
+        settings = self._settings()
+        if settings is not None:
+            surface = replace(settings.surface, touches=round(value))
+            self._editing.change(self.tr("Touches"), surface=surface)
+
+    def _change_passes(self, name: str, value: float) -> None:
+        settings = self._settings()
+        if settings is not None:
+            passes = replace(settings.passes, **{name: value})  # type: ignore[arg-type]
+            self._editing.change(self.passes.fields[name].accessibleName(), passes=passes)
+
+    # files
+
+    def _choose_files(self) -> None:
+        names, _ = QFileDialog.getOpenFileNames(self._window, self.tr("Design files in place of the present"))
+        if names:
+            self.import_files([Path(name) for name in names])
+
+    def import_files(self, paths: list[Path]) -> None:
+        """Put other design files in place of the present ones, in the background."""
+        session = self._bridge.session
+        if session is not None:
+            self._bridge.ask(CHANGE_FILES, lambda progress: session.import_files(paths, progress=progress))
+
+    def _choose_table(self) -> None:
+        name, _ = QFileDialog.getOpenFileName(
+            self._window, self.tr("Table of heights"), "", self.tr("Tables (*.csv);;All files (*)")
+        )
+        session = self._bridge.session
+        if name and session is not None:
+            self._bridge.ask(READ_TABLE, lambda _progress: _keep_table(session, Path(name)))
+
+    def _computed(self, name: str, value: object) -> None:
+        if name == READ_TABLE:
+            self._messages.say(self.tr("{count} heights read.").format(count=value))
+        elif name == CHANGE_FILES:
+            self.board.show_trouble("")
+            self._messages.say(self.tr("The design files were read."))
+
+    def _failed(self, name: str, error: DrypointError) -> None:
+        page = {READ_TABLE: self.surface, CHANGE_FILES: self.board}.get(name)
+        if page is not None:
+            page.show_trouble(error.what, " ".join(part for part in (error.where, error.hint) if part))
+            self._messages.error(error)
+
+    # what is planned
+
+    def show_plan(self) -> None:
+        """Fill every figure from what is planned, and tell errors where they belong."""
+        planner, session = self._planner, self._bridge.session
+        self.show_settings()
+        board = planner.board
+        self.board.show_board(BoardPageValues() if board is None else board_page(board.board))
+        self.cuts.show_cuts(CutsPageValues() if planner.cuts is None else cuts_page(planner.cuts))
+        if planner.touches is None or session is None:
+            self.surface.show_surface(SurfacePageValues())
+        else:
+            self.surface.show_surface(surface_page(session.snapshot, planner.touches))
+        passes = planner.passes
+        self.passes.show_passes(PassesPageValues() if passes is None else passes_page(passes))
+        for step, page in self._pages.items():
+            error = planner.errors.get(step)
+            if error is None:
+                page.show_trouble("")
+            else:
+                page.show_trouble(error.what, " ".join(part for part in (error.where, error.hint) if part))
+
+    # places
+
+    def _show_finding(self, finding: Finding) -> None:
+        if finding.at is not None:
+            self._show_place(finding.at, finding.nets)
+
+    def _show_place(self, at: tuple[float, float], nets: tuple[str, ...] = ()) -> None:
+        canvas = self._window.canvas.canvas
+        canvas.set_chosen(nets, Spot(at))
+        canvas.zoom_to_chosen()
+
+
+def _keep_table(session: Session, path: Path) -> int:
+    try:
+        text = path.read_text(encoding="utf-8")
+    except (OSError, ValueError) as error:
+        raise InputError("The table cannot be read.", str(path), str(error)) from error
+    touches = read_csv(text)
+    session.keep("touches", {"setup": session.snapshot.setup, "touches": touches})
+    return len(touches.touches)

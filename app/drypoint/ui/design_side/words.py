@@ -1,0 +1,205 @@
+"""What the pages of the design say, put into words from what was computed."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+from PySide6.QtCore import QCoreApplication
+
+from drypoint.board.model import Board, Finding
+from drypoint.cuts.model import Cut, IslandCheck
+from drypoint.passes.model import Pass
+from drypoint.session.plans import CutPlan
+from drypoint.session.sheet import clock
+from drypoint.session.snapshot import Snapshot
+from drypoint.session.traveller import moved_at
+from drypoint.ui.design_side.pictures import CutPicture, PassPicture, TouchPicture
+from drypoint.ui.pages.design import BoardPageValues, CutsPageValues
+from drypoint.ui.pages.measure import PassesPageValues, PassLine, SurfacePageValues
+from drypoint.ui.parts.glyph import Mark
+from drypoint.ui.wizard.wizard import BoardFacts
+
+MICRO = 1e3
+"""µm in a mm."""
+
+
+def _say(text: str) -> str:
+    return QCoreApplication.translate("words", text)
+
+
+def size_of(board: Board) -> str:
+    """Width × height."""
+    return f"{board.width:.4g} × {board.height:.4g} mm"
+
+
+def holes_of(board: Board) -> str:
+    """Round holes by number of sizes."""
+    sizes = len({round(hole.diameter, 3) for hole in board.holes})
+    if not board.holes:
+        return _say("none")
+    return _say("{count}, {sizes} sizes").format(count=len(board.holes), sizes=sizes)
+
+
+def slots_of(board: Board) -> str:
+    """Slots in words."""
+    return str(len(board.slots)) if board.slots else _say("none")
+
+
+def source_of(board: Board) -> str:
+    """Where the nets are known from."""
+    return {
+        "attributes": _say("the copper file itself"),
+        "netlist": _say("the netlist"),
+        "touching": _say("copper that touches"),
+    }.get(board.net_source, board.net_source)
+
+
+def board_page(board: Board) -> BoardPageValues:
+    """The board page."""
+    return BoardPageValues(
+        nets=len(board.nets),
+        size=size_of(board),
+        source=source_of(board),
+        holes=holes_of(board),
+        slots=slots_of(board),
+        files=board.files,
+        findings=board.findings,
+    )
+
+
+def board_facts(board: Board) -> BoardFacts:
+    """The same for the wizard."""
+    return BoardFacts(
+        size=size_of(board),
+        nets=_say("{count} nets").format(count=len(board.nets)),
+        source=source_of(board),
+        holes=f"{holes_of(board)}; {slots_of(board)}",
+    )
+
+
+def cuts_page(picture: CutPicture) -> CutsPageValues:
+    """The cuts page."""
+    cuts = picture.cuts
+    return CutsPageValues(
+        length=cuts.length,
+        loops=len(cuts.grooves.lines),
+        time=clock(picture.seconds),
+        narrow_length=cuts.grooves.narrow_length,
+        max_bite=cuts.grooves.max_bite,
+        outline=_outline(cuts.outline),
+        holes=_drilled(cuts),
+        impossible=cuts.grooves.impossible,
+        findings=(*_unsaid(cuts), *cuts.findings),
+        check=_check(cuts.check),
+        clean=cuts.check.clean,
+    )
+
+
+def _outline(outline: Sequence[Cut]) -> str:
+    tabs = sum(0 if cut.tabs is None else len(cut.tabs) for cut in outline)
+    depths = 0
+    for cut in outline:
+        step = getattr(cut.bit, "step", cut.depth) or cut.depth
+        depths = max(depths, math.ceil(cut.depth / step - 1e-9))
+    return _say("{tabs} tabs, {depths} depths").format(tabs=tabs, depths=depths) if outline else _say("none")
+
+
+def _drilled(cuts: CutPlan) -> str:
+    bits = cuts.drills()
+    count = sum(bits.values())
+    return _say("{count}, {bits} bits").format(count=count, bits=len(bits)) if count else _say("none")
+
+
+def _check(check: IslandCheck) -> str:
+    if check.clean:
+        return _say("clean, {count} nets").format(count=check.nets)
+    parts = (
+        (len(check.shorts), _say("joined")),
+        (len(check.opens), _say("broken")),
+        (len(check.lost), _say("cut away")),
+    )
+    return ", ".join(f"{count} {word}" for count, word in parts if count)
+
+
+def _unsaid(cuts: CutPlan) -> tuple[Finding, ...]:
+    """What the island check found beyond the gaps that are listed as too narrow."""
+    said = {frozenset(place.nets) for place in cuts.grooves.impossible}
+    return tuple(one for one in check_findings(cuts.check) if frozenset(one.nets) not in said)
+
+
+def check_findings(check: IslandCheck) -> tuple[Finding, ...]:
+    """What the island check found, each with its place."""
+    found = []
+    for kind, flaws, what in (
+        ("short", check.shorts, _say("{nets} stay joined")),
+        ("open", check.opens, _say("{nets} is broken in pieces")),
+        ("lost", check.lost, _say("Copper of {nets} is cut away")),
+    ):
+        for flaw in flaws:
+            nets = _say(" and ").join(flaw.nets[:2])
+            where = _say("at {x:.2f}, {y:.2f} mm").format(x=flaw.at[0], y=flaw.at[1])
+            found.append(Finding(kind, what.format(nets=nets), where, flaw.what, flaw.at, flaw.nets))
+    return tuple(found)
+
+
+def surface_page(snap: Snapshot, picture: TouchPicture) -> SurfacePageValues:
+    """The surface page."""
+    time = clock(picture.seconds)
+    if picture.heat is None or picture.surface is None:
+        return SurfacePageValues(time=time)
+    return SurfacePageValues(
+        touches=len(picture.surface.touches),
+        low=float(picture.heat.mean.min()),
+        high=float(picture.heat.mean.max()),
+        spread=MICRO * picture.median,
+        worst=MICRO * picture.worst,
+        noise=MICRO * picture.surface.noise,
+        rejected=len(picture.surface.rejected),
+        time=time,
+        stale=f"{moved_at(snap)} {_say('Touch the copper again before cutting grooves.')}"
+        if picture.stale
+        else "",
+        give=tuple(f"{one.what} {one.hint}" for one in picture.give[:3]),
+    )
+
+
+def passes_page(picture: PassPicture) -> PassesPageValues:
+    """The passes page."""
+    plan = picture.plan
+    whole = sum(run.length for run in plan.done[:1]) or (plan.next.length if plan.next else 1.0)
+    lines = [_pass_line(one, Mark.DONE, "", whole) for one in plan.done]
+    if plan.next is not None:
+        lines.append(_pass_line(plan.next, Mark.READY, _say(", planned"), whole))
+    cut = bool(plan.done)
+    totals = plan.reach_totals if cut else plan.expected_totals
+    what = text = ""
+    if cut and plan.next is not None:
+        what = _say("{share:.1f} % expected after pass {number}").format(
+            share=100 * plan.expected_totals.expected, number=plan.next.number
+        )
+        text = _say("It goes over {length:.0f} mm, only where the last may not be through.").format(
+            length=plan.next.length
+        )
+    elif cut:
+        what = _say("Nothing is left to cut again")
+        text = _say("An island touch proves it.")
+    number = plan.next.number if plan.next is not None else len(plan.done) + 1
+    return PassesPageValues(
+        through_share=totals.expected,
+        after=_say("after pass {number}").format(number=len(plan.done))
+        if cut
+        else _say("after pass 1, as expected"),
+        through=totals.through,
+        doubtful=totals.doubtful,
+        not_through=totals.not_through,
+        passes=tuple(lines),
+        note_what=what,
+        note_text=text,
+        next_name=_say("pass {number}").format(number=number),
+    )
+
+
+def _pass_line(one: Pass, mark: Mark, more: str, whole: float) -> PassLine:
+    name = _say("Pass {number}").format(number=one.number) + more
+    return PassLine(name, mark, one.deepest, one.length, one.length / whole)
