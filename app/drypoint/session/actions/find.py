@@ -7,11 +7,14 @@ from dataclasses import dataclass
 import numpy as np
 
 from drypoint.cuts.model import Cut
-from drypoint.errors import PlanError
+from drypoint.errors import MachineError, PlanError
+from drypoint.geometry.rigid import Rigid
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.reference.fit import Fit
 from drypoint.reference.worth import Worth, pad_radii, worth
+from drypoint.session.plans import Placing
 from drypoint.session.session import Session
+from drypoint.session.snapshot import Snapshot
 from drypoint.session.station import Station
 
 
@@ -29,6 +32,64 @@ class FitFacts:
 def moved(session: Session, note: str) -> None:
     """Say that the board was taken off, turned or clamped anew: heights and fit are stale from now on."""
     session.keep("setup", {"note": note})
+
+
+def expected_place(session: Session, mark: Cut) -> tuple[float, float]:
+    """Where a reference hole is likely to be now, work coordinates.
+
+    By the fit where there is one. After the board was moved: where it lay before, shifted as far as
+    the one hole that was found since.
+    """
+    x, y = likely(session).apply([mark.path[0]])[0][:2]
+    return float(x), float(y)
+
+
+def likely(session: Session) -> Placing:
+    """The fit; where there is none yet, the one before, shifted as far as the one hole found since."""
+    snap = session.snapshot
+    try:
+        return session.derived.fit(snap)
+    except PlanError:
+        before = _last_fit(session)
+        touched = [record.data for record in snap.records["reference"] if record.data["setup"] == snap.setup]
+        if not touched:
+            return before
+        found = before.apply([touched[0]["design"]])[0]
+        rigid = before.rigid if isinstance(before, Fit) else before
+        shift = (touched[0]["touched"][0] - found[0], touched[0]["touched"][1] - found[1])
+        return rigid.then(Rigid(0.0, (float(shift[0]), float(shift[1]))))
+
+
+def _last_fit(session: Session) -> Placing:
+    """The fit of the newest clamping before this one that has one."""
+    snap = session.snapshot
+    for setup in range(snap.setup - 1, 1, -1):
+        try:
+            return session.derived.fit_of(snap, setup)
+        except PlanError:
+            continue
+    return session.derived.fit_of(snap, 1)
+
+
+def touch_hole_here(session: Session, station: Station, mark: Cut) -> tuple[float, float]:
+    """The bit stands over a reference hole now: keep where that is, work coordinates, and lift it.
+
+    Raises
+    ------
+    MachineError
+        If x or y are not to be believed: a place that was found by hand wheel cannot be read.
+    """
+    missing = {"x", "y"} - station.controller.known
+    if missing:
+        raise MachineError(
+            f"The position of {' and '.join(sorted(missing))} is not known.",
+            f"reference hole {mark.label}",
+            "Set it by hand wheel first, at a place you know: the corner, or this hole.",
+        )
+    x, y, _ = station.controller.place()
+    station.place.raise_to(station.place.clearance)
+    keep_hole(session, mark.label, (float(mark.path[0][0]), float(mark.path[0][1])), (x, y))
+    return x, y
 
 
 def touch_hole(
@@ -75,9 +136,9 @@ def keep_hole(
     )
 
 
-def fit_facts(session: Session) -> FitFacts:
-    """The fit of the present clamping and what it is worth."""
-    snap = session.snapshot
+def fit_facts(session: Session, snap: Snapshot | None = None) -> FitFacts:
+    """The fit of the present clamping and what it is worth; ``snap`` is the job as it is now if not given."""
+    snap = snap or session.snapshot
     try:
         fit = session.derived.fit(snap)
     except PlanError:

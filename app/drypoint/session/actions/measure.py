@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import numpy as np
+import shapely
 from shapely import Point
 
 from drypoint.bits.model import Bit
 from drypoint.board.model import Finding
+from drypoint.errors import PlanError
 from drypoint.geometry.points import as_points
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.machine.procedures.bit_change import CHANGE
@@ -16,9 +18,12 @@ from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.touching import go_above, touch_points, zero_at_spot
 from drypoint.progress import Progress
 from drypoint.session.codec import from_json
+from drypoint.session.plans import touch_region
 from drypoint.session.session import Session
 from drypoint.session.station import INSET, Station
 from drypoint.surface.give import give_report
+from drypoint.surface.model import Surface
+from drypoint.surface.plan import next_touches
 from drypoint.surface.touch import Touch, Touches
 
 SAME = 0.01
@@ -62,7 +67,7 @@ def survey_hold(session: Session, station: Station, progress: Progress) -> tuple
     places = [
         place
         for place in _edge_places(layout.width, layout.height)
-        if not layout.keepout.intersects(Point(layout.place.inverse().apply([place])[0]))
+        if not shapely.intersects(layout.keepout, Point(layout.place.inverse().apply([place])[0]))
     ]
     touches = touch_points(station.place, as_points(places), progress=progress)
     return give_report(touches, (0.0, 0.0, layout.width, layout.height))
@@ -108,6 +113,95 @@ def measure_surface(
     touches = Touches(tuple(found))
     session.keep("touches", {"setup": snap.setup, "touches": touches})
     return touches
+
+
+def touch_more(
+    session: Session,
+    station: Station,
+    count: int,
+    progress: Progress,
+    *,
+    on_touch: Callable[[Touch], None] | None = None,
+) -> Touches:
+    """Touch ``count`` more places, where they lessen the doubt along the grooves most.
+
+    The clip is on and z is as it was for the earlier touches.
+
+    Raises
+    ------
+    PlanError
+        If nothing was touched in this clamping yet.
+    """
+    snap = session.snapshot
+    surface, before = session.derived.surface(snap), session.derived.touches(snap)
+    if not isinstance(surface, Surface) or before is None:
+        raise PlanError("Nothing was touched in this clamping yet.", "Surface", "Touch the copper first.")
+    fit = session.derived.fit(snap)
+    lines = [fit.apply(line) for line in session.derived.cuts(snap).grooves.lines]
+    region = shapely.transform(
+        touch_region(session.derived.board(snap), session.derived.layout(snap)), fit.apply
+    )
+    places = next_touches(surface, lines, region, count, progress=progress.part(0.0, 0.2))
+    found = touch_points(
+        station.place,
+        places,
+        expected=lambda x, y: float(surface.mean([(x, y)])[0]),
+        on_touch=on_touch,
+        progress=progress.part(0.2, 1.0),
+    )
+    touches = Touches((*before[0].touches, *found.touches))
+    session.keep("touches", {"setup": snap.setup, "touches": touches})
+    return touches
+
+
+def touch_copper(
+    session: Session,
+    station: Station,
+    progress: Progress,
+    *,
+    put: bool,
+    survey: bool = True,
+    on_touch: Callable[[Touch], None] | None = None,
+) -> tuple[Finding, ...]:
+    """Everything from the bit in the spindle to the copper's height: corner, circuit, zero, hold, touches.
+
+    Parameters
+    ----------
+    put : whether the V-bit must be put in first
+    survey : whether the edges are touched first, to see which of them gives
+
+    Returns which edges gave; the person was asked to clamp them before the touches were made.
+    """
+    if put:
+        put_in(station, session.settings.bits.vbit)
+    if not {"x", "y"} <= station.controller.known:
+        find_corner(session, station)
+    spot = zero_spot(session)
+    zero_height(session, station, at=spot if "z" in station.controller.known else None)
+    loose: tuple[Finding, ...] = ()
+    if survey:
+        loose = survey_hold(session, station, progress.part(0.0, 0.2))
+        if loose:
+            _have_it_clamped(station, loose)
+            zero_height(session, station, at=spot)
+    measure_surface(session, station, progress.part(0.2, 1.0), on_touch=on_touch)
+    end_contact(station)
+    return loose
+
+
+def zero_spot(session: Session) -> tuple[float, float]:
+    """The spot on the copper where z is zero, wherever the board lies now; work coordinates."""
+    snap = session.snapshot
+    board = session.derived.layout(snap).place.inverse().apply([(INSET, INSET)])
+    x, y = session.derived.fit(snap).apply(board)[0]
+    return float(x), float(y)
+
+
+def _have_it_clamped(station: Station, loose: tuple[Finding, ...]) -> None:
+    said = " ".join(f"{one.what} {one.hint}".strip() for one in loose)
+    station.place.ask(Request(RequestKind.CONFIRM, "Clamp it there", said))
+    if station.bench is not None:
+        station.bench.clamp_edges()
 
 
 def _touched_before(session: Session) -> tuple[Touch, ...]:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
 import shapely
 from shapely import Geometry, Point, unary_union
 
+from drypoint.errors import PlanError
 from drypoint.machine.islands_plan import (
     OUTER,
     Neighbours,
@@ -58,8 +60,12 @@ def _known_ground(session: Session) -> Geometry:
     return touch_region(session.derived.board(snap), session.derived.layout(snap))
 
 
-def prove(session: Session, station: Station, progress: Progress, *, clips: int = 1) -> Proof:
+def prove(
+    session: Session, station: Station, progress: Progress, *, clips: int = 1, afresh: bool = False
+) -> Proof:
     """Touch with the clip at up to ``clips`` places, keep what was seen, say what follows.
+
+    It goes on from what was touched since the last pass, unless ``afresh``.
 
     Raises
     ------
@@ -69,7 +75,7 @@ def prove(session: Session, station: Station, progress: Progress, *, clips: int 
     snap = session.snapshot
     plan = plan_proof(session)
     fit, surface = session.derived.fit(snap), session.derived.surface(snap)
-    sightings: list[Sighting] = []
+    sightings = [] if afresh else list(seen_before(session))
     proof = conclude(plan.pairs, sightings)
 
     def height(x: float, y: float) -> float:
@@ -84,6 +90,34 @@ def prove(session: Session, station: Station, progress: Progress, *, clips: int 
         proof = conclude(plan.pairs, sightings)
     keep_proof(session, proof, sightings)
     return proof
+
+
+def seen_before(session: Session) -> tuple[Sighting, ...]:
+    """What was touched since the last pass was run; a pass makes it void."""
+    snap = session.snapshot
+    record, last = snap.latest("island touch"), snap.latest("pass")
+    if record is None or (last is not None and last.id > record.id):
+        return ()
+    return tuple(Sighting(clip, net, bool(contact)) for clip, net, contact in record.data["sightings"])
+
+
+def cut_again(session: Session, nets: tuple[str, str], at: tuple[float, float]) -> None:
+    """Have the ground between two pieces of copper cut again in the next pass, as if found joined.
+
+    Raises
+    ------
+    PlanError
+        If no groove runs between them.
+    """
+    snap = session.snapshot
+    cuts = session.derived.cuts(snap)
+    if not lines_between(Neighbours(nets, 0.0, at), cuts.grooves.line_nets):
+        raise PlanError("No groove runs between these pieces.", " and ".join(nets), "Look at the cuts.")
+    record = snap.latest("island touch") if seen_before(session) else None
+    data: dict[str, Any] = {"setup": snap.setup, "proved": [], "joined": [], "unproved": []}
+    data |= {"sightings": [], "again": []} if record is None else record.data
+    pair = {"nets": list(nets), "at": list(at), "gap": 0.0}
+    session.keep("island touch", {**data, "joined": [*data["joined"], pair]})
 
 
 def keep_proof(session: Session, proof: Proof, sightings: list[Sighting]) -> None:

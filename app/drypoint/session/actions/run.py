@@ -8,9 +8,12 @@ from drypoint.errors import MachineError
 from drypoint.job.journal import JobJournal, RunRecord, unfinished
 from drypoint.machine.controller import StreamEvent
 from drypoint.machine.procedures.bit_change import change_bit
+from drypoint.machine.procedures.checks import CheckResult
 from drypoint.machine.procedures.hover import hover_lap
+from drypoint.machine.procedures.resuming import find_again as find_zero_again
 from drypoint.machine.procedures.running import RunResult, fingerprint, run_program
 from drypoint.program.model import Program
+from drypoint.session.actions.measure import zero_spot
 from drypoint.session.codec import to_json
 from drypoint.session.kept_program import pack, unpack
 from drypoint.session.session import Session
@@ -58,6 +61,24 @@ def to_resume(session: Session) -> RunRecord | None:
     return unfinished(session.job)
 
 
+def program_of(record: RunRecord) -> Program:
+    """The program of a run as it was kept.
+
+    Raises
+    ------
+    MachineError
+        If its lines are not those of the run.
+    StoreError
+        If it cannot be read.
+    """
+    program = unpack(record.data["program"])
+    if fingerprint(program.lines) != fingerprint(record.lines):
+        raise MachineError(
+            "The lines of the broken run do not agree with its program.", record.title, "Plan the pass anew."
+        )
+    return program
+
+
 def resume(session: Session, station: Station, *, on_event: OnEvent | None = None) -> RunResult:
     """Take the newest run up again where it is not proven executed; position and zero are set.
 
@@ -69,11 +90,7 @@ def resume(session: Session, station: Station, *, on_event: OnEvent | None = Non
     record = to_resume(session)
     if record is None:
         raise MachineError("There is no broken run.", "Run", "Start the next piece of work.")
-    program = unpack(record.data["program"])
-    if fingerprint(program.lines) != fingerprint(record.lines):
-        raise MachineError(
-            "The lines of the broken run do not agree with its program.", record.title, "Plan the pass anew."
-        )
+    program = program_of(record)
     journal = JobJournal(session.job, record.title, record.lines, record.data)
     result = run_program(
         station.place, program, journal, first=record.executed, check_first=False, on_progress=on_event
@@ -82,6 +99,22 @@ def resume(session: Session, station: Station, *, on_event: OnEvent | None = Non
         _keep_done(session, program.name, record.data["work"])
     session.touched("run")
     return result
+
+
+def find_again(session: Session, station: Station) -> CheckResult:
+    """After a fault: bring the bit out of the copper, find x and y at a reference hole, z at the zero spot.
+
+    Raises
+    ------
+    MachineError
+        If the controller stays locked, or no copper is met at the spot.
+    """
+    snap = session.snapshot
+    fit = session.derived.fit(snap)
+    marks = session.derived.cuts(snap).marks
+    at = fit.apply(marks[0].path)[0] if marks else zero_spot(session)
+    mark = (float(at[0]), float(at[1]))
+    return find_zero_again(station.place, mark=mark, spot=zero_spot(session))
 
 
 def ready_bit(session: Session, station: Station, program: Program, spot: tuple[float, float]) -> None:

@@ -9,6 +9,9 @@ from PySide6.QtWidgets import QAbstractSpinBox, QApplication, QLineEdit, QPlainT
 IDLE = 60_000
 """ms without a key after which the keys disarm themselves."""
 
+LONG = 400
+"""ms after which a button or key that stays pressed goes on moving until it is let go."""
+
 STEPS = (0.01, 0.1, 1.0, 10.0)
 """Jog steps, mm; keys 1 to 4."""
 
@@ -28,11 +31,14 @@ class JogKeys(QObject):
     Signals
     -------
     jogged(str, float) : axis and direction (±1)
+    held(str, float), let_go() : a key stays pressed; let go again, or the keys are disarmed
     step_chosen(int) : 0 to 3
     disarmed() : by Esc, by 60 s without a key, or because the window lost the focus
     """
 
     jogged = Signal(str, float)
+    held = Signal(str, float)
+    let_go = Signal()
     step_chosen = Signal(int)
     disarmed = Signal()
 
@@ -41,6 +47,10 @@ class JogKeys(QObject):
         self._armed = False
         self._idle = QTimer(self, singleShot=True, interval=IDLE)
         self._idle.timeout.connect(self._give_up)
+        self._pressed: Qt.Key | None = None
+        self._holding = False
+        self._long = QTimer(self, singleShot=True, interval=LONG)
+        self._long.timeout.connect(self._hold)
 
     @property
     def armed(self) -> bool:
@@ -60,6 +70,7 @@ class JogKeys(QObject):
             self._idle.start()
         else:
             self._idle.stop()
+            self._release()
 
     def take(self, event: QKeyEvent) -> bool:
         """Use a key press if it is one of ours; True if it was."""
@@ -73,8 +84,11 @@ class JogKeys(QObject):
             return True
         if key in _WAYS:
             self._idle.start()
-            if not event.isAutoRepeat():  # one press, one step: a stuck key must not drive on
+            if not event.isAutoRepeat():  # one press, one step; then on only until it is let go
+                self._release()
                 self.jogged.emit(*_WAYS[key])
+                self._pressed = key
+                self._long.start()
             return True
         number = key - Qt.Key.Key_1
         if 0 <= number < len(STEPS) and event.modifiers() == Qt.KeyboardModifier.NoModifier:
@@ -88,7 +102,22 @@ class JogKeys(QObject):
             self._give_up()
         elif self._armed and event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
             return self.take(event)
+        elif event.type() == QEvent.Type.KeyRelease and isinstance(event, QKeyEvent):
+            if event.key() == self._pressed and not event.isAutoRepeat():
+                self._release()
         return super().eventFilter(watched, event)
+
+    def _hold(self) -> None:
+        if self._pressed is not None:
+            self._holding = True
+            self.held.emit(*_WAYS[self._pressed])
+
+    def _release(self) -> None:
+        self._long.stop()
+        self._pressed = None
+        if self._holding:
+            self._holding = False
+            self.let_go.emit()
 
     def _give_up(self) -> None:
         if self._armed:

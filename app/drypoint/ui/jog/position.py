@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
-from drypoint.ui.jog.keys import STEPS, JogKeys
+from drypoint.ui.jog.keys import LONG, STEPS, JogKeys
 from drypoint.ui.parts.blocks import button, tint, words
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.parts.switch import Switch
@@ -34,12 +34,15 @@ class PositionPanel(QWidget):
     Signals
     -------
     jogged(str, float) : axis, distance in mm
+    held(str, float), let_go() : axis and direction of a button or key kept pressed; let go again
     armed(bool) : the user armed or disarmed the keys
     touched_off(str, float) : "paper" with its thickness in mm, or "contact" with 0
     place_entered() : the user wants to enter a place set by hand wheel
     """
 
     jogged = Signal(str, float)
+    held = Signal(str, float)
+    let_go = Signal()
     armed = Signal(bool)
     touched_off = Signal(str, float)
     place_entered = Signal()
@@ -50,6 +53,9 @@ class PositionPanel(QWidget):
         self._position = Position(None, None)
         self._why_not = ""
         self.keys = JogKeys(self)
+        self._pressed = ("", 0)
+        self._holding = False
+        self._long = QTimer(self, singleShot=True, interval=LONG)
         self.switch = Switch(theme, self.tr("Jog keys"))
         self._armed_word = words("", "quiet")
         self._work = {axis: words("–", "position", right=True) for axis in AXES}
@@ -119,13 +125,36 @@ class PositionPanel(QWidget):
 
     def _connect(self) -> None:
         for (axis, sign), each in self._buttons.items():
-            each.clicked.connect(lambda _=False, a=axis, s=sign: self.jogged.emit(a, s * self.step))
+            each.pressed.connect(lambda a=axis, s=sign: self._press(a, s))
+            each.released.connect(self._release)
+            each.clicked.connect(lambda _=False, a=axis, s=sign: self._click(a, s))
+        self._long.timeout.connect(self._hold)
+        self.keys.held.connect(self.held)
+        self.keys.let_go.connect(self.let_go)
         self.keys.jogged.connect(lambda axis, sign: self.jogged.emit(axis, sign * self.step))
         self.keys.step_chosen.connect(self.steps.choose)
         self.keys.disarmed.connect(self._disarmed)
         self.switch.toggled.connect(self._arm)
         self.touch_off.clicked.connect(self._touch_off)
         self.enter_place.clicked.connect(self.place_entered)
+
+    def _press(self, axis: str, sign: int) -> None:
+        self._pressed, self._holding = (axis, sign), False
+        self._long.start()
+
+    def _hold(self) -> None:
+        self._holding = True
+        self.held.emit(self._pressed[0], float(self._pressed[1]))
+
+    def _release(self) -> None:
+        self._long.stop()
+        if self._holding:
+            self.let_go.emit()  # a click may follow; it must find that this was a long press
+
+    def _click(self, axis: str, sign: int) -> None:
+        if not self._holding:  # a long press has moved it already
+            self.jogged.emit(axis, sign * self.step)
+        self._holding = False
 
     @property
     def step(self) -> float:
@@ -152,6 +181,7 @@ class PositionPanel(QWidget):
         """Lock everything that moves, with the reason."""
         if not usable:
             self.switch.setChecked(False)
+            self._release()
         for each in (*self._buttons.values(), self.switch, self.touch_off, self.enter_place):
             each.setEnabled(usable)
         self._why_not = why_not

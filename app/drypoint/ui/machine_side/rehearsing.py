@@ -1,0 +1,196 @@
+"""The whole job on the bench, in the background: prediction against outcome."""
+
+from __future__ import annotations
+
+import tempfile
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
+
+from drypoint.progress import Progress
+from drypoint.session.jobs import Outcome, WorkExecutor
+from drypoint.session.rehearsal import Rehearsal, rehearse
+from drypoint.session.session import Session
+from drypoint.session.sheet import clock
+from drypoint.ui.machine_side.desk import Desk
+from drypoint.ui.menus import Commands, keep_run_keys
+from drypoint.ui.pages.measure import PassesPage
+from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty, words
+from drypoint.ui.run_strip import ProgressBar
+from drypoint.ui.theme.theme import Theme
+
+
+class RehearsalDialog(QDialog):
+    """Progress, then what came of it; stays out of the way of the work.
+
+    Signals
+    -------
+    cancelled()
+    """
+
+    cancelled = Signal()
+
+    def __init__(self, theme: Theme, commands: Commands, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._theme = theme
+        self.setWindowTitle(self.tr("Rehearsal"))
+        self.setMinimumWidth(520)
+        self._figure = Figure()
+        self._text = words("", "quiet", wrap=True)
+        self.bar = ProgressBar(theme)
+        self._rows = QVBoxLayout()
+        self._rows.setSpacing(0)
+        self.close_button = button(self.tr("Cancel"))
+        column = QVBoxLayout(self)
+        column.setContentsMargins(20, 18, 20, 18)
+        column.setSpacing(10)
+        column.addWidget(words(self.tr("Rehearsal on the bench"), "page"))
+        column.addWidget(self._text)
+        column.addWidget(self.bar)
+        column.addWidget(self._figure)
+        column.addLayout(self._rows)
+        row = QHBoxLayout()
+        row.addStretch(1)
+        row.addWidget(self.close_button)
+        column.addLayout(row)
+        keep_run_keys(self, commands)
+        self.close_button.clicked.connect(self.reject)
+        self.rejected.connect(self.cancelled)
+
+    def show_progress(self, share: float, text: str) -> None:
+        """How far it is."""
+        self._figure.hide()
+        self.bar.show()
+        self.bar.show_share(share)
+        lead = self.tr("A simulated machine mills a simulated sheet; your job is not changed.")
+        self._text.setText(f"{lead} {text}".strip())
+        self.close_button.setText(self.tr("Cancel"))
+        empty(self._rows)
+
+    def show_error(self, text: str) -> None:
+        """Why it ended early."""
+        self.bar.hide()
+        empty(self._rows)
+        self._rows.addWidget(Note("error", self.tr("The rehearsal ended early"), text))
+        self.close_button.setText(self.tr("Close"))
+
+    def show_outcome(self, found: Rehearsal) -> None:
+        """Prediction against outcome."""
+        self.bar.hide()
+        self._text.setText(self.tr("Prediction against what the simulated copper shows."))
+        self._figure.show()
+        pieces = found.check.pieces - (found.islands - found.check.nets)
+        self._figure.show_figure(
+            f"{pieces} / {found.check.nets}", self.tr("islands of the carved copper / nets of the design")
+        )
+        empty(self._rows)
+        for name, value in self._facts(found):
+            self._rows.addWidget(Row(self._theme, name, value))
+        for one in (*found.check.shorts, *found.check.opens, *found.check.lost)[:4]:
+            self._rows.addWidget(Note("error", one.what, " – ".join(one.nets)))
+        self.close_button.setText(self.tr("Close"))
+        self.adjustSize()
+
+    def _facts(self, found: Rehearsal) -> list[tuple[str, str]]:
+        rows = [
+            (
+                self.tr("Surface, {n} touches").format(n=found.touches),
+                self.tr("off by {rms:.1f} µm; {share:.0f} % inside the 90 % band").format(
+                    rms=found.rms_um, share=100 * found.interval90
+                ),
+            )
+        ]
+        rows += [
+            (
+                self.tr("Pass {n}, {depth:.3f} mm, {length:.0f} mm long").format(
+                    n=one.number, depth=one.depth_mm, length=one.length_mm
+                ),
+                self.tr("through: {p:.1f} % expected, {a:.1f} % found").format(
+                    p=100 * one.predicted_through, a=100 * one.actual_through
+                ),
+            )
+            for one in found.passes
+        ]
+        if found.residual_mm is not None and found.worst_error_mm is not None:
+            rows.append(
+                (
+                    self.tr("Found again by {n} holes").format(n=found.holes),
+                    self.tr("residual {r:.3f} mm, worst place ± {w:.3f} mm").format(
+                        r=found.residual_mm, w=found.worst_error_mm
+                    ),
+                )
+            )
+        rows.append((self.tr("Time at the machine"), clock(found.seconds)))
+        return rows
+
+
+class Rehearsing(QObject):
+    """Runs rehearsals one at a time in a thread of their own, so that the window's work goes on."""
+
+    _ended = Signal(object)
+    _told = Signal(str, float, str)
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk)
+        self._desk = desk
+        self._executor: WorkExecutor | None = None
+        self.dialog: RehearsalDialog | None = None
+        self.touches: int | None = None
+        self.outcome: Rehearsal | None = None
+        desk.window.commands["rehearse"].triggered.connect(self.start)
+        passes = desk.window.pages.widget(5)
+        if isinstance(passes, PassesPage):
+            passes.rehearse.connect(self.start)
+        desk.bridge.before_closing(self.close)
+        self._ended.connect(self._show)
+        self._told.connect(self._progress)
+
+    def start(self) -> None:
+        """Rehearse the job as it is now."""
+        session = self._desk.bridge.session
+        if session is None:
+            self._desk.say(self.tr("There is no job yet."))
+            return
+        window = self._desk.window
+        if self.dialog is None:
+            self.dialog = RehearsalDialog(window.theme, window.commands, window)
+            self.dialog.cancelled.connect(self.cancel)
+        if self._executor is None:
+            self._executor = WorkExecutor(self._ended.emit, self._told.emit)
+        self.outcome = None
+        self.dialog.show_progress(0.0, "")
+        self.dialog.show()
+        self._executor.ask("rehearse", lambda progress: _rehearse(session, self.touches, progress))
+
+    def cancel(self) -> None:
+        """End it."""
+        if self._executor is not None:
+            self._executor.cancel("rehearse")
+
+    def close(self) -> None:
+        """End it and its thread."""
+        if self._executor is not None:
+            self._executor.close()
+            self._executor = None
+
+    def _progress(self, _name: str, share: float, text: str) -> None:
+        if self.dialog is not None and self.outcome is None:
+            self.dialog.show_progress(share, text)
+
+    def _show(self, outcome: Outcome) -> None:
+        if self.dialog is None or outcome.cancelled:
+            return
+        if outcome.bug:
+            self._desk.bridge.report_bug(outcome.name, outcome.bug)
+            self.dialog.show_error(self.tr("A fault in Drypoint itself."))
+        elif outcome.error is not None:
+            self.dialog.show_error(str(outcome.error))
+        elif isinstance(outcome.value, Rehearsal):
+            self.outcome = outcome.value
+            self.dialog.show_outcome(outcome.value)
+
+
+def _rehearse(session: Session, touches: int | None, progress: Progress) -> Rehearsal:
+    with tempfile.TemporaryDirectory() as folder:
+        return rehearse(session, Path(folder), touches=touches, progress=progress)

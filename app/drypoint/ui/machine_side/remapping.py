@@ -1,0 +1,108 @@
+"""Re-map: every path placed anew by the fit of now, and how far that moves things."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+import shapely
+from PySide6.QtCore import QObject
+
+from drypoint.geometry.rigid import Rigid
+from drypoint.progress import Progress
+from drypoint.session.plans import Placing
+from drypoint.session.session import Session
+from drypoint.ui.canvas.content import Content
+from drypoint.ui.canvas.paths import PathSet, path_set
+from drypoint.ui.machine_side.desk import Desk
+from drypoint.ui.machine_side.placing import rigid_of
+from drypoint.ui.machine_side.running import Running
+from drypoint.ui.machine_side.worklist import WorkList, list_work
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Remapped:
+    """What re-mapping changed.
+
+    Attributes
+    ----------
+    work : WorkList
+        All programs, placed by the fit of now.
+    farthest : float
+        Largest move of any corner of the board's outline, mm.
+    turned_deg : float
+    before : PathSet
+        The outline and the grooves where they would have been cut before, seen from the board of now.
+    """
+
+    work: WorkList
+    farthest: float
+    turned_deg: float
+    before: PathSet
+
+
+def remap(session: Session, progress: Progress) -> Remapped:
+    """Place everything anew. Computes."""
+    derived, snap = session.derived, session.snapshot
+    now = derived.fit(snap)
+    earlier: Placing = derived.fit_of(snap, snap.setup - 1) if snap.setup > 1 else derived.layout(snap).place
+    old, new = rigid_of(earlier), rigid_of(now)
+    seen = old.then(new.inverse())
+    corners = shapely.get_coordinates(derived.board(snap).outline)
+    moved = seen.apply(corners) - corners
+    lines = [seen.apply(line) for line in derived.cuts(snap).grooves.lines]
+    work = list_work(session, progress)
+    return Remapped(
+        work,
+        float(np.hypot(moved[:, 0], moved[:, 1]).max()),
+        float(np.degrees(_turn(seen))),
+        path_set([seen.apply(corners), *lines]),
+    )
+
+
+def _turn(motion: Rigid) -> float:
+    return float(np.arctan2(np.sin(motion.angle), np.cos(motion.angle)))
+
+
+class Remapping(QObject):
+    """Wires Re-map and the view of before."""
+
+    def __init__(self, desk: Desk, running: Running) -> None:
+        super().__init__(desk)
+        self._desk = desk
+        self._running = running
+        self.found: Remapped | None = None
+        self._kept: Content | None = None
+        desk.window.jog.reference.remap.connect(self.remap)
+        commands = desk.window.commands
+        commands["remap"].triggered.connect(self.remap)
+        commands["before"].toggled.connect(self._show_before)
+        commands["before"].setEnabled(False)
+
+    def remap(self) -> None:
+        """Place every path anew by the fit of now."""
+        session = self._desk.bridge.session
+        if session is None:
+            return
+        self._desk.say(self.tr("Placing every path anew…"))
+        self._desk.ask("remap", lambda progress: remap(session, progress), self._show, self._desk.show_error)
+
+    def _show(self, found: object) -> None:
+        assert isinstance(found, Remapped)
+        self.found = found
+        self._running.take(found.work)
+        text = self.tr(
+            "{n} programs are placed anew: turned by {angle:+.2f}°, the outline moves by {mm:.2f} mm at most."
+        ).format(n=len(found.work.items), angle=found.turned_deg, mm=found.farthest)
+        self._desk.say(text.replace("-", "−"))
+        self._desk.window.commands["before"].setEnabled(True)
+
+    def _show_before(self, on: bool) -> None:
+        panel = self._desk.window.canvas
+        if on and self.found is not None:
+            self._kept = panel.canvas.content
+            shown = replace(self._kept, earlier=(*self._kept.earlier, self.found.before))
+            panel.set_content(shown)
+        elif self._kept is not None:
+            panel.set_content(self._kept)
+            self._kept = None

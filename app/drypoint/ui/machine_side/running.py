@@ -1,0 +1,361 @@
+"""The run page at work: what comes next, its start, its progress, and taking a broken run up again."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+
+import numpy as np
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from drypoint.bits.model import Bit
+from drypoint.errors import DrypointError
+from drypoint.machine.controller import StreamEvent
+from drypoint.machine.procedures.running import RunResult
+from drypoint.machine.state import Activity
+from drypoint.program.model import Program
+from drypoint.progress import Progress
+from drypoint.session.actions import run
+from drypoint.session.actions.measure import zero_spot
+from drypoint.session.session import Session
+from drypoint.session.sheet import clock
+from drypoint.session.station import Station
+from drypoint.session.work import WorkItem, WorkKind
+from drypoint.ui.canvas.content import View
+from drypoint.ui.machine_side.desk import Desk
+from drypoint.ui.machine_side.worklist import Clockwork, WorkList, clockwork, list_work
+from drypoint.ui.pages.run import RunPage, Task
+from drypoint.ui.parts.blocks import button
+from drypoint.ui.parts.glyph import Mark
+
+RUNNING = "run"
+"""Name of the procedure that streams a program."""
+
+DEBOUNCE = 150
+"""Changes of the job that come together are one, ms."""
+
+CHANGES = frozenset(
+    {
+        "opened",
+        "closed",
+        "source",
+        "settings",
+        "touches",
+        "reference",
+        "setup",
+        "zero",
+        "pass",
+        "done",
+        "run",
+        "island touch",
+    }
+)
+"""What a change of the job must concern to change the work."""
+
+
+class Running(QObject):
+    """Wires the run page and the progress in the run strip.
+
+    Signals
+    -------
+    listed(object) : the new `WorkList`
+    """
+
+    listed = Signal(object)
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk)
+        self._desk = desk
+        self.work: WorkList | None = None
+        self._why = ""
+        self._event: StreamEvent | None = None
+        self._shown: StreamEvent | None = None
+        self._program: Program | None = None
+        self._clockwork: Clockwork | None = None
+        self._step = ("", 0.0, "")
+        self.page = RunPage(desk.window.theme)
+        self.resume_button = button(self.tr("Resume the broken run"))
+        self.check_button = button(self.tr("Find zero again, then resume"))
+        self.skip_button = button(self.tr("Skip this piece"))
+        self.page.add_actions(self.resume_button)
+        self.page.add_actions(self.check_button)
+        self.page.add_actions(self.skip_button)
+        desk.window.set_page(7, self.page)
+        self._later = QTimer(self, singleShot=True, interval=DEBOUNCE)
+        self._later.timeout.connect(self._list)
+        self._connect()
+        self._show()
+
+    def _connect(self) -> None:
+        desk = self._desk
+        self.page.start.connect(self.start_next)
+        self.page.hover_lap.connect(self.hover_lap)
+        desk.window.commands["hover_lap"].triggered.connect(self.hover_lap)
+        self.resume_button.clicked.connect(lambda: self.resume(check=False))
+        self.check_button.clicked.connect(lambda: self.resume(check=True))
+        self.skip_button.clicked.connect(self.skip)
+        desk.changed.connect(self._show)
+        desk.progressed.connect(self._take_step)
+        desk.looked.connect(lambda _: self._show_progress())
+        desk.failed.connect(self._show_error)
+
+    # the list
+
+    def update_from_job(self, what: str) -> None:
+        """The job changed: list the work anew, if it concerns it."""
+        if what in CHANGES:
+            self._later.start()
+
+    def _list(self) -> None:
+        session = self._desk.bridge.session
+        if session is None:
+            self.take(None)
+            return
+        self._desk.ask("work", lambda progress: list_work(session, progress), self.take, self._no_list)
+
+    def take(self, found: object) -> None:
+        """Show this work."""
+        self.work = found if isinstance(found, WorkList) else None
+        self._why = ""
+        self.listed.emit(self.work)
+        self._show()
+
+    def _no_list(self, error: DrypointError) -> None:
+        self.work, self._why = None, str(error)
+        self.listed.emit(None)
+        self._show()
+
+    @property
+    def following(self) -> WorkItem | None:
+        """What is run next."""
+        return None if self.work is None else self.work.following
+
+    # doing
+
+    def start_next(self) -> None:
+        """Run the next piece of work, with its bit put in first if another one is there."""
+        session, item = self._desk.bridge.session, self.following
+        if session is None or item is None:
+            return
+        put = self._desk.bit_in != item.program.bit.name
+
+        def work(station: Station, _progress: Progress) -> RunResult:
+            if put:
+                run.ready_bit(session, station, item.program, zero_spot(session))
+                self._note_bit(item.program.bit)
+            return run.run_item(session, station, item, on_event=self._take_event)
+
+        self._begin(session, item.program)
+        self._desk.with_station(RUNNING, work, self._ended)
+        self._show()
+
+    def resume(self, *, check: bool) -> None:
+        """Take the broken run up again; with ``check``, or if the position is lost, zero is found first."""
+        session, work = self._desk.bridge.session, self.work
+        if session is None or work is None or work.broken is None:
+            return
+        try:
+            program = run.program_of(work.broken)
+        except DrypointError as error:
+            self._desk.show_error(error)
+            return
+
+        def go_on(station: Station, _progress: Progress) -> RunResult:
+            if check or not {"x", "y", "z"} <= station.controller.known:
+                run.find_again(session, station)
+                self._note_bit(program.bit)
+            return run.resume(session, station, on_event=self._take_event)
+
+        self._begin(session, program)
+        self._desk.with_station(RUNNING, go_on, self._ended)
+        self._show()
+
+    def skip(self) -> None:
+        """Take the next piece of work as done: it was made elsewhere, or is not wanted."""
+        session, item = self._desk.bridge.session, self.following
+        if session is not None and item is not None and item.kind is not WorkKind.GROOVES:
+            session.keep("done", {"program": item.program.name, "setup": session.snapshot.setup})
+            self._desk.say(self.tr("{title} is taken as done.").format(title=item.program.title))
+
+    def hover_lap(self) -> None:
+        """Once round the board above the copper."""
+        session = self._desk.bridge.session
+        if session is None:
+            return
+
+        def work(station: Station, _progress: Progress) -> None:
+            run.lap(session, station)
+
+        said = self.tr("Once round the board: nothing was in the way?")
+        self._desk.with_station(self.tr("Hover lap"), work, lambda _: self._desk.say(said))
+
+    def _begin(self, session: Session, program: Program) -> None:
+        self._event, self._shown, self._program, self._clockwork = None, None, program, None
+        self._desk.ask("clockwork", lambda _: clockwork(session, program), self._take_clockwork)
+        if program.pass_number:
+            self._desk.window.canvas.set_view(View.PASSES)
+
+    def _take_clockwork(self, found: object) -> None:
+        self._clockwork = found if isinstance(found, Clockwork) else None
+
+    def _take_event(self, event: StreamEvent) -> None:
+        """On the machine's thread."""
+        self._event = event
+
+    def _note_bit(self, bit: Bit) -> None:
+        """On the machine's thread."""
+        self._desk.bit_in = bit.name
+
+    def _ended(self, result: object) -> None:
+        assert isinstance(result, RunResult)
+        title = "" if self._program is None else self._program.title
+        if result.finished:
+            text = self.tr("{title} is done, {time}.").format(title=title, time=clock(result.seconds))
+            if result.overlap:
+                text += self.tr(" {mm:.1f} mm were cut twice at the lead-in, no deeper.").format(
+                    mm=result.overlap
+                )
+        else:
+            text = self.tr("{title}: {reason} at line {n} of {all}. It can be resumed.").format(
+                title=title, reason=result.reason, n=result.executed, all=result.total
+            )
+        self._desk.say(text)
+
+    # showing
+
+    def _show_error(self, error: DrypointError) -> None:
+        self.page.show_note(error.what, f"{error.where}. {error.hint}".strip(". "), "error")
+
+    def _take_step(self, name: str, share: float, text: str) -> None:
+        self._step = (name, share, text)
+
+    def _show(self) -> None:
+        running = self._desk.thread_.running == RUNNING
+        work, item = self.work, self.following
+        broken = None if work is None else work.broken
+        connected = self._desk.station is not None
+        ready = item is not None and connected and not self._desk.busy
+        self.resume_button.setVisible(broken is not None and not self._desk.busy)
+        self.check_button.setVisible(broken is not None and not self._desk.busy)
+        self.skip_button.setVisible(
+            item is not None and item.kind is not WorkKind.GROOVES and not self._desk.busy
+        )
+        for each in (self.resume_button, self.check_button):
+            each.setEnabled(connected)
+        if not running:
+            self._show_waiting(ready, connected)
+        self._say_notes(broken is not None, connected)
+
+    def _show_waiting(self, ready: bool, connected: bool) -> None:
+        item = self.following
+        if item is None:
+            done = self.work is not None and bool(self.work.items)
+            lead = self.tr("Everything is done.") if done else self.tr("Nothing to run yet.")
+            self.page.show_run(lead, "–", self._why, (), self._tasks())
+        else:
+            program = item.program
+            change = self._desk.bit_in != program.bit.name
+            rows = (
+                (self.tr("Bit"), program.bit.name),
+                (self.tr("Spindle"), f"{program.bit.speeds.spindle:.0f} /min"),
+                (self.tr("Feed"), f"{program.bit.speeds.feed:.0f} mm/min"),
+                (self.tr("Lines"), str(len(program.lines))),
+            )
+            start = self.tr("Change the bit, then start") if change else self.tr("Start")
+            self.page.show_run(
+                program.title,
+                clock(program.seconds),
+                self.tr("expected"),
+                rows,
+                self._tasks(),
+                ready=ready,
+                start=start,
+            )
+        self.page.lap_button.setEnabled(connected and not self._desk.busy)
+        strip = self._desk.window.strip
+        if not self._desk.busy:
+            title = (
+                self.tr("Nothing to run")
+                if item is None
+                else self.tr("Next: {t}").format(t=item.program.title)
+            )
+            strip.show_run(title, "" if item is None else item.program.bit.name, 0.0, "")
+
+    def _say_notes(self, broken: bool, connected: bool) -> None:
+        work = self.work
+        if self._desk.error is not None:
+            self._show_error(self._desk.error)
+        elif self._desk.busy:
+            self.page.show_note("")
+        elif broken and work is not None and work.broken is not None:
+            run_ = work.broken
+            text = self.tr(
+                "Line {n} of {all} is the last one proven done ({why}). Resuming overlaps a little and never "
+                "goes deeper. Or start the next piece instead."
+            ).format(n=run_.executed, all=len(run_.lines), why=run_.reason or self.tr("Drypoint was ended"))
+            self.page.show_note(self.tr("{t} was broken off").format(t=run_.title), text, "caution")
+        elif not connected:
+            self.page.show_note(self.tr("No machine is connected"), self.tr("Machine, Connect…"))
+        elif work is not None and work.waits:
+            self.page.show_note(self.tr("No pass can be planned"), work.waits, "caution")
+        else:
+            self.page.show_note("")
+
+    def _tasks(self) -> list[Task]:
+        work = self.work
+        if work is None:
+            return []
+        tasks = [
+            Task(self.tr("Pass {n}").format(n=n), Mark.DONE, f"{length:.0f} mm")
+            for n, length in work.passes_done
+        ]
+        marks = [item for item in work.items if item.kind is WorkKind.MARKS]
+        others = [item for item in work.items if item.kind is not WorkKind.MARKS]
+        if work.waits:
+            tasks.append(Task(self.tr("Grooves"), Mark.STALE, self.tr("touch first")))
+        return [*(self._task(item) for item in marks), *tasks, *(self._task(item) for item in others)]
+
+    def _task(self, item: WorkItem) -> Task:
+        mark = Mark.DONE if item.done else (Mark.READY if item is self.following else Mark.TO_DO)
+        return Task(item.program.title, mark, clock(item.program.seconds))
+
+    def _show_progress(self) -> None:
+        """While something runs: from what came in since the last look."""
+        if not self._desk.busy:
+            return
+        if self._desk.thread_.running != RUNNING:
+            name, share, text = self._step
+            shown = share if name == self._desk.thread_.running else 0.0
+            self._desk.window.strip.show_run(self._desk.thread_.running, text if shown else "", shown, "")
+            return
+        event, program, times = self._event, self._program, self._clockwork
+        if program is None or event is None or event is self._shown or times is None:
+            return
+        self._shown = event
+        left = times.left(event.executed, event.state.overrides[0])
+        share = 1.0 - left * event.state.overrides[0] / 100.0 / max(1e-9, float(times.after[-1]))
+        self._show_event(program, event, times, left, share)
+
+    def _show_event(
+        self, program: Program, event: StreamEvent, times: Clockwork, left: float, share: float
+    ) -> None:
+        where = self.tr("line {n} of {all}").format(n=event.executed, all=event.total)
+        held = event.state.activity is Activity.HELD
+        self._desk.window.strip.show_run(
+            program.title, where, share, self.tr("{t} left").format(t=clock(left))
+        )
+        until = (datetime.now() + timedelta(seconds=left)).strftime("%H:%M")
+        work = event.state.work or (0.0, 0.0, 0.0)
+        rows = (
+            (self.tr("Line"), self.tr("{n} of {all}").format(n=event.executed, all=event.total)),
+            (self.tr("Bit"), program.bit.name),
+            (self.tr("Height of the bit"), f"{work[2]:.3f} mm".replace("-", "−")),
+            (self.tr("Feed"), f"{event.state.feed:.0f} mm/min"),
+            (self.tr("Spindle"), f"{event.state.spindle:.0f} /min"),
+        )
+        about = self.tr("held") if held else self.tr("left in this piece, done about {t}").format(t=until)
+        self.page.show_run(program.title, clock(left), about, rows, self._tasks(), running=True)
+        panel = self._desk.window.canvas
+        paths = panel.canvas.moving()
+        if program.pass_number and paths is not None and panel.canvas.view is View.PASSES:
+            at = min(event.executed, len(times.cut) - 1)
+            panel.set_travelled(float(np.clip(times.cut[at], 0.0, 1.0)) * paths.length)

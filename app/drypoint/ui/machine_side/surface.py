@@ -1,0 +1,148 @@
+"""Touching the copper from the surface page: contact, zero, hold, touches that show as they are made."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QObject, Signal
+
+from drypoint.board.model import Finding
+from drypoint.errors import DrypointError
+from drypoint.machine.procedures.contact import check_contact
+from drypoint.progress import Progress
+from drypoint.session.actions import measure
+from drypoint.session.actions.measure import zero_spot
+from drypoint.session.session import Session
+from drypoint.session.station import Station
+from drypoint.surface.model import fit_surface
+from drypoint.surface.touch import Touch, Touches
+from drypoint.ui.heat.picture import HeatPicture, draw_heat
+from drypoint.ui.machine_side.desk import Desk
+from drypoint.ui.machine_side.placing import rigid_of
+from drypoint.ui.pages.measure import SurfacePage
+from drypoint.ui.parts.blocks import Note
+
+LEAST = 4
+"""Touches from which on a surface is drawn."""
+
+MORE = 12
+"""Touches that are made when more are asked for."""
+
+
+class Touching(QObject):
+    """Wires what touches on the surface page."""
+
+    _touched = Signal(object)
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk)
+        self._desk = desk
+        self._live: list[Touch] = []
+        self._said: Note | None = None
+        self.survey = True
+        page = desk.window.pages.widget(4)
+        if isinstance(page, SurfacePage):
+            self.page = page
+            page.touch.connect(self.touch)
+            page.touch_more.connect(self.touch_more)
+            desk.changed.connect(self._judge)
+        self._touched.connect(self._show_touch)
+
+    def touch(self) -> None:
+        """The whole measurement."""
+        session = self._desk.bridge.session
+        if session is None:
+            return
+        self._live = []
+        bit = session.settings.bits.vbit.name
+        put = self._desk.bit_in != bit
+        before = () if put else tuple(self._kept(session))
+        self._live.extend(before)
+
+        def work(station: Station, progress: Progress) -> Sequence[Finding]:
+            loose = measure.touch_copper(
+                session, station, progress, put=put, survey=self.survey, on_touch=self._touched.emit
+            )
+            self._desk.bit_in = bit
+            return loose
+
+        self._desk.with_station(self.tr("Touch the copper"), work, self._done, self._failed)
+
+    def touch_more(self) -> None:
+        """Some more touches, where they help most."""
+        session = self._desk.bridge.session
+        if session is None:
+            return
+        self._live = list(self._kept(session))
+
+        def work(station: Station, progress: Progress) -> Sequence[Finding]:
+            spot = zero_spot(session)
+            measure.to_zero_spot(station, spot)
+            check_contact(station.place, at=spot)
+            measure.touch_more(session, station, MORE, progress, on_touch=self._touched.emit)
+            measure.end_contact(station)
+            return ()
+
+        self._desk.with_station(self.tr("Touch more"), work, self._done, self._failed)
+
+    def _kept(self, session: Session) -> Sequence[Touch]:
+        found = session.derived.touches(session.snapshot)
+        if found is None or found[1] != session.snapshot.setup:
+            return ()
+        return found[0].touches
+
+    def _done(self, loose: Sequence[Finding]) -> None:
+        self._live = []
+        if loose:
+            said = " ".join(one.what for one in loose)
+            self._desk.say(
+                self.tr("Touched. {said} It was clamped before the touches were made.").format(said=said)
+            )
+        else:
+            self._desk.say(self.tr("Touched; the laminate is held everywhere."))
+
+    def _failed(self, error: DrypointError) -> None:
+        if self._live:
+            self._desk.say(self.tr("What was touched is kept; Touch the copper goes on from there."))
+
+    def _show_touch(self, touch: Touch) -> None:
+        self._live.append(touch)
+        if len(self._live) < LEAST:
+            return
+        session, touches = self._desk.bridge.session, Touches(tuple(self._live))
+        if session is not None:
+            self._desk.ask("live surface", lambda _: _draw(session, touches), self._show_heat)
+
+    def _show_heat(self, picture: object) -> None:
+        if isinstance(picture, HeatPicture) and self._live:
+            self._desk.window.heat.set_picture(picture)
+
+    def _judge(self) -> None:
+        usable = self._desk.station is not None and not self._desk.busy
+        why = "" if usable else self.tr("Connect a machine first; one thing at a time.")
+        for each in (self.page.touch_button, self.page.more_button):
+            each.setToolTip(why)
+        if self._desk.busy:
+            self.page.touch_button.setEnabled(False)
+            self.page.more_button.setEnabled(False)
+        else:
+            self.page.touch_button.setEnabled(True)
+            session = self._desk.bridge.session
+            self.page.more_button.setEnabled(session is not None and bool(self._kept(session)))
+
+
+def _draw(session: Session, touches: Touches) -> HeatPicture:
+    """The surface as far as it is known, board frame."""
+    snap = session.snapshot
+    fit = session.derived.fit(snap)
+    surface = fit_surface(touches.points, give=touches.give)
+    layout = session.derived.layout(snap)
+    places = rigid_of(fit).inverse().apply(touches.points[:, :2])
+    x0, y0, x1, y1 = layout.blank.bounds
+    return draw_heat(
+        lambda at: surface.mean(fit.apply(at)),
+        lambda at: surface.std(fit.apply(at)),
+        (x0, y0, x1, y1),
+        places,
+        touches.give,
+    )

@@ -1,0 +1,98 @@
+"""Puts the machine's side of the window together."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QObject
+
+from drypoint.bench.bench import Bench
+from drypoint.geometry.rigid import Rigid
+from drypoint.ui.bridge import Bridge
+from drypoint.ui.machine_side.connecting import Connecting, Way
+from drypoint.ui.machine_side.desk import Desk
+from drypoint.ui.machine_side.jogging import Jogging
+from drypoint.ui.machine_side.live import Live
+from drypoint.ui.machine_side.placing import present_placing
+from drypoint.ui.machine_side.proving import Proving
+from drypoint.ui.machine_side.reference import Referencing
+from drypoint.ui.machine_side.rehearsing import Rehearsing
+from drypoint.ui.machine_side.remapping import Remapping
+from drypoint.ui.machine_side.running import Running
+from drypoint.ui.machine_side.surface import Touching
+from drypoint.ui.window import MainWindow
+
+PLACED_BY = frozenset({"opened", "closed", "source", "settings", "reference", "setup"})
+"""Changes of the job after which the board may lie elsewhere."""
+
+
+class MachineSide(QObject):
+    """Everything that knows a machine.
+
+    Parameters
+    ----------
+    bench : Bench, optional
+        The bench to connect to; one is made of the job's blank when it is first needed.
+    """
+
+    def __init__(self, window: MainWindow, bridge: Bridge, bench: Bench | None = None) -> None:
+        super().__init__(window)
+        self.desk = Desk(window, bridge)
+        self.connecting = Connecting(self.desk, bench)
+        self.live = Live(self.desk)
+        self.jogging = Jogging(self.desk)
+        self.touching = Touching(self.desk)
+        self.referencing = Referencing(self.desk)
+        self.running = Running(self.desk)
+        self.remapping = Remapping(self.desk, self.running)
+        self.proving = Proving(self.desk)
+        self.rehearsing = Rehearsing(self.desk)
+        window.commands["connect"].triggered.connect(self.connect_machine)
+        self.referencing.page.make_holes.connect(self._make_holes)
+        bridge.job_changed.connect(self._job_changed)
+        if bridge.session is not None:
+            self._job_changed("opened")
+
+    def connect_machine(self) -> None:
+        """Ask where the machine is."""
+        session = self.desk.bridge.session
+        self.connecting.show_dialog("" if session is None else session.settings.machine.port)
+
+    def connect_bench(self, pace: float | None = None) -> None:
+        """Connect to the bench at once."""
+        self.connecting.connect_to(Way("", pace))
+
+    def _make_holes(self) -> None:
+        self.desk.window.choose_step(7)
+
+    def _job_changed(self, what: str) -> None:
+        if what in ("opened", "closed"):
+            self._another_job()
+        if what in PLACED_BY:
+            self._place()
+        if what in {*PLACED_BY, "touches", "done", "pass"}:
+            self.referencing.update_from_job()
+        self.running.update_from_job(what)
+        self.proving.job_changed(what)
+
+    def _another_job(self) -> None:
+        """Nothing of the job before may go on."""
+        if self.desk.busy:
+            self.desk.thread_.cancel()
+            station = self.desk.station
+            if station is not None:
+                station.controller.stop()
+        self.desk.error = None
+
+    def _place(self) -> None:
+        session = self.desk.bridge.session
+        if session is None:
+            self.live.placing = None
+            return
+        self.desk.ask("placing", lambda _: present_placing(session), self._placed)
+
+    def _placed(self, placing: object) -> None:
+        self.live.placing = placing if isinstance(placing, Rigid) else None
+
+
+def wire_machine(window: MainWindow, bridge: Bridge, bench: Bench | None = None) -> MachineSide:
+    """Wire the machine's side; it lives as long as the window."""
+    return MachineSide(window, bridge, bench)
