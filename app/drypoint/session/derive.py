@@ -255,6 +255,13 @@ class Derived:
             if record.data["grooves"] == key
         )
 
+    def joined_grooves(self, snap: Snapshot) -> tuple[int, ...]:
+        """Grooves that the newest island touch has cut again, in whole or in part."""
+        record, last = snap.latest("island touch"), snap.latest("pass")
+        if record is None or (last is not None and last.id > record.id):
+            return ()
+        return tuple(record.data["again"])
+
     def joined(self, snap: Snapshot) -> Joined:
         """Where the newest island touch found copper joined, unless a pass was run since."""
         record, last = snap.latest("island touch"), snap.latest("pass")
