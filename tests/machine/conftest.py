@@ -411,7 +411,8 @@ class Hands(Operator):
         elif request.kind is RequestKind.CLIP_TO_BIT:
             self.fake.clip_on_bit = True
         elif request.kind is RequestKind.JOG_TO and self.jogs:
-            return Answer(AnswerKind.JOG, jog=self.jogs.pop(0))
+            step = self.jogs.pop(0)  # None: it is there
+            return Answer() if step is None else Answer(AnswerKind.JOG, jog=step)
         return Answer()
 
 

@@ -11,7 +11,7 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.machine.islands_plan import ClipStep, Spot
 from drypoint.machine.operator import RequestKind
 from drypoint.machine.procedures.bit_change import change_bit
-from drypoint.machine.procedures.checks import check_mark, check_zero
+from drypoint.machine.procedures.checks import check_between, check_mark, check_zero
 from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.hover import hover_lap
 from drypoint.machine.procedures.proof import island_touch
@@ -172,13 +172,34 @@ def test_the_zero_check_finds_a_broken_bit(clipped, sheet, journal):
 
 def test_the_mark_check_finds_lost_steps_and_mends_the_position(clipped, sheet, hands, journal):
     assert check_mark(clipped, (10.0, 10.0), journal=journal).good
-    hands.jogs = [(0.4, -0.3, 0.0)]
+    hands.jogs = [(0.4, -0.3, 0.0), None, (0.7, 0.7, -0.3)]
     result = check_mark(clipped, (10.0, 10.0), journal=journal)
     assert not result.good
     assert result.away == pytest.approx(0.5)
     assert clipped.controller.place()[:2] == pytest.approx((10.0, 10.0), abs=0.002)
     assert sheet.offset[:2] == pytest.approx((0.4, -0.3), abs=0.002)
     assert "suspect" in journal.log[-1]
+
+
+def test_a_mark_that_seems_off_is_looked_at_twice(clipped, sheet, hands, journal):
+    hands.jogs = [(0.12, 0.0, 0.0), None, (0.6, 0.7, 0.0)]
+    result = check_mark(clipped, (10.0, 10.0), journal=journal)
+    assert result.good
+    assert result.away == pytest.approx(0.07, abs=0.002)
+    assert sheet.offset[:2] == pytest.approx((0.0, 0.0))
+
+
+def test_both_checks_between_cuts_tell_the_journal(clipped, sheet, hands, journal):
+    assert all(
+        one.good for one in check_between(clipped, spot=(0.0, 0.0), mark=(10.0, 10.0), journal=journal)
+    )
+    sheet.copper = lambda x, y: -10.4  # the bit broke
+    zero, mark = check_between(clipped, spot=(0.0, 0.0), mark=(10.0, 10.0), journal=journal)
+    assert mark.good and not zero.good
+    assert [entry.split(":")[0] for entry in journal.log] == ["checked"] * 2 + [
+        "suspect since the last check",
+        "checked",
+    ]
 
 
 # --- island touch

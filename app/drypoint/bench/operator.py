@@ -53,12 +53,15 @@ class BenchOperator(Operator):
         self.declines: set[RequestKind] = set()
         """Kinds that are refused."""
         self._aim: tuple[Request, Triple] | None = None
+        self._remembered: tuple[float, float] | None = None
 
     def ask(self, request: Request) -> Answer:
         self.requests.append(request)
         if request.kind in self.declines:
             return Answer(AnswerKind.DECLINED)
         with self._bench.clock.lock:
+            if request.kind is RequestKind.CONFIRM:  # asked only when the position is believed
+                self._remembered = self._bench.work_to_space((0.0, 0.0))
             return self._do(request)
 
     def _do(self, request: Request) -> Answer:
@@ -88,8 +91,19 @@ class BenchOperator(Operator):
         bench = self._bench
         if request.place is None:
             return (1.0, bench.sheet.height - 1.0)
-        x, y = bench.sheet.to_sheet([bench.work_to_space(request.place)])[0]
+        x, y = bench.sheet.to_sheet([self._where(request.place)])[0]
         return (float(x), float(y))
+
+    def _where(self, place: tuple[float, float]) -> tuple[float, float]:
+        """Space x and y of a place that is asked for.
+
+        A person knows it from the board, not from the controller: where that has lost its position
+        since the last cut, the place is where it was then.
+        """
+        now, then = self._bench.work_to_space((0.0, 0.0)), self._remembered
+        if then is None or max(abs(now[0] - then[0]), abs(now[1] - then[1])) < SEARCH:
+            return self._bench.work_to_space(place)
+        return (place[0] + then[0], place[1] + then[1])
 
     def _jog_to(self, request: Request) -> Answer:
         """Look where the bit is, say how to move it, until it looks right."""
@@ -123,7 +137,7 @@ class BenchOperator(Operator):
             x, y = sheet.corner()
             x, y = x + CORNER_INSET, y + CORNER_INSET
         else:
-            x, y = bench.work_to_space(request.place)
+            x, y = self._where(request.place)
             holes = [hole[:2] for hole in bench.holes()]
             if holes:
                 seen = sheet.to_space(holes)

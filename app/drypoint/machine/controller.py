@@ -9,6 +9,7 @@ from drypoint.errors import MachineError
 from drypoint.machine.axes import DRAIN, Axes, Target, axis_words
 from drypoint.machine.faults import LineLost, LinkLost, Restarted, Stopped
 from drypoint.machine.guard import refuse_foreign
+from drypoint.machine.pacing import sent_alone
 from drypoint.machine.protocol import ProbeReport, Vec
 from drypoint.machine.sender import Sender
 from drypoint.machine.state import Activity
@@ -93,11 +94,12 @@ class Controller(Axes):
         """
         with self._own():
             refuse_foreign(lines, laser_mode=self._facts.laser_mode)
-            sender = Sender(lines, self._facts.receive_bytes, self.flow)
+            follow = tracker or LineTracker(len(lines), self._facts.planner_blocks)
+            alone = sent_alone(follow.seconds(len(lines))).tolist()
+            sender = Sender(lines, self._facts.receive_bytes, self.flow, alone=alone)
             self._prepare()
             self._guard(lines)
             self.look()
-            follow = tracker or LineTracker(len(lines), self._facts.planner_blocks)
             streaming = Streaming(sender, follow, len(lines), on_progress)
 
             def report() -> None:

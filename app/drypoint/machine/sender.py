@@ -52,6 +52,8 @@ class Sender:
         Without line ends.
     buffer : int
         Receive buffer the controller states, bytes; one byte of it is left unused.
+    alone : sequence of bool, optional
+        Lines to be sent with nothing else in flight.
 
     Raises
     ------
@@ -59,11 +61,20 @@ class Sender:
         If a line is too long or holds a character that the controller would take for a command.
     """
 
-    def __init__(self, lines: Sequence[str], buffer: int = DEFAULT_BUFFER, flow: Flow = Flow.COUNTED) -> None:
+    def __init__(
+        self,
+        lines: Sequence[str],
+        buffer: int = DEFAULT_BUFFER,
+        flow: Flow = Flow.COUNTED,
+        *,
+        alone: Sequence[bool] | None = None,
+    ) -> None:
         self._limit = buffer - MARGIN
         self._flow = flow
         self._lines = [_encode(line, number, self._limit) for number, line in enumerate(lines)]
         self._alone = [stores(line) for line in lines]
+        if alone is not None:
+            self._alone = [a or b for a, b in zip(self._alone, alone, strict=True)]
         self._flight: deque[int] = deque()
         self._bytes = 0
         self._next = 0

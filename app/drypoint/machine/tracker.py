@@ -65,6 +65,9 @@ class Tracker(Protocol):
     def drained(self, lines: int) -> None:
         """The controller has done the first ``lines`` lines and holds nothing."""
 
+    def seconds(self, count: int) -> NDArray[np.float64]:
+        """(count,) least time that each line of the stream takes, s; infinite for all but plain cuts."""
+
 
 class PathTracker:
     """Follows a program along its moves.
@@ -85,8 +88,8 @@ class PathTracker:
         self._lines = len(lines)
         self._slack = _ON_PATH + 2.0 * step
         self._chains, self._line_of, self._feeds = _chains(lines, start)
-        lengths = np.array([_length(chain) for chain in self._chains])
-        real = np.flatnonzero(lengths > _SHORTEST_BLOCK)
+        self._lengths = np.array([_length(chain) for chain in self._chains])
+        real = np.flatnonzero(self._lengths > _SHORTEST_BLOCK)
         self._real_lines = self._line_of[real] if len(real) else np.zeros(0, dtype=np.int64)
         self._depth = blocks + PLANNER_MARGIN
         self._executed = 0
@@ -135,6 +138,14 @@ class PathTracker:
         """The first ``lines`` lines are done."""
         self._advance(lines + self._base)
 
+    def seconds(self, count: int) -> NDArray[np.float64]:
+        """Length over feed of what goes along a groove; infinite for lifts, plunges, rapids, switches."""
+        least = np.full(self._lines, math.inf)
+        across = np.array([_length(chain[:, :2]) for chain in self._chains])
+        cuts = np.isfinite(self._feeds) & (across > _SHORTEST_BLOCK)
+        least[self._line_of[cuts]] = self._lengths[cuts] / self._feeds[cuts] * 60.0
+        return least[self._base : self._base + count]
+
     def _advance(self, lines: int) -> None:
         self._executed = max(self._executed, min(lines, self._lines))
 
@@ -163,6 +174,10 @@ class LineTracker:
     def drained(self, lines: int) -> None:
         """The first ``lines`` lines are done."""
         self._executed = max(self._executed, min(lines, self._total))
+
+    def seconds(self, count: int) -> NDArray[np.float64]:
+        """Nothing is known: all lines are in a hurry."""
+        return np.zeros(count)
 
 
 _WORD = re.compile(r"([A-Z])(-?[\d.]+)")

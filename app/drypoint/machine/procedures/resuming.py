@@ -9,7 +9,7 @@ from drypoint.machine.controller import StreamEvent
 from drypoint.machine.journal import RunJournal
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.machine.procedures.bit_change import spindle_still_on
-from drypoint.machine.procedures.checks import CheckResult, check_mark
+from drypoint.machine.procedures.checks import CheckResult, check_mark, set_by_mark
 from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.running import RunResult, run_program
 from drypoint.machine.procedures.touching import zero_at_spot, zero_by_paper
@@ -107,13 +107,5 @@ def _over_mark(place: Workplace, mark: tuple[float, float]) -> CheckResult:
     """x and y from the mark: checked if they are believed, else set."""
     if {"x", "y", "z"} <= place.controller.known:
         return check_mark(place, mark)
-    place.ask(
-        Request(
-            RequestKind.JOG_TO,
-            "Over the reference mark",
-            "Bring the bit exactly over the mark, a few millimetres above it.",
-            place=mark,
-        )
-    )
-    place.controller.set_work(x=mark[0], y=mark[1])
+    set_by_mark(place, mark)
     return CheckResult(False, None, "The position was lost; it was set anew at the reference mark.")

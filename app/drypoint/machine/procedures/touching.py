@@ -8,7 +8,7 @@ from numpy.typing import ArrayLike
 
 from drypoint.errors import MachineError
 from drypoint.geometry.points import as_points
-from drypoint.machine.operator import Request, RequestKind
+from drypoint.machine.operator import Answer, Request, RequestKind
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.machine.state import Clip
 from drypoint.progress import Progress
@@ -185,7 +185,21 @@ def zero_at_spot(place: Workplace, at: tuple[float, float] | None = None) -> flo
 
 def zero_by_paper(place: Workplace, thickness: float = PAPER) -> None:
     """Zero of z with a slip of paper: the operator brings the bit down until the paper just drags."""
-    answer = place.ask(
+    answer = _ask_paper(place)
+    place.controller.set_work(z=thickness if answer.value is None else answer.value)
+    place.raise_to(place.clearance)
+
+
+def feel_paper(place: Workplace, thickness: float = PAPER) -> float:
+    """Height of the copper under the bit (work z, mm), felt for with a slip of paper; zero is left alone."""
+    answer = _ask_paper(place)
+    height = place.controller.place()[2] - (thickness if answer.value is None else answer.value)
+    place.raise_to(place.clearance)
+    return height
+
+
+def _ask_paper(place: Workplace) -> Answer:
+    return place.ask(
         Request(
             RequestKind.PAPER,
             "Zero by paper",
@@ -193,8 +207,6 @@ def zero_by_paper(place: Workplace, thickness: float = PAPER) -> None:
             ("Keep fingers away from the bit while it moves.",),
         )
     )
-    place.controller.set_work(z=thickness if answer.value is None else answer.value)
-    place.raise_to(place.clearance)
 
 
 def _require_clip(place: Workplace) -> None:
