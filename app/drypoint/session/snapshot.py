@@ -45,14 +45,17 @@ class Snapshot:
         return digest.hexdigest()
 
     def key(self, *sections: str) -> str:
-        """Changes when one of the named settings or kinds of record does; "source" is the files."""
+        """Changes when one of the named settings or kinds of record does; "source" is the files.
+
+        A name that is both a section and a kind of record, as "reference", stands for both.
+        """
         parts: list[Any] = []
         for section in sections:
             if section == "source":
                 parts.append(self.source_key)
-            elif section in SECTIONS:
+            if section in SECTIONS:
                 parts.append(to_json(getattr(self.settings, section)))
-            else:
+            if section in self.records:
                 parts.append([record.id for record in self.records[section]])
         return hashlib.sha256(json.dumps(parts).encode()).hexdigest()
 

@@ -103,9 +103,12 @@ class JogKeys(QObject):
         elif self._armed and event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
             return self.take(event)
         elif event.type() == QEvent.Type.KeyRelease and isinstance(event, QKeyEvent):
-            if event.key() == self._pressed and not event.isAutoRepeat():
-                self._release()
+            self._let_up(event)
         return super().eventFilter(watched, event)
+
+    def _let_up(self, event: QKeyEvent) -> None:
+        if event.key() == self._pressed and not event.isAutoRepeat():
+            self._release()
 
     def _hold(self) -> None:
         if self._pressed is not None:
