@@ -107,7 +107,7 @@ def reach_picture(board: Board, layout: Layout, reach: ReachMap, title: str) -> 
     body.append(svg.lines(doubtful, svg.DOUBTFUL, 0.36, 'stroke-dasharray="0.7 0.6"'))
     body.append(svg.lines(missed, svg.CASING, 0.75))
     body.append(svg.lines(missed, svg.NOT_THROUGH, 0.5))
-    body.append(svg.lines(missed, svg.CASING, 0.9, 'stroke-dasharray="0.08 0.5" stroke-linecap="butt"'))
+    body.append(svg.lines(missed, svg.CASING, 0.9, 'stroke-dasharray="0.08 0.5"', "butt"))
     legend = [
         (svg.sample_line(svg.THROUGH, 0.3), "through"),
         (svg.sample_line(svg.DOUBTFUL, 0.6, 'stroke-dasharray="1 0.8"', 1.0), "doubtful"),

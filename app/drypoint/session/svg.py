@@ -43,14 +43,14 @@ def area(shape: Geometry, fill: str, more: str = "") -> str:
     return f'<path d="{data}" fill="{fill}" fill-rule="evenodd" {more}/>' if data else ""
 
 
-def lines(paths: Iterable[Points], colour: str, width: float, more: str = "") -> str:
+def lines(paths: Iterable[Points], colour: str, width: float, more: str = "", cap: str = "round") -> str:
     """Polylines of one pen, ``width`` in mm."""
     data = "".join(path_data(path) for path in paths if len(path) > 1)
     if not data:
         return ""
     return (
         f'<path d="{data}" fill="none" stroke="{colour}" stroke-width="{width}" '
-        f'stroke-linecap="round" stroke-linejoin="round" {more}/>'
+        f'stroke-linecap="{cap}" stroke-linejoin="round" {more}/>'
     )
 
 
