@@ -1,0 +1,37 @@
+"""A few plain words for every setting: what it does, what is sensible, what happens if it is wrong.
+
+Keys are "section.field" as in ``session/settings.py``; parts of a setting have a third word
+("bits.vbit.tip"). Ranges are common practice for small engravers, no source: the manuals of machine,
+bits and material go first.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from drypoint.session.help.material import BITS, BLANK, BOARD, CLAMP
+from drypoint.session.help.words import Help
+from drypoint.session.help.work import CUTS, MACHINE, PASSES, REFERENCE, SURFACE
+
+__all__ = ["HELP", "Help"]
+
+
+def _keyed(section: str, words: Mapping[str, Help]) -> dict[str, Help]:
+    return {f"{section}.{name}": one for name, one in words.items()}
+
+
+HELP: Mapping[str, Help] = MappingProxyType(
+    {
+        **_keyed("board", BOARD),
+        **_keyed("blank", BLANK),
+        **_keyed("blank.clamps", CLAMP),
+        **_keyed("bits", BITS),
+        **_keyed("cuts", CUTS),
+        **_keyed("surface", SURFACE),
+        **_keyed("passes", PASSES),
+        **_keyed("reference", REFERENCE),
+        **_keyed("machine", MACHINE),
+    }
+)
+"""Help for every setting, by "section.field"."""

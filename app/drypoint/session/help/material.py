@@ -1,0 +1,187 @@
+"""Words beside the settings of board, blank and bits."""
+
+from __future__ import annotations
+
+from drypoint.session.help.words import Help
+
+BOARD = {
+    "side": Help(
+        "The copper that is milled. The bottom is shown as it lies on the machine: turned over, so mirrored.",
+        "With the wrong side every part would have to sit on the wrong face of the board.",
+    ),
+    "name": Help(
+        "What the job is called on the setup sheet and in the programs.",
+        "Nothing depends on it; empty takes the name of the design files.",
+    ),
+}
+
+BLANK = {
+    "width": Help(
+        "Size of the laminate along x. 0 takes the board with its margin all round.",
+        "Too large a value puts clamps and reference holes where there is no laminate.",
+        0,
+        300,
+    ),
+    "height": Help(
+        "Size of the laminate along y. 0 takes the board with its margin all round.",
+        "Too large a value puts clamps and reference holes where there is no laminate.",
+        0,
+        300,
+    ),
+    "margin": Help(
+        "Waste left round the board when the size of the laminate is not given.",
+        "Too little leaves no room for clamps and for the reference holes.",
+        5,
+        20,
+    ),
+    "thickness": Help(
+        "Thickness of the laminate with its copper; measure it, sheets differ by a tenth.",
+        "Too small and holes and outline do not come through; too large and they cut into the bed.",
+        0.4,
+        3.2,
+    ),
+    "copper": Help(
+        "Thickness of the copper: 0.035 for one ounce per square foot, 0.0175 for half of that.",
+        "Too small and grooves that count as through still hold copper; too large and they are cut deeper "
+        "and wider than they need to be.",
+        0.009,
+        0.105,
+    ),
+    "backing": Help(
+        "Thickness of the sacrificial board under the laminate.",
+        "Holes and outline run into it. Thinner than they reach means cutting into the machine's bed.",
+        2,
+        20,
+    ),
+    "board_x": Help(
+        "Where the lower left of the board lies, from the lower left corner of the blank, along x. Only used "
+        "when the board is not centred.",
+        "The board would reach over the edge of the blank or under a clamp; Drypoint says so.",
+        0,
+        300,
+    ),
+    "board_y": Help(
+        "Where the lower left of the board lies, from the lower left corner of the blank, along y. Only used "
+        "when the board is not centred.",
+        "The board would reach over the edge of the blank or under a clamp; Drypoint says so.",
+        0,
+        300,
+    ),
+    "centred": Help(
+        "Puts the board into the middle of the blank.",
+        "Switch it off to save laminate, and enter where the board lies.",
+    ),
+    "clamps": Help(
+        "Places that no bit may enter: clamps, screws, tape. Enter each with all that stands up from it.",
+        "A clamp that is not entered is a clamp the bit may run into: bits break and pieces fly. Wear eye "
+        "protection.",
+    ),
+    "clamp_margin": Help(
+        "Kept free all round every clamp, on top of its size.",
+        "Less than the radius of the largest bit and its collet lets them touch the clamp.",
+        1,
+        10,
+    ),
+}
+
+CLAMP = {
+    "x": Help("Left edge of the clamp, from the blank's lower left corner.", "See clamps.", -50, 300),
+    "y": Help("Front edge of the clamp, from the blank's lower left corner.", "See clamps.", -50, 300),
+    "width": Help("Size of the clamp along x.", "Too small leaves part of it unprotected.", 1, 300),
+    "height": Help("Size of the clamp along y.", "Too small leaves part of it unprotected.", 1, 300),
+}
+
+_SPEEDS = {
+    "spindle": Help(
+        "Turns of the spindle in a minute.",
+        "Too slow breaks fine bits, too fast burns them. Never more than the makers of bit and spindle allow.",
+        5000,
+        24000,
+        "1/min",
+    ),
+    "feed": Help(
+        "How fast the bit moves through the material.",
+        "Too fast bends and breaks it and tears the copper; too slow rubs and dulls it.",
+        30,
+        800,
+        "mm/min",
+    ),
+    "plunge": Help(
+        "How fast the bit goes down into the material.",
+        "Too fast breaks tips and pushes the laminate away.",
+        20,
+        300,
+        "mm/min",
+    ),
+}
+
+BITS = {
+    "vbit": Help(
+        "The engraving bit that parts the copper. Its groove is wider the deeper it goes.",
+        "A bit described wrongly cuts grooves of another width: nets lose copper, or stay joined in gaps.",
+    ),
+    "vbit.name": Help("What the bit is called on the setup sheet.", "Nothing else depends on it."),
+    "vbit.tip": Help(
+        "Width of the flat at the very point. Cut a short groove and measure it rather than trust the label.",
+        "Too small a value makes grooves wider than shown; too large lets narrow gaps look impossible.",
+        0.05,
+        0.5,
+    ),
+    "vbit.angle": Help(
+        "Angle between the two flanks.",
+        "The wider the angle, the more an error of depth changes the width of the groove.",
+        10,
+        90,
+        "degrees",
+    ),
+    "vbit.runout": Help(
+        "How much wider than its shape the turning bit cuts, because it does not turn quite centrally.",
+        "Too small a value makes grooves wider than shown.",
+        0,
+        0.05,
+    ),
+    "drills": Help(
+        "The drills in the box. Each hole takes the nearest one; a larger hole is bored with the end mill.",
+        "A drill that is listed but not there stops the run at its change of bit.",
+    ),
+    "drills.name": Help("What the drill is called on the setup sheet.", "Nothing else depends on it."),
+    "drills.diameter": Help(
+        "Diameter of the drill.",
+        "Too large a hole eats the ring of copper round it; too small a one does not take the lead.",
+        0.3,
+        3.2,
+    ),
+    "drills.peck": Help(
+        "Depth of one peck; then the drill comes up and clears. 0 drills in one go.",
+        "Too deep a peck packs the flutes and breaks thin drills.",
+        0,
+        2,
+    ),
+    "mill": Help(
+        "The end mill for outline, slots and holes without a drill.",
+        "A wrong diameter makes the board too large or too small by that much.",
+    ),
+    "mill.name": Help("What the mill is called on the setup sheet.", "Nothing else depends on it."),
+    "mill.diameter": Help(
+        "Diameter of the end mill, measured.",
+        "A wrong diameter makes the board too large or too small by that much.",
+        0.8,
+        3.175,
+    ),
+    "mill.step": Help(
+        "Deepest cut taken at once; the outline is cut in as many rounds as it takes.",
+        "Too deep bends a small machine and breaks the mill; too shallow only takes time.",
+        0.1,
+        1.0,
+    ),
+    **{
+        f"{bit}.speeds": Help(
+            "How the bit is run. Start values are common practice, not a maker's figures.",
+            "Follow the maker of the bit. Wrong speeds break bits and throw pieces; wear eye protection.",
+        )
+        for bit in ("vbit", "drills", "mill")
+    },
+    **{
+        f"{bit}.speeds.{name}": words for bit in ("vbit", "drills", "mill") for name, words in _SPEEDS.items()
+    },
+}
