@@ -73,6 +73,7 @@ class DesignPages(QObject):
             window.set_page(number, page)
         self._shown: Settings | None = None
         self._size: tuple[float, float] = (0.0, 0.0)
+        self._filled: dict[str, object] = {}
         self._connect()
         bridge.job_changed.connect(lambda _: self.show_settings())
         bridge.computed.connect(self._computed)
@@ -87,7 +88,7 @@ class DesignPages(QObject):
         self.board.role_changed.connect(self._change_role)
         self.board.change_files.connect(self._choose_files)
         self.board.finding_chosen.connect(self._show_finding)
-        self.blank.form.edited.connect(lambda values: self._change_blank(values))
+        self.blank.form.edited.connect(self._change_blank)
         self.bits.form.edited.connect(self._change_bits)
         self.cuts.edited.connect(self._change_cuts)
         self.cuts.plan.connect(self._planner.plan)
@@ -252,21 +253,33 @@ class DesignPages(QObject):
         """Fill every figure from what is planned, and tell errors where they belong."""
         planner, session = self._planner, self._bridge.session
         self.show_settings()
-        board = planner.board
-        self.board.show_board(BoardPageValues() if board is None else board_page(board.board))
-        self.cuts.show_cuts(CutsPageValues() if planner.cuts is None else cuts_page(planner.cuts))
-        if planner.touches is None or session is None:
-            self.surface.show_surface(SurfacePageValues())
-        else:
-            self.surface.show_surface(surface_page(session.snapshot, planner.touches))
-        passes = planner.passes
-        self.passes.show_passes(PassesPageValues() if passes is None else passes_page(passes))
+        if self._is_new("board", planner.board):
+            board = planner.board
+            self.board.show_board(BoardPageValues() if board is None else board_page(board.board))
+        if self._is_new("cuts", planner.cuts):
+            self.cuts.show_cuts(CutsPageValues() if planner.cuts is None else cuts_page(planner.cuts))
+        touches = planner.touches
+        if self._is_new("touches", touches):
+            if touches is None or session is None:
+                self.surface.show_surface(SurfacePageValues())
+            else:
+                self.surface.show_surface(surface_page(session.snapshot, touches))
+        if self._is_new("passes", planner.passes):
+            passes = planner.passes
+            self.passes.show_passes(PassesPageValues() if passes is None else passes_page(passes))
         for step, page in self._pages.items():
             error = planner.errors.get(step)
             if error is None:
                 page.show_trouble("")
             else:
                 page.show_trouble(error.what, " ".join(part for part in (error.where, error.hint) if part))
+
+    def _is_new(self, name: str, answer: object) -> bool:
+        """Whether an answer is another one than the page shows: a page is not filled twice."""
+        if name in self._filled and self._filled[name] is answer:
+            return False
+        self._filled[name] = answer
+        return True
 
     # places
 

@@ -35,6 +35,11 @@ class Theme(QObject):
         app.styleHints().colorSchemeChanged.connect(self._system_changed)
         self._apply()
 
+    @property
+    def chosen(self) -> bool | None:
+        """The scheme chosen; None while it follows the system."""
+        return self._dark
+
     def choose(self, dark: bool | None) -> None:
         """Fix the scheme, or follow the system with None."""
         self._dark = dark

@@ -240,6 +240,11 @@ class SetupWizard(QDialog):
         self._show_blank()
         self._refresh()
 
+    def show_busy(self, text: str) -> None:
+        """What is being done in the background; empty when it is done."""
+        self._busy = text
+        self._say_hint()
+
     @property
     def values(self) -> SetupValues:
         """What was set."""
@@ -257,11 +262,7 @@ class SetupWizard(QDialog):
         page = min(max(page, 0), len(self._pages) - 1)
         self.stack.setCurrentIndex(page)
         self.canvas.set_editing(self._pages[page][2] is self.blank)
-        self._hint.setText(
-            self.tr("Drag the board or a clamp. C chooses a clamp, arrow keys move it by 0.1 mm.")
-            if self._pages[page][2] is self.blank
-            else self.tr("Seen from the side being milled.")
-        )
+        self._say_hint()
         self._show_blank()
         self._refresh()
         self._pages[page][2].setFocus(Qt.FocusReason.OtherFocusReason)
@@ -269,6 +270,15 @@ class SetupWizard(QDialog):
     # inner
 
     _files_read: tuple[LayerFile, ...] = ()
+    _busy = ""
+
+    def _say_hint(self) -> None:
+        usual = (
+            self.tr("Drag the board or a clamp. C chooses a clamp, arrow keys move it by 0.1 mm.")
+            if self._pages[self.page][2] is self.blank
+            else self.tr("Seen from the side being milled.")
+        )
+        self._hint.setText(self._busy or usual)
 
     def _next(self) -> None:
         if self.page == len(self._pages) - 1:

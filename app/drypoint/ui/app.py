@@ -1,0 +1,124 @@
+"""The application: builds everything, passes it in, runs until the window is closed."""
+
+from __future__ import annotations
+
+import importlib
+import importlib.util
+import logging
+import sys
+import tempfile
+import traceback
+from collections.abc import Sequence
+from pathlib import Path
+from types import TracebackType
+
+from platformdirs import user_data_path
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QApplication
+
+from drypoint import __version__
+from drypoint.errors import DrypointError
+from drypoint.job.store import SUFFIX
+from drypoint.session.commands import EXAMPLE
+from drypoint.ui.bridge import Bridge
+from drypoint.ui.design_side.remember import Remembered, usual_place
+from drypoint.ui.design_side.side import DesignSide
+from drypoint.ui.run_strip import RunState
+from drypoint.ui.theme.icons import app_icon
+from drypoint.ui.theme.theme import Theme
+from drypoint.ui.window import MainWindow
+
+_log = logging.getLogger(__name__)
+
+MACHINE_SIDE = "drypoint.ui.machine_side.wire"
+DEMO = "hive-scale"
+SIZE = (1600, 1000)
+"""Of the window when it is opened for the first time, px."""
+
+
+class Application(QObject):
+    """The window with everything wired to it.
+
+    Parameters
+    ----------
+    remembered : Remembered
+        Recent jobs and arrangement.
+    """
+
+    def __init__(self, theme: Theme, remembered: Remembered) -> None:
+        super().__init__()
+        self.remembered = remembered
+        self.theme = theme
+        self.window = MainWindow(theme)
+        self.bridge = Bridge(self)
+        self._rest()
+        self.design = DesignSide(self.window, self.bridge, remembered)
+        self._wire_machine()
+        self.window.resize(*SIZE)
+        self.window.restore_arrangement(remembered.arrangement)
+        self.design.begin()
+        self.window.closing.connect(self._closing)
+
+    def _rest(self) -> None:
+        strip = self.window.strip
+        strip.show_state(RunState.NOT_CONNECTED, self.tr("no machine, no bench"), usable=False)
+        strip.show_run(self.tr("Nothing to run"), "", 0.0, "")
+
+    def _wire_machine(self) -> None:
+        if importlib.util.find_spec(MACHINE_SIDE) is not None:
+            importlib.import_module(MACHINE_SIDE).wire_machine(self.window, self.bridge)
+
+    def open_demo(self, folder: Path) -> None:
+        """Make the demo's job in a folder, planned in the background."""
+        try:
+            folder.mkdir(parents=True, exist_ok=True)
+        except OSError:
+            folder = Path(tempfile.mkdtemp(prefix="drypoint-"))
+        self.design.documents.make_demo(folder / f"{DEMO}{SUFFIX}", EXAMPLE)
+
+    def report(self, kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+        """What no one caught in the window's thread."""
+        if issubclass(kind, KeyboardInterrupt):
+            self.window.close()
+            return
+        if isinstance(error, DrypointError):
+            self.design.messages.error(error)
+            return
+        text = "".join(traceback.format_exception(kind, error, trace))
+        self.bridge.report_bug("the window", text)
+
+    def close(self) -> None:
+        """End threads and let go of the job."""
+        self.bridge.close()
+
+    def _closing(self) -> None:
+        self.remembered.keep(self.window.arrangement(), self.theme.chosen)
+
+
+def make_qt(arguments: Sequence[str]) -> QApplication:
+    """Qt's application with its name and icon."""
+    app = QApplication(list(arguments))
+    app.setApplicationName("drypoint")
+    app.setApplicationDisplayName("Drypoint")
+    app.setApplicationVersion(__version__)
+    app.setDesktopFileName("drypoint")
+    app.setWindowIcon(app_icon())
+    return app
+
+
+def run_window(arguments: Sequence[str], *, demo: bool = False, job: Path | None = None) -> int:
+    """Open the window and run until it is closed; the exit code."""
+    qt = make_qt(arguments)
+    remembered = Remembered(usual_place())
+    application = Application(Theme(qt, remembered.dark), remembered)
+    sys.excepthook = application.report
+    application.window.show()
+    if demo:
+        application.open_demo(user_data_path("drypoint", appauthor=False))
+    elif job is not None:
+        application.design.documents.open(job)
+    try:
+        return int(qt.exec())
+    finally:
+        sys.excepthook = sys.__excepthook__
+        application.close()
