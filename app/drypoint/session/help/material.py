@@ -94,7 +94,7 @@ CLAMP = {
 _SPEEDS = {
     "spindle": Help(
         "Turns of the spindle in a minute.",
-        "Too slow breaks fine bits, too fast burns them. Never more than the makers of bit and spindle allow.",
+        "Too slow breaks fine bits, too fast burns them. Keep to what the makers of bit and spindle allow.",
         5000,
         24000,
         "1/min",

@@ -100,7 +100,7 @@ PASSES = {
     ),
     "deepest": Help(
         "No pass is planned deeper than this below the copper's top.",
-        "Too small and low spots are never reached; too large allows wide grooves and wears the tip on glass.",
+        "Too small and low spots are never reached; too large makes wide grooves and wears the tip on glass.",
         0.08,
         0.25,
     ),
