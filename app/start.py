@@ -390,6 +390,9 @@ def has_screen():
     """Whether there is a screen to open a window on."""
     if WINDOWS or sys.platform == "darwin":
         return True
+    chosen = os.environ.get("QT_QPA_PLATFORM", "").split(":")[0]
+    if chosen:  # frame buffers and remote screens are screens too
+        return chosen not in ("offscreen", "minimal")
     return bool(os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY"))
 
 
@@ -453,6 +456,19 @@ def demo(arguments):
     return call(["-m", "drypoint", "demo", "--headless"] + arguments)
 
 
+def window(arguments):
+    """The window, or why it cannot open."""
+    if not has_screen():
+        say("There is no screen here to open the window on. See --help for the commands for scripts.")
+        return 1
+    code = call(["-m", "drypoint"] + arguments)
+    if code > 2:  # Qt ends the process when it cannot start
+        why = qt_trouble()
+        if why:
+            say(why)
+    return code
+
+
 def count_tests(folder):
     """Number of test functions below a folder, by reading the files."""
     total = 0
@@ -500,6 +516,8 @@ def main(arguments):
         return demo(arguments[1:])
     if asked == "test":
         return test(arguments[1:])
+    if not asked or asked == "open" or asked.endswith(".drypoint"):
+        return window(arguments)
     return call(["-m", "drypoint"] + arguments)
 
 

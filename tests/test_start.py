@@ -539,6 +539,45 @@ def test_the_demo_opens_the_window_where_it_can(
     assert [word for word in given if word != "--headless"] == words[3 + headless :]
 
 
+def test_the_window_says_why_it_cannot_open(
+    start: ModuleType, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr(start, "set_up", lambda extra: None)
+    monkeypatch.setattr(start, "stop_on_signals", lambda: None)
+    monkeypatch.setattr(start, "call", lambda arguments: 134)  # SIGABRT, as Qt ends
+    monkeypatch.setattr(start, "qt_trouble", lambda: "Qt needs this.")
+    for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
+        monkeypatch.delenv(name, raising=False)
+    monkeypatch.setattr(sys, "platform", "linux")
+    monkeypatch.setattr(start, "WINDOWS", False)
+    assert start.main([]) == 1
+    assert "There is no screen here" in capsys.readouterr().err
+    monkeypatch.setenv("DISPLAY", ":0")
+    assert start.main(["my board.drypoint"]) == 134
+    assert capsys.readouterr().err == "Qt needs this.\n"
+
+
+@pytest.mark.parametrize(
+    ("chosen", "display", "screen"),
+    [
+        ("", ":0", True),
+        ("", "", False),
+        ("offscreen", ":0", False),
+        ("eglfs", "", True),
+        ("minimal:x", "", False),
+    ],
+)
+def test_what_counts_as_a_screen(
+    start: ModuleType, monkeypatch: pytest.MonkeyPatch, chosen: str, display: str, screen: bool
+) -> None:
+    monkeypatch.setattr(start, "WINDOWS", False)
+    monkeypatch.setattr(sys, "platform", "linux")
+    monkeypatch.setenv("QT_QPA_PLATFORM", chosen)
+    monkeypatch.setenv("DISPLAY", display)
+    monkeypatch.delenv("WAYLAND_DISPLAY", raising=False)
+    assert start.has_screen() is screen
+
+
 def test_reads_on_old_pythons(script: Path) -> None:
     """No syntax newer than Python 2.7 and 3.4, so that an old interpreter can say what is missing."""
     text = script.read_text(encoding="utf-8")
