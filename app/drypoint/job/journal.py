@@ -78,20 +78,14 @@ class JobJournal(RunJournal):
         """The run begins; on disk when this returns."""
         with self._job.transaction() as db:
             cursor = db.execute(
-                "INSERT INTO run (program, title, lines, data, started, sent, acknowledged, executed) "
-                "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-                (
-                    run.program,
-                    self._title,
-                    json.dumps(self._lines),
-                    json.dumps(self._data),
-                    _now(),
-                    run.first,
-                    run.first,
-                    run.first,
-                ),
+                "INSERT INTO run (program, title, lines, data, started) VALUES (?, ?, ?, ?, ?)",
+                (run.program, self._title, json.dumps(self._lines), json.dumps(self._data), _now()),
             )
             self._id = int(cursor.lastrowid or 0)
+            db.execute(
+                "INSERT INTO run_mark (run, sent, acknowledged, executed) VALUES (?, ?, ?, ?)",
+                (self._id, run.first, run.first, run.first),
+            )
         self._values = {"sent": run.first, "acknowledged": run.first, "executed": run.first}
 
     def sent(self, first: int, last: int) -> None:
@@ -108,8 +102,7 @@ class JobJournal(RunJournal):
 
     def event(self, text: str) -> None:
         """Something worth knowing later."""
-        with self._job.transaction() as db:
-            db.execute("INSERT INTO run_event (run, at, text) VALUES (?, ?, ?)", (self._id, _now(), text))
+        note(self._job, self._id, text)
 
     def end(self, reason: str) -> None:
         """The run is over; on disk when this returns."""
@@ -126,7 +119,7 @@ class JobJournal(RunJournal):
             return
         self._values[column] = value
         try:
-            self._marks.execute(f"UPDATE run SET {column} = ? WHERE id = ?", (value, self._id))
+            self._marks.execute(f"UPDATE run_mark SET {column} = ? WHERE run = ?", (value, self._id))
         except sqlite3.Error as error:
             raise StoreError(
                 f"The journal of the run could not be written ({error}).",
@@ -135,11 +128,17 @@ class JobJournal(RunJournal):
             ) from error
 
 
+def note(job: Job, run: int, text: str) -> None:
+    """Something worth knowing about a run, also after it ended."""
+    with job.transaction() as db:
+        db.execute("INSERT INTO run_event (run, at, text) VALUES (?, ?, ?)", (run, _now(), text))
+
+
 def runs(job: Job) -> tuple[RunRecord, ...]:
     """All runs of a job, oldest first."""
     rows = job.rows(
         "SELECT id, program, title, lines, data, started, ended, reason, sent, acknowledged, executed "
-        "FROM run ORDER BY id"
+        "FROM run JOIN run_mark ON run = id ORDER BY id"
     )
     return tuple(
         RunRecord(row[0], row[1], row[2], tuple(json.loads(row[3])), json.loads(row[4]), *row[5:])

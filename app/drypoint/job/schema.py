@@ -48,10 +48,13 @@ CREATE TABLE run (
     data         TEXT NOT NULL,         -- JSON: whatever else resuming needs
     started      TEXT NOT NULL,
     ended        TEXT,
-    reason       TEXT,                  -- why it ended; NULL: it never did (the program was killed)
-    sent         INTEGER NOT NULL DEFAULT 0,
-    acknowledged INTEGER NOT NULL DEFAULT 0,
-    executed     INTEGER NOT NULL DEFAULT 0
+    reason       TEXT                   -- why it ended; NULL: it never did (the program was killed)
+);
+CREATE TABLE run_mark (                 -- apart from the run: its long row is not written again and again
+    run          INTEGER PRIMARY KEY REFERENCES run (id),
+    sent         INTEGER NOT NULL,
+    acknowledged INTEGER NOT NULL,
+    executed     INTEGER NOT NULL
 );
 CREATE TABLE run_event (
     id   INTEGER PRIMARY KEY AUTOINCREMENT,
