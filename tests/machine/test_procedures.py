@@ -195,7 +195,8 @@ def test_both_checks_between_cuts_tell_the_journal(clipped, sheet, hands, journa
     )
     sheet.copper = lambda x, y: -10.4  # the bit broke
     zero, mark = check_between(clipped, spot=(0.0, 0.0), mark=(10.0, 10.0), journal=journal)
-    assert mark.good and not zero.good
+    assert mark.good
+    assert not zero.good
     assert [entry.split(":")[0] for entry in journal.log] == ["checked"] * 2 + [
         "suspect since the last check",
         "checked",

@@ -68,6 +68,20 @@ def find_again(
     MachineError
         If the controller needs homing first, or no copper is met at the spot.
     """
+    get_clear(place)
+    found = _over_mark(place, mark)
+    zero_again(place, spot, by_paper=by_paper)
+    return found
+
+
+def get_clear(place: Workplace) -> None:
+    """Spindle still, controller unlocked, the bit straight up out of the copper by the operator's word.
+
+    Raises
+    ------
+    MachineError
+        If the controller needs homing first.
+    """
     controller = place.controller
     spindle_still_on(place)
     if controller.look().activity is Activity.NEEDS_YOU:
@@ -84,8 +98,17 @@ def find_again(
             ("The spindle must stand still.",),
         )
     )
-    found = _over_mark(place, mark)
-    controller.doubt("z")
+
+
+def zero_again(place: Workplace, spot: tuple[float, float], *, by_paper: bool = False) -> None:
+    """Zero of z anew at ``spot`` (work, mm), to which the operator brings the bit. Leaves the clip off.
+
+    Raises
+    ------
+    MachineError
+        If no copper is met there.
+    """
+    place.controller.doubt("z")
     place.ask(
         Request(
             RequestKind.JOG_TO,
@@ -96,11 +119,10 @@ def find_again(
     )
     if by_paper or not place.preset.contact_input:
         zero_by_paper(place)
-        return found
+        return
     check_contact(place, at=spot)
     zero_at_spot(place)
     clip_off(place)
-    return found
 
 
 def _over_mark(place: Workplace, mark: tuple[float, float]) -> CheckResult:

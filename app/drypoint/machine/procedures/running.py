@@ -19,6 +19,9 @@ from drypoint.machine.state import Clip
 from drypoint.machine.tracker import PathTracker
 from drypoint.program.model import Program
 
+STOPPED = "stopped"
+"""Reason of a run that was ended by Stop and nothing else."""
+
 CAUTIONS = (
     *START,
     "Board clamped, clamps outside the path, extraction on: the dust of glass-fibre laminate irritates "
@@ -101,7 +104,7 @@ def run_program(
         start_spindle(place, program.bit)
         _stream(place, taken, journal, pauses, on_progress)
     except Stopped as stopped:
-        journal.end("stopped")
+        journal.end(STOPPED)
         spindle_still_on(place)
         return RunResult(
             False,

@@ -11,9 +11,11 @@ from drypoint.machine.procedures.bit_change import change_bit
 from drypoint.machine.procedures.checks import CheckResult
 from drypoint.machine.procedures.hover import hover_lap
 from drypoint.machine.procedures.resuming import find_again as find_zero_again
-from drypoint.machine.procedures.running import RunResult, fingerprint, run_program
+from drypoint.machine.procedures.resuming import get_clear, zero_again
+from drypoint.machine.procedures.running import STOPPED, RunResult, fingerprint, run_program
 from drypoint.program.model import Program
-from drypoint.session.actions.measure import zero_spot
+from drypoint.session.actions.check import check_before, keep_check, known_mark, last_check
+from drypoint.session.actions.measure import find_corner, zero_spot
 from drypoint.session.codec import to_json
 from drypoint.session.kept_program import pack, unpack
 from drypoint.session.session import Session
@@ -45,8 +47,10 @@ def run_item(
     Raises
     ------
     MachineError
-        After any fault; the journal holds where to resume.
+        After any fault; the journal holds where to resume. Before anything is cut, if what was cut
+        last is in doubt (`check_before`).
     """
+    check_before(session, station)
     data = {"program": pack(item.program), "work": _work_data(session, item), "setup": session.snapshot.setup}
     journal = JobJournal(session.job, item.program.title, item.program.lines, data)
     result = run_program(station.place, item.program, journal, on_progress=on_event, check_first=check)
@@ -80,17 +84,23 @@ def program_of(record: RunRecord) -> Program:
 
 
 def resume(session: Session, station: Station, *, on_event: OnEvent | None = None) -> RunResult:
-    """Take the newest run up again where it is not proven executed; position and zero are set.
+    """Take the newest run up again where it is not proven executed.
+
+    Unless Stop was all that happened, the position is found again first (`find_again`), if that was
+    not done since.
 
     Raises
     ------
     MachineError
-        If there is nothing to resume, or its lines are not those that were kept.
+        If there is nothing to resume, its lines are not those that were kept, or after any fault.
     """
     record = to_resume(session)
     if record is None:
         raise MachineError("There is no broken run.", "Run", "Start the next piece of work.")
     program = program_of(record)
+    believed = {"x", "y", "z"} <= station.controller.known
+    if not (believed and (record.reason == STOPPED or last_check(session) >= record.id)):
+        find_again(session, station)
     journal = JobJournal(session.job, record.title, record.lines, record.data)
     result = run_program(
         station.place, program, journal, first=record.executed, check_first=False, on_progress=on_event
@@ -104,21 +114,31 @@ def resume(session: Session, station: Station, *, on_event: OnEvent | None = Non
 def find_again(session: Session, station: Station) -> CheckResult:
     """After a fault: bring the bit out of the copper, find x and y at a reference hole, z at the zero spot.
 
+    While there is no reference hole yet, x and y are found at the corner of the blank.
+
     Raises
     ------
     MachineError
         If the controller stays locked, or no copper is met at the spot.
     """
-    snap = session.snapshot
-    fit = session.derived.fit(snap)
-    marks = session.derived.cuts(snap).marks
-    at = fit.apply(marks[0].path)[0] if marks else zero_spot(session)
-    mark = (float(at[0]), float(at[1]))
-    return find_zero_again(station.place, mark=mark, spot=zero_spot(session))
+    mark, spot = known_mark(session), zero_spot(session)
+    if mark is not None:
+        found = find_zero_again(station.place, mark=mark, spot=spot)
+    else:
+        get_clear(station.place)
+        find_corner(session, station)
+        zero_again(station.place, spot)
+        found = CheckResult(False, None, "The position was set anew at the corner of the blank.")
+    keep_check(session, good=True)
+    return found
 
 
 def ready_bit(session: Session, station: Station, program: Program, spot: tuple[float, float]) -> None:
-    """Have the bit of a program put in and a new zero set at the same spot."""
+    """Have the bit of a program put in and a new zero set at the same spot.
+
+    The old bit is looked at first: see `check_before`.
+    """
+    check_before(session, station)
     change_bit(station.place, program.bit, spot=spot)
 
 
