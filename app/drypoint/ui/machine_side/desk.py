@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import datetime
 from typing import Any
 
 from PySide6.QtCore import QObject, QTimer, Signal
@@ -14,6 +13,7 @@ from drypoint.machine.state import Activity, MachineState
 from drypoint.session.jobs import Outcome, Work
 from drypoint.session.station import Station
 from drypoint.ui.bridge import Bridge
+from drypoint.ui.design_side.messages import Messages
 from drypoint.ui.machine_side.hands import WindowOperator
 from drypoint.ui.machine_side.request_bar import RequestBar
 from drypoint.ui.machine_side.thread import WATCH, MachineThread
@@ -55,6 +55,7 @@ class Desk(QObject):
         self.window = window
         self.bridge = bridge
         self.bit_in = ""
+        self._messages = window.findChild(Messages) or Messages(window.strip, bridge, self)
         self._askers: dict[str, tuple[Done, Failed | None]] = {}
         self.operator = WindowOperator(self._asked.emit)
         self.bar = RequestBar(window.theme)
@@ -165,7 +166,7 @@ class Desk(QObject):
 
     def say(self, text: str) -> None:
         """A message, in the run strip."""
-        self.window.strip.show_message(datetime.now().strftime("%H:%M"), text)
+        self._messages.say(text)
 
     def show_error(self, error: DrypointError) -> None:
         """An error in the strip, and to whoever shows it at length."""

@@ -12,7 +12,7 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.progress import Progress
 from drypoint.session.plans import Placing
 from drypoint.session.session import Session
-from drypoint.ui.canvas.content import Content
+from drypoint.ui.canvas.content import Content, View
 from drypoint.ui.canvas.paths import PathSet, path_set
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.placing import rigid_of
@@ -103,6 +103,7 @@ class Remapping(QObject):
             self._kept = panel.canvas.content
             shown = replace(self._kept, earlier=(*self._kept.earlier, self.found.before))
             panel.set_content(shown)
+            panel.set_view(View.PASSES)  # the one that draws what was cut before beside what is cut now
         elif self._kept is not None:
             panel.set_content(self._kept)
             self._kept = None

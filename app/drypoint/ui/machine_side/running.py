@@ -30,6 +30,9 @@ from drypoint.ui.parts.glyph import Mark
 RUNNING = "run"
 """Name of the procedure that streams a program."""
 
+CONNECT = "connect"
+"""What the run page asks for where there is no machine."""
+
 DEBOUNCE = 150
 """Changes of the job that come together are one, ms."""
 
@@ -262,7 +265,7 @@ class Running(QObject):
             )
             start = self.tr("Change the bit, then start") if change else self.tr("Start")
             self.page.show_run(
-                program.title,
+                title_of(item),
                 clock(program.seconds),
                 self.tr("expected"),
                 rows,
@@ -274,9 +277,7 @@ class Running(QObject):
         strip = self._desk.window.strip
         if not self._desk.busy:
             title = (
-                self.tr("Nothing to run")
-                if item is None
-                else self.tr("Next: {t}").format(t=item.program.title)
+                self.tr("Nothing to run") if item is None else self.tr("Next: {t}").format(t=title_of(item))
             )
             strip.show_run(title, "" if item is None else item.program.bit.name, 0.0, "")
 
@@ -294,7 +295,12 @@ class Running(QObject):
             ).format(n=run_.executed, all=len(run_.lines), why=run_.reason or self.tr("Drypoint was ended"))
             self.page.show_note(self.tr("{t} was broken off").format(t=run_.title), text, "caution")
         elif not connected:
-            self.page.show_note(self.tr("No machine is connected"), self.tr("Machine, Connect…"))
+            self.page.ask(
+                CONNECT,
+                self.tr("No machine is connected"),
+                self.tr("A machine on a serial port, or the bench: a simulated one."),
+                self.tr("Connect…"),
+            )
         elif work is not None and work.waits:
             self.page.show_note(self.tr("No pass can be planned"), work.waits, "caution")
         else:
@@ -316,7 +322,7 @@ class Running(QObject):
 
     def _task(self, item: WorkItem) -> Task:
         mark = Mark.DONE if item.done else (Mark.READY if item is self.following else Mark.TO_DO)
-        return Task(item.program.title, mark, clock(item.program.seconds))
+        return Task(title_of(item), mark, clock(item.program.seconds))
 
     def _show_progress(self) -> None:
         """While something runs: from what came in since the last look."""
@@ -359,3 +365,9 @@ class Running(QObject):
         if program.pass_number and paths is not None and panel.canvas.view is View.PASSES:
             at = min(event.executed, len(times.cut) - 1)
             panel.set_travelled(float(np.clip(times.cut[at], 0.0, 1.0)) * paths.length)
+
+
+def title_of(item: WorkItem) -> str:
+    """What a piece of work is called; the bit is named only where it tells pieces apart."""
+    title = item.program.title
+    return title.split(": ", maxsplit=1)[0] if item.kind is WorkKind.MARKS else title

@@ -16,7 +16,7 @@ from drypoint.ui.machine_side.proving import Proving
 from drypoint.ui.machine_side.reference import Referencing
 from drypoint.ui.machine_side.rehearsing import Rehearsing
 from drypoint.ui.machine_side.remapping import Remapping
-from drypoint.ui.machine_side.running import Running
+from drypoint.ui.machine_side.running import CONNECT, Running
 from drypoint.ui.machine_side.surface import Touching
 from drypoint.ui.window import MainWindow
 
@@ -46,6 +46,7 @@ class MachineSide(QObject):
         self.proving = Proving(self.desk)
         self.rehearsing = Rehearsing(self.desk)
         window.commands["connect"].triggered.connect(self.connect_machine)
+        self.running.page.answered.connect(lambda what: what == CONNECT and self.connect_machine())
         self.referencing.page.make_holes.connect(self._make_holes)
         bridge.job_changed.connect(self._job_changed)
         if bridge.session is not None:

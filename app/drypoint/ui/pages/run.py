@@ -40,6 +40,9 @@ class RunPage(Page):
         super().__init__(theme, "", "")
         self.title.setText(self.tr("Run"))
         self._boxes: list[QCheckBox] = []
+        self._names: tuple[str, ...] = ()
+        self._values: list[Row] = []
+        self._listed: tuple[Task, ...] = ()
         self._ready = False
         self._figure = Figure()
         self.add(self._figure)
@@ -81,19 +84,35 @@ class RunPage(Page):
         self.lead.setText(lead)
         self.lead.setVisible(bool(lead))
         self._figure.show_figure(figure, text)
-        empty(self._rows)
-        for name, value in rows:
-            self._rows.addWidget(Row(self.theme, name, value))
-        empty(self._tasks)
-        for task in tasks:
-            self._tasks.addWidget(
-                Row(self.theme, task.what, task.value, mark=task.mark, strong=task.mark is Mark.READY)
-            )
+        self._show_rows(rows)
+        self._show_tasks(tasks)
         self._ready = ready
         self.start_button.setVisible(not running)
         self.start_button.setText(start or self.tr("Start"))
         self.lap_button.setVisible(not running)
         self._judge()
+
+    def _show_rows(self, rows: Sequence[tuple[str, str]]) -> None:
+        """Rows of the same names only get new values, since this is shown ten times a second."""
+        names = tuple(name for name, _ in rows)
+        if names != self._names:
+            empty(self._rows)
+            self._names = names
+            self._values = [Row(self.theme, name) for name in names]
+            for row in self._values:
+                self._rows.addWidget(row)
+        for row, (_, value) in zip(self._values, rows, strict=True):
+            row.show_value(value)
+
+    def _show_tasks(self, tasks: Sequence[Task]) -> None:
+        if tuple(tasks) == self._listed:
+            return
+        self._listed = tuple(tasks)
+        empty(self._tasks)
+        for task in tasks:
+            strong = task.mark is Mark.READY
+            row = Row(self.theme, task.what, task.value, mark=task.mark, strong=strong, elide=True)
+            self._tasks.addWidget(row)
 
     def show_cautions(self, cautions: Sequence[str]) -> None:
         """Cautions to be acknowledged, each once, before the start."""
