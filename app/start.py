@@ -233,7 +233,7 @@ def explain_venv(output, version):
     return "The virtual environment could not be made:\n" + tail(output)
 
 
-DISK_FULL = "The disk is full: Drypoint's packages take about 700 MB. Make room and call this again."
+DISK_FULL = "The disk is full: Drypoint's packages take 500 to 800 MB. Make room and call this again."
 NO_NETWORK = (
     "NewConnectionError",
     "Temporary failure in name resolution",
@@ -259,10 +259,11 @@ def explain_pip(output, version):
     """Why packages could not be installed."""
     if is_full(output):
         return DISK_FULL
-    if any(sign in output for sign in NO_NETWORK):
+    cause = [line for line in output.splitlines() if any(sign in line for sign in NO_NETWORK)]
+    if cause:
         return (
             "The packages Drypoint needs could not be downloaded: no network, or a proxy in the way.\n"
-            "Connect, or set the proxy for pip, and call this again. pip said:\n" + tail(output)
+            "Connect, or set the proxy for pip, and call this again. pip said:\n" + tail(cause[-1])
         )
     nowhere = re.search(r"No matching distribution found for ([\w.-]+)", output)
     if nowhere:
