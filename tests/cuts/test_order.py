@@ -1,5 +1,6 @@
 """Orders are permutations, repeatable, and short; optima from TSPLIB where its data is present."""
 
+import itertools
 import os
 from pathlib import Path
 
@@ -7,8 +8,13 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from shapely import Polygon, box
 
-from drypoint.cuts.order import closed_length, entered, order_paths, tour
+from drypoint.bits.model import Drill, Speeds
+from drypoint.cuts.grooves import in_travel_order, plan_grooves
+from drypoint.cuts.holes import in_travel_order as holes_in_order
+from drypoint.cuts.model import Cut, CutKind
+from drypoint.cuts.order import closed_length, entered, order_paths, steady_order, tour
 from drypoint.geometry.points import as_points
 
 OPTIMUM = {"pcb442": 50778, "d493": 35002}
@@ -30,6 +36,56 @@ def test_a_square_is_walked_round():
 def test_equal_jobs_give_equal_orders():
     points = np.random.default_rng(5).random((60, 2)) * 50
     assert np.array_equal(tour(points), tour(points))
+
+
+@given(st.integers(0, 40), st.integers(0, 1000))
+@settings(max_examples=30, deadline=None)
+def test_steady_orders_are_permutations_and_repeat(count, seed):
+    points = np.random.default_rng(seed).integers(0, 9, (count, 2)).astype(float).reshape(-1, 2)
+    order = steady_order(points)
+    assert sorted(order) == list(range(count))
+    assert np.array_equal(order, steady_order(points.copy()))
+
+
+@given(st.integers(4, 8), st.integers(0, 1000))
+@settings(max_examples=30, deadline=None)
+def test_steady_tours_of_few_places_are_the_shortest(count, seed):
+    points = np.random.default_rng(seed).random((count, 2))
+    shortest = min(closed_length(points, (0, *rest)) for rest in itertools.permutations(range(1, count)))
+    assert closed_length(points, steady_order(points)) <= shortest + 1e-9
+
+
+def test_steady_tours_are_a_few_percent_over_the_known_mean():
+    """Best tours of n random places in area A tend to 0.7124 sqrt(n A) for large n (value from memory;
+    Johnson and McGeoch, "The traveling salesman problem: a case study in local optimization", 1997)."""
+    points = np.random.default_rng(4).random((1000, 2))
+    assert closed_length(points, steady_order(points)) < 1.09 * 0.7124 * np.sqrt(1000)
+
+
+def test_paths_are_ordered_the_same_way_twice():
+    rng = np.random.default_rng(8)
+    paths = [as_points(start + rng.random((4, 2))) for start in rng.random((60, 1, 2)) * 40]
+    assert order_paths(paths) == order_paths([path.copy() for path in paths])
+
+
+def test_a_plan_in_travel_order_keeps_lines_and_their_nets():
+    nets = {f"N{i}{j}": box(3 * i, 3 * j, 3 * i + 2, 3 * j + 2) for i in range(4) for j in range(3)}
+    plan = plan_grooves(nets, 0.2)
+    ordered = in_travel_order(plan)
+    assert travel(ordered.lines) <= travel(plan.lines)
+    for line, names in zip(ordered.lines, ordered.line_nets, strict=True):
+        assert Polygon(line).contains(nets[names[0]])
+
+
+def test_holes_are_drilled_bit_by_bit():
+    speeds = Speeds(10000, 60, 60)
+    drills = [Drill("small", 0.8, speeds), Drill("large", 1.0, speeds)]
+    rng = np.random.default_rng(1)
+    cuts = [Cut(CutKind.HOLE, drills[k % 2], as_points([rng.random(2) * 50])) for k in range(30)]
+    ordered = holes_in_order(cuts)
+    assert {id(cut) for cut in ordered} == {id(cut) for cut in cuts}
+    assert [cut.bit.name for cut in ordered] == ["small"] * 15 + ["large"] * 15
+    assert travel([cut.path for cut in ordered]) < travel([cut.path for cut in cuts])
 
 
 def test_a_known_order_is_kept():

@@ -12,13 +12,14 @@ from dataclasses import replace
 
 import numpy as np
 import shapely
-from numpy.typing import NDArray
+from numpy.typing import ArrayLike, NDArray
 from shapely import Geometry
 
 from drypoint.cuts.centrelines import CentreLines, centre_lines
 from drypoint.cuts.gaps import OVERSHOOT
 from drypoint.cuts.model import GroovePlan
 from drypoint.cuts.offsets import as_paths, climb_rings, clip_lines, grow, ring_width, unite
+from drypoint.cuts.order import entered, order_paths
 from drypoint.cuts.parts import SLACK, Parts, Shapes, copper_parts
 from drypoint.errors import InputError
 from drypoint.progress import Progress
@@ -134,11 +135,15 @@ def loop_owners(parts: Parts, rings: Shapes) -> NDArray[np.intp]:
     return np.asarray(parts.owner[tree.nearest(starts)])
 
 
-def without(plan: GroovePlan, lines: set[int]) -> GroovePlan:
-    """The plan without some of its lines."""
-    keep = [index for index in range(len(plan.lines)) if index not in lines]
+def in_travel_order(plan: GroovePlan, *, start: ArrayLike | None = None) -> GroovePlan:
+    """The plan with its lines in an order of little travel from ``start`` (2,), mm; same every time.
+
+    Closed lines begin at the entry chosen for them, open ones may be reversed: a shared centre
+    line cuts alike either way.
+    """
+    order = order_paths(plan.lines, start=start)
     return replace(
         plan,
-        lines=tuple(plan.lines[index] for index in keep),
-        line_nets=tuple(plan.line_nets[index] for index in keep),
+        lines=tuple(entered(plan.lines[index], entry) for index, entry in order),
+        line_nets=tuple(plan.line_nets[index] for index, _ in order),
     )

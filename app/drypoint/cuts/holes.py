@@ -7,11 +7,13 @@ from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from numpy.typing import ArrayLike
 from shapely import Geometry, LineString
 
-from drypoint.bits.model import Drill, EndMill, VBit
+from drypoint.bits.model import Bit, Drill, EndMill, VBit
 from drypoint.board.model import Board, Finding, Hole, Slot
 from drypoint.cuts.model import Cut, CutKind
+from drypoint.cuts.order import steady_order
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, as_points
 
@@ -125,6 +127,21 @@ def _hole(
         Finding("small hole", f"Drilled with {largest.diameter:.2f} mm only.", where, hint, place, nets)
     )
     return Cut(CutKind.HOLE, largest, as_points([place]), nets, depth, hole.diameter)
+
+
+def in_travel_order(cuts: Sequence[Cut], *, start: ArrayLike | None = None) -> tuple[Cut, ...]:
+    """Cuts of one kind and bit after one another, each such group by a short tour from ``start``.
+
+    Groups keep the order in which they first appear. The same cuts give the same order every time.
+    """
+    groups: dict[tuple[CutKind, Bit], list[Cut]] = {}
+    for cut in cuts:
+        groups.setdefault((cut.kind, cut.bit), []).append(cut)
+    found: list[Cut] = []
+    for group in groups.values():
+        places = as_points([cut.path[0] for cut in group])
+        found += [group[int(index)] for index in steady_order(places, start=start)]
+    return tuple(found)
 
 
 def circle_path(x: float, y: float, radius: float) -> Points:

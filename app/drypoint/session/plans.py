@@ -12,7 +12,8 @@ from numpy.typing import ArrayLike, NDArray
 from shapely import Geometry, Point, unary_union
 
 from drypoint.board.model import Board, Finding
-from drypoint.cuts.grooves import plan_grooves
+from drypoint.cuts.grooves import in_travel_order, plan_grooves
+from drypoint.cuts.holes import in_travel_order as holes_in_order
 from drypoint.cuts.holes import plan_holes, reference_marks
 from drypoint.cuts.islands import check
 from drypoint.cuts.model import Cut, CutKind, GroovePlan, IslandCheck
@@ -70,8 +71,10 @@ def plan_cuts(board: Board, layout: Layout, settings: Settings, progress: Progre
     width = bits.vbit.width(cuts.depth)
     # a groove round copper at the board's edge runs in the waste, as far as the clamps allow
     grooves = plan_grooves(
-        board.nets, width, bite=cuts.bite, boundary=layout.workable, progress=progress.part(0.0, 0.6)
+        board.nets, width, bite=cuts.bite, boundary=layout.workable, progress=progress.part(0.0, 0.5)
     )
+    progress.step(0.5, "Order of work")
+    grooves = in_travel_order(grooves)
     through = blank.thickness + min(cuts.through, blank.backing * 0.8)
     holes = plan_holes(board, bits.drills, bits.mill, thickness=blank.thickness, through=through)
     progress.step(0.7, "Outline")
@@ -95,7 +98,7 @@ def plan_cuts(board: Board, layout: Layout, settings: Settings, progress: Progre
         top_width=width,
         progress=progress.part(0.75, 1.0),
     )
-    return CutPlan(grooves, marks, holes.cuts, outline, found, width, holes.findings)
+    return CutPlan(grooves, marks, holes_in_order(holes.cuts), outline, found, width, holes.findings)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
