@@ -57,6 +57,7 @@ class Application(QObject):
         self.window.resize(*SIZE)
         self.window.restore_arrangement(remembered.arrangement)
         self.design.begin()
+        self.window.canvas.canvas.setFocus()
         self.window.closing.connect(self._closing)
 
     def _rest(self) -> None:

@@ -184,6 +184,7 @@ class MainWindow(QMainWindow):
     def show_name(self, name: str) -> None:
         """The job's file name, in the menu bar and the title."""
         self._name.setText(name)
+        self.menuBar().setCornerWidget(self._name, Qt.Corner.TopRightCorner)  # makes room for it
         title = self.tr("Drypoint")
         self.setWindowTitle(f"{name} – {title}" if name else title)
 

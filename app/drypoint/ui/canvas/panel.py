@@ -43,6 +43,7 @@ class CanvasPanel(QWidget):
         self.canvas = PathCanvas(theme)
         self._hidden: frozenset[Layer] = frozenset({Layer.OTHER_COPPER, Layer.LEGEND})
         self._seconds = 0.0
+        self._scrubbed = False
         self._timings: dict[View, Timing] = {}
         self._legend_override: tuple[str, tuple[tuple[Sample, str], ...]] | None = None
         self.views = Segments(
@@ -123,6 +124,9 @@ class CanvasPanel(QWidget):
         """Show the grooves another way."""
         self.views.choose(list(View).index(view))
         self.canvas.set_view(view)
+        if self._scrubbed:  # the place shown was the scrubber's, not the machine's
+            self._scrubbed = False
+            self.canvas.set_bit(None)
         self._show_legend()
         self._show_moment()
 
@@ -155,6 +159,7 @@ class CanvasPanel(QWidget):
         if paths is not None:
             self.set_travelled(share * paths.length)
             self.canvas.set_bit(paths.place_at(share * paths.length))
+            self._scrubbed = True
             self.scrubbed.emit(share)
 
     def step(self, loops: int) -> None:

@@ -32,7 +32,7 @@ from drypoint.ui.design_side.translate import (
 from drypoint.ui.design_side.words import board_page, cuts_page, passes_page, surface_page
 from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.pages.design import BitsPage, BlankPage, BoardPage, BoardPageValues, CutsPage, CutsPageValues
-from drypoint.ui.pages.measure import PassesPage, PassesPageValues, SurfacePage, SurfacePageValues
+from drypoint.ui.pages.measure import PassesPage, SurfacePage, SurfacePageValues
 from drypoint.ui.parts.page import Page
 from drypoint.ui.window import MainWindow
 
@@ -97,7 +97,7 @@ class DesignPages(QObject):
         self.surface.plan.connect(self._planner.plan)
         self.surface.read_table.connect(self._choose_table)
         self.passes.edited.connect(self._change_passes)
-        self.passes.plan.connect(self._planner.plan)
+        self.passes.plan.connect(self._plan_pass)
 
     # settings out
 
@@ -264,9 +264,9 @@ class DesignPages(QObject):
                 self.surface.show_surface(SurfacePageValues())
             else:
                 self.surface.show_surface(surface_page(session.snapshot, touches))
-        if self._is_new("passes", planner.passes):
-            passes = planner.passes
-            self.passes.show_passes(PassesPageValues() if passes is None else passes_page(passes))
+        touched = touches is not None and touches.heat is not None
+        if self._is_new("passes", (planner.passes, touched)):
+            self.passes.show_passes(passes_page(planner.passes, touched))
         for step, page in self._pages.items():
             error = planner.errors.get(step)
             if error is None:
@@ -274,9 +274,18 @@ class DesignPages(QObject):
             else:
                 page.show_trouble(error.what, " ".join(part for part in (error.where, error.hint) if part))
 
+    def _plan_pass(self) -> None:
+        """Plan the next pass, or say what must come first."""
+        touches = self._planner.touches
+        if self._planner.passes is None and (touches is None or touches.heat is None or touches.stale):
+            self._window.choose_step(list(self._pages).index(StepName.SURFACE))
+            self._messages.say(self.tr("A pass follows the copper's height: touch the copper first."))
+        else:
+            self._planner.plan()
+
     def _is_new(self, name: str, answer: object) -> bool:
         """Whether an answer is another one than the page shows: a page is not filled twice."""
-        if name in self._filled and self._filled[name] is answer:
+        if name in self._filled and _identical(self._filled[name], answer):
             return False
         self._filled[name] = answer
         return True
@@ -291,6 +300,13 @@ class DesignPages(QObject):
         canvas = self._window.canvas.canvas
         canvas.set_chosen(nets, Spot(at))
         canvas.zoom_to_chosen()
+
+
+def _identical(a: object, b: object) -> bool:
+    """Whether two answers are one and the same, or pairs of such."""
+    if isinstance(a, tuple) and isinstance(b, tuple):
+        return all(map(_identical, a, b))
+    return a is b
 
 
 def _keep_table(session: Session, path: Path) -> int:

@@ -49,9 +49,9 @@ def slots_of(board: Board) -> str:
 def source_of(board: Board) -> str:
     """Where the nets are known from."""
     return {
-        "attributes": _say("the copper file itself"),
+        "attributes": _say("its attributes"),
         "netlist": _say("the netlist"),
-        "touching": _say("copper that touches"),
+        "touching": _say("what touches"),
     }.get(board.net_source, board.net_source)
 
 
@@ -74,7 +74,9 @@ def board_facts(board: Board) -> BoardFacts:
         size=size_of(board),
         nets=_say("{count} nets").format(count=len(board.nets)),
         source=source_of(board),
-        holes=f"{holes_of(board)}; {slots_of(board)}",
+        holes=_say("{holes} holes, {slots} slots").format(
+            holes=len(board.holes) or _say("no"), slots=len(board.slots) or _say("no")
+        ),
     )
 
 
@@ -164,8 +166,15 @@ def surface_page(snap: Snapshot, picture: TouchPicture) -> SurfacePageValues:
     )
 
 
-def passes_page(picture: PassPicture) -> PassesPageValues:
-    """The passes page."""
+def passes_page(picture: PassPicture | None, touched: bool) -> PassesPageValues:
+    """The passes page; ``touched`` is whether the copper was touched at all."""
+    if picture is None:
+        if touched:
+            return PassesPageValues()
+        return PassesPageValues(
+            note_what=_say("The copper is not touched yet"),
+            note_text=_say("How deep a pass must go follows the copper's height: Surface comes first."),
+        )
     plan = picture.plan
     whole = sum(run.length for run in plan.done[:1]) or (plan.next.length if plan.next else 1.0)
     lines = [_pass_line(one, Mark.DONE, "", whole) for one in plan.done]
@@ -189,7 +198,7 @@ def passes_page(picture: PassPicture) -> PassesPageValues:
         through_share=totals.expected,
         after=_say("after pass {number}").format(number=len(plan.done))
         if cut
-        else _say("after pass 1, as expected"),
+        else _say("after pass 1 (expected)"),
         through=totals.through,
         doubtful=totals.doubtful,
         not_through=totals.not_through,

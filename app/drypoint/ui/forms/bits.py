@@ -82,6 +82,7 @@ class BitsForm(QWidget):
         for name, field in self._fields.items():
             field.set_value(getattr(values, name))
         self.drills.setText("  ".join(f"{d:g}" for d in values.drills))
+        self.drills.setCursorPosition(0)
         self._sketch.show_bit(values.tip, values.angle_deg)
 
     def _change(self, **changes: object) -> None:
