@@ -43,6 +43,7 @@ from drypoint.machine.procedures.resuming import find_again, resume_program
 from drypoint.machine.procedures.running import run_program
 from drypoint.machine.procedures.touching import zero_at_spot
 from drypoint.machine.procedures.workplace import Workplace
+from drypoint.machine.state import Activity
 from drypoint.passes.depth import uniform_pass
 from drypoint.program.model import Program
 from drypoint.program.place import place
@@ -66,6 +67,7 @@ the eye's spread is 0.03 mm in each axis."""
 HEIGHT = 0.015
 """Depths that differ by less are equal, mm: two touches of the zero spot, spread 3 µm each, and play."""
 TRIES = 4
+LOUD = tuple(kind for kind in FaultKind if kind not in SILENT)
 
 
 @dataclass
@@ -78,6 +80,8 @@ class Outcome:
     noticed: bool = False
     by: str = ""
     resumed: bool = False
+    twice: bool = False
+    """Whether another fault struck during the resume."""
     skipped: float = 0.0
     """mm of groove that were not cut."""
     astray: float = 0.0
@@ -88,6 +92,7 @@ class Outcome:
     mishaps: tuple[str, ...] = ()
     suspect: bool = False
     overlap: float = 0.0
+    said: str = ""
     error: str = ""
 
     @property
@@ -117,9 +122,9 @@ def grooves() -> list[np.ndarray]:
 
 
 @functools.cache
-def program() -> Program:
-    """What is run."""
-    settings = ProgramSettings(spindle_delay=1.0, park=None)
+def program(by_hand: bool = False) -> Program:
+    """What is run, for a spindle that the controller switches or only a hand can."""
+    settings = ProgramSettings(spindle_delay=1.0, park=None, spindle_control=not by_hand)
     (made,) = place([uniform_pass(grooves(), BIT, 0.1)], Rigid(), None, settings=settings)
     return made
 
@@ -134,7 +139,8 @@ class Scene:
     before: int = 0
 
     def __post_init__(self) -> None:
-        self.bench = Bench(self.number, BenchSetup(width=32.0, height=20.0, kind=Kind.FLAT, loose=()))
+        setup = BenchSetup(width=32.0, height=20.0, kind=Kind.FLAT, loose=(), hand_spindle=self.by_hand)
+        self.bench = Bench(self.number, setup)
         self.connect()
         operator, controller = self.bench.operator, self.place.controller
         operator.ask(Request(RequestKind.CHANGE_BIT, "bit", bit=BIT))
@@ -143,15 +149,24 @@ class Scene:
         check_contact(self.place)
         zero_at_spot(self.place)
         clip_off(self.place)
-        marks = ["G0Z2", f"G0X{MARK[0]}Y{MARK[1]}", "M3S8000", "G1Z-0.25F100", "G1Z2F600", "M5"]
-        controller.stream(marks)
+        self.bench.body.switch_by_hand(True)
+        controller.stream(["G0Z2", f"G0X{MARK[0]}Y{MARK[1]}", "G1Z-0.25F100", "G1Z2F600"])
+        self.bench.body.switch_by_hand(False)
+        if not self.by_hand:
+            self.bench.body.hand_spindle = None
         self.before = len(self.bench.copper.sweeps)
+
+    @property
+    def by_hand(self) -> bool:
+        """Whether only a hand switches this spindle."""
+        return self.number % 3 == 2
 
     def connect(self) -> None:
         """Open the port anew."""
         controller = Controller(self.bench.connect())
         controller.connect()
-        self.place = Workplace(controller, self.bench.operator, PRESET)
+        preset = replace(PRESET, spindle=SpindleKind.BY_HAND) if self.by_hand else PRESET
+        self.place = Workplace(controller, self.bench.operator, preset)
 
     def hands(self, seed: int) -> None:
         """Other hands from now on: the same bench, other errors of the eye."""
@@ -178,8 +193,8 @@ class Scene:
 def reference(number: int) -> tuple[np.ndarray, int]:
     """Samples and pieces of the uninterrupted run."""
     scene = Scene(number)
-    with tempfile.TemporaryDirectory() as folder, Kept(Path(folder)) as kept:
-        run_program(scene.place, program(), kept.journal(), check_first=False)
+    with tempfile.TemporaryDirectory() as folder, Kept(Path(folder), scene) as kept:
+        run_program(scene.place, kept.program, kept.journal(), check_first=False)
     if scene.bench.mishaps:
         raise AssertionError(scene.bench.mishaps)
     return scene.samples(), scene.pieces()
@@ -188,7 +203,8 @@ def reference(number: int) -> tuple[np.ndarray, int]:
 class Kept:
     """A job file."""
 
-    def __init__(self, folder: Path) -> None:
+    def __init__(self, folder: Path, scene: Scene) -> None:
+        self.program = program(scene.by_hand)
         self.job = Job(folder / "run.drypoint", create=True)
 
     def __enter__(self) -> Kept:
@@ -199,7 +215,7 @@ class Kept:
 
     def journal(self) -> JobJournal:
         """The journal of a new run."""
-        self.last = JobJournal(self.job, program().title, program().lines)
+        self.last = JobJournal(self.job, self.program.title, self.program.lines)
         return self.last
 
 
@@ -220,10 +236,10 @@ def one(seed: int) -> Outcome:
     scene = Scene(seed % BENCHES)
     scene.hands(seed)
     found = Outcome(seed, None if fault is None else fault.kind)
-    with tempfile.TemporaryDirectory() as folder, Kept(Path(folder)) as kept:
+    with tempfile.TemporaryDirectory() as folder, Kept(Path(folder), scene) as kept:
         injector = Injector(scene.bench, [] if fault is None else [fault])
         try:
-            run_program(scene.place, program(), kept.journal(), check_first=seed % 5 == 0)
+            run_program(scene.place, kept.program, kept.journal(), check_first=seed % 5 == 0)
         except MachineError as error:
             found.noticed, found.by = True, type(error).__name__
         injector_done = bool(injector.done)
@@ -238,29 +254,36 @@ def one(seed: int) -> Outcome:
 
 
 def take_up(scene: Scene, kept: Kept, found: Outcome) -> None:
-    """Resume as a person would, more than once if need be."""
+    """Resume as a person would, more than once if need be: in every third run another fault strikes
+    while the position is found again or the rest is cut."""
+    if found.seed % 3 == 0:
+        again = Injector(scene.bench, [draw(found.seed + 100_000, 120, LOUD)])
     for _ in range(TRIES):
         try:
-            if not scene.bench.controller.powered or scene.bench.link.unplugged:
+            if scene.place.controller.state.activity is Activity.NOT_CONNECTED:
                 scene.connect()
             record = unfinished(kept.job)
             if record is None:  # it struck before the first move
                 find_again(scene.place, mark=MARK, spot=SPOT)
-                result = run_program(scene.place, program(), kept.journal())
+                result = run_program(scene.place, kept.program, kept.journal())
             else:
                 result = resume_program(
-                    scene.place, program(), kept.journal(), first=record.executed, mark=MARK, spot=SPOT
+                    scene.place, kept.program, kept.journal(), first=record.executed, mark=MARK, spot=SPOT
                 )
             found.resumed, found.overlap, found.error = result.finished, result.overlap, ""
-            return
+            break
         except MachineError as error:
             found.error = f"{type(error).__name__}: {error}"
+    if found.seed % 3 == 0:
+        found.twice = bool(again.done)
+        again.disarm()
 
 
 def between(scene: Scene, kept: Kept, found: Outcome) -> None:
     """The checks before the next cut."""
     journal = kept.last
     results = check_between(scene.place, spot=SPOT, mark=MARK, journal=journal)
+    found.said = " / ".join(result.what for result in results)
     found.suspect = not all(result.good for result in results)
     noted = [text for _, text in events(kept.job, journal.run_id)]
     if found.suspect != any(text.startswith("suspect") for text in noted):
@@ -289,8 +312,8 @@ def compare(scene: Scene, found: Outcome) -> None:
 
 def table(outcomes: list[Outcome]) -> str:
     """By kind."""
-    head = f"{'kind':<16}{'runs':>5}{'struck':>7}{'noticed':>8}{'resumed':>8}{'suspect':>8}{'copper':>7}"
-    head += f"{'deeper':>7}{'mishaps':>8}{'good':>5}{'most aside mm':>15}{'most overlap mm':>17}"
+    head = f"{'kind':<16}{'runs':>5}{'struck':>7}{'noticed':>8}{'again':>6}{'resumed':>8}{'suspect':>8}"
+    head += f"{'copper':>7}{'deeper':>7}{'mishaps':>8}{'good':>5}{'most aside mm':>15}{'most overlap mm':>17}"
     rows = [head]
     for kind in (*FaultKind, None):
         some = [one for one in outcomes if one.kind is kind]
@@ -300,6 +323,7 @@ def table(outcomes: list[Outcome]) -> str:
             len(some),
             sum(o.struck for o in some),
             sum(o.noticed for o in some),
+            sum(o.twice for o in some),
             sum(o.resumed for o in some),
             sum(o.suspect for o in some),
             sum(o.copper for o in some),
@@ -307,7 +331,7 @@ def table(outcomes: list[Outcome]) -> str:
             sum(bool(o.mishaps) for o in some),
             sum(o.good for o in some),
         )
-        widths = (5, 7, 8, 8, 8, 7, 7, 8, 5)
+        widths = (5, 7, 8, 6, 8, 8, 7, 7, 8, 5)
         row = f"{kind or 'none':<16}" + "".join(f"{c:>{w}}" for c, w in zip(counts, widths, strict=True))
         rows.append(f"{row}{max(o.aside for o in some):>15.3f}{max(o.overlap for o in some):>17.2f}")
     return "\n".join(rows)
