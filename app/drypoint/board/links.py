@@ -30,9 +30,10 @@ WIRE_ROOM = 0.6
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Linking:
-    """The wires, and what the other layer did that wires between holes cannot."""
+    """The wires, the holes that join both layers, and what wires between holes cannot replace."""
 
     wires: tuple[LinkWire, ...]
+    through: tuple[Hole, ...]
     findings: tuple[Finding, ...]
 
 
@@ -58,26 +59,26 @@ def link_wires(nets: Mapping[str, Geometry], other: Mapping[str, Geometry], hole
     """
     runs: list[tuple[str, Hole, Hole]] = []
     findings: list[Finding] = []
-    through = 0
+    through: list[Hole] = []
     unreached: list[str] = []
     for name, far in other.items():
         net = _net(name, nets.get(name), far, [h for h in holes if h.net == name and h.plated is not False])
         runs += [(name, net.holes[a], net.holes[b]) for a, b in _tree(net)]
-        through += len({k for group in net.groups if _bridges(net, group) for k in group})
+        through += [net.holes[k] for k in sorted({k for g in net.groups if _bridges(net, g) for k in g})]
         if len(pieces(far)) > len(net.groups):
             unreached.append(name)
     if through:
         findings.append(
             Finding(
                 "through",
-                f"{through} plated holes carry current to the other layer; on a milled board the link wires "
-                "do, or a rivet or a soldered lead on both sides.",
+                f"{len(through)} plated holes carry current to the other layer; on a milled board the "
+                "link wires do, or a rivet or a soldered lead on both sides.",
             )
         )
     if unreached:
         findings.append(_unreached(unreached))
     findings += _still_open(nets, runs)
-    return Linking(tuple(_wires(runs, nets, other, holes)), tuple(findings))
+    return Linking(tuple(_wires(runs, holes)), tuple(through), tuple(findings))
 
 
 def _net(name: str, near: Geometry | None, far: Geometry, holes: list[Hole]) -> _Net:
@@ -148,12 +149,7 @@ def _cost(a: Hole, b: Hole) -> float:
     return math.dist((a.x, a.y), (b.x, b.y)) + LEAD_PENALTY * leads
 
 
-def _wires(
-    runs: Sequence[tuple[str, Hole, Hole]],
-    nets: Mapping[str, Geometry],
-    other: Mapping[str, Geometry],
-    holes: Sequence[Hole],
-) -> Iterable[LinkWire]:
+def _wires(runs: Sequence[tuple[str, Hole, Hole]], holes: Sequence[Hole]) -> Iterable[LinkWire]:
     """Wires with their insulation: bare only where nothing foreign is near on the wires' side.
 
     The wires lie on the side that is not milled; what is foreign there is leads in holes of other

@@ -181,6 +181,7 @@ def _assemble(
         other_copper=other,
         legend=frame.shape(layers.legend.shape) if layers.legend is not None else None,
         links=links.wires,
+        rivets=links.through,
         files=files,
         findings=tuple(findings),
         to_design=frame.to_design,

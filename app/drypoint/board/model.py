@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from shapely import Geometry, Polygon
+from shapely import Geometry, MultiPolygon, Polygon
 
 from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
@@ -108,8 +108,9 @@ class Board:
 
     Attributes
     ----------
-    outline : Polygon
-        The finished board's edge; cut-outs are its interior rings.
+    outline : Polygon or MultiPolygon
+        The finished board's edge; cut-outs are its interior rings. Several pieces where several
+        boards share a blank: `outlines` are they.
     nets : mapping of str to geometry
         Copper of the milled side, one (multi)polygon per net; disjoint unless ``findings`` says so.
     net_source : str
@@ -118,13 +119,17 @@ class Board:
         Copper of the other side, same frame; empty for a single-layer design.
     legend : geometry or None
         Marking of the component side, same frame (so it reads mirrored when the bottom is milled).
+    rivets : tuple of Hole
+        Holes that need a rivet, or a lead soldered on both sides, where they are not plated and no
+        link wire is used.
     to_design : Rigid
-        Maps the board frame back to the coordinates of the design files.
+        Maps the board frame back to the coordinates of the design files; of the first board where
+        several share a blank.
     """
 
     name: str
     side: Side
-    outline: Polygon
+    outline: Polygon | MultiPolygon
     nets: Mapping[str, Geometry]
     net_source: str
     holes: tuple[Hole, ...] = ()
@@ -132,9 +137,15 @@ class Board:
     other_copper: Mapping[str, Geometry] = field(default_factory=dict)
     legend: Geometry | None = None
     links: tuple[LinkWire, ...] = ()
+    rivets: tuple[Hole, ...] = ()
     files: tuple[LayerFile, ...] = ()
     findings: tuple[Finding, ...] = ()
     to_design: Rigid = field(default_factory=Rigid)
+
+    @property
+    def outlines(self) -> tuple[Polygon, ...]:
+        """The edge of each board on the blank, one by one."""
+        return (self.outline,) if isinstance(self.outline, Polygon) else tuple(self.outline.geoms)
 
     @property
     def width(self) -> float:

@@ -21,6 +21,7 @@ from drypoint.passes.model import Pass
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit, fit_rigid
 from drypoint.session.codec import from_json
+from drypoint.session.copies import with_copies
 from drypoint.session.layout import Layout, lay_out
 from drypoint.session.memo import Memo
 from drypoint.session.plans import (
@@ -40,7 +41,8 @@ from drypoint.surface.model import Surface, fit_surface
 from drypoint.surface.plan import plan_touches
 from drypoint.surface.touch import Touches
 
-BOARD = ("source", "board")
+DESIGN = ("source", "board")
+BOARD = (*DESIGN, "copies", "bits")
 LAYOUT = (*BOARD, "blank")
 CUTS = (*LAYOUT, "bits", "cuts")
 FIT = (*LAYOUT, "setup", "reference")
@@ -71,6 +73,24 @@ class Derived:
         self._memo = Memo()
 
     def board(self, snap: Snapshot, progress: Progress | None = None) -> Board:
+        """What is milled: the design, as often as it is to be made.
+
+        Raises
+        ------
+        PlanError
+            If no files were given yet, or copies lie too close.
+        InputError
+            If the files cannot be understood.
+        """
+        design = self.design(snap, progress)
+        settings = snap.settings
+
+        def compute() -> Board:
+            return with_copies(design, settings.copies, settings.bits.mill.diameter)
+
+        return self._memo.get("board", snap.key(*BOARD), compute)
+
+    def design(self, snap: Snapshot, progress: Progress | None = None) -> Board:
         """The design, understood.
 
         Raises
@@ -92,7 +112,7 @@ class Derived:
                 progress=progress,
             )
 
-        return self._memo.get("board", snap.key(*BOARD), compute)
+        return self._memo.get("design", snap.key(*DESIGN), compute)
 
     def layout(self, snap: Snapshot) -> Layout:
         """Board, blank and clamps on the bed."""

@@ -22,15 +22,19 @@ _VIRIDIS = (
 )  # fmt: skip
 
 
+def _edges(board: Board) -> list[Points]:
+    """Every ring of the outline: boards and their cut-outs."""
+    rings = [ring for one in board.outlines for ring in (one.exterior, *one.interiors)]
+    return [as_points(np.asarray(ring.coords)[:, :2]) for ring in rings]
+
+
 def _ground(board: Board, layout: Layout) -> list[str]:
     body = [svg.area(layout.blank, svg.BLANK, f'stroke="{svg.INK2}" stroke-width="0.12"')]
     body += [svg.area(shape, svg.COPPER) for shape in board.nets.values()]
     for hole in board.holes:
         body.append(svg.ring(hole.x, hole.y, hole.diameter / 2, svg.CANVAS, svg.INK2, 0.1))
     body += [svg.lines([slot.path], svg.CANVAS, slot.diameter) for slot in board.slots]
-    rings = [as_points(np.asarray(board.outline.exterior.coords)[:, :2])]
-    rings += [as_points(np.asarray(one.coords)[:, :2]) for one in board.outline.interiors]
-    body.append(svg.lines(rings, svg.INK, 0.3))
+    body.append(svg.lines(_edges(board), svg.INK, 0.3))
     for number, clamp in enumerate(layout.clamps, 1):
         body.append(svg.area(clamp, "#C9C5BF", f'stroke="{svg.INK2}" stroke-width="0.2"'))
         centre = clamp.centroid
@@ -119,8 +123,7 @@ def reach_picture(board: Board, layout: Layout, reach: ReachMap, title: str) -> 
 def carved_picture(board: Board, layout: Layout, carved: Geometry, check: IslandCheck) -> str:
     """The copper that is left, with the places where it is not the design."""
     body = [svg.area(layout.blank, svg.CANVAS), svg.area(carved, svg.COPPER)]
-    rings = [as_points(np.asarray(board.outline.exterior.coords)[:, :2])]
-    body.append(svg.lines(rings, svg.INK2, 0.15))
+    body.append(svg.lines(_edges(board), svg.INK2, 0.15))
     for flaw in (*check.shorts, *check.opens, *check.lost):
         body.append(svg.ring(*flaw.at, 1.5, "none", svg.CASING, 0.9))
         body.append(svg.ring(*flaw.at, 1.5, "none", svg.NOT_THROUGH, 0.5))
@@ -170,8 +173,7 @@ def surface_picture(
             body.append(
                 f'<path d="{cells}" fill="rgb({r},{g},{b})" stroke="rgb({r},{g},{b})" stroke-width="0.05"/>'
             )
-    rings = [as_points(np.asarray(board.outline.exterior.coords)[:, :2])]
-    body.append(svg.lines(rings, "#FFFFFF", 0.3))
+    body.append(svg.lines(_edges(board), "#FFFFFF", 0.3))
     body += [svg.ring(x, y, 0.5, svg.INK, "#FFFFFF", 0.2) for x, y in touches[:, :2]]
     edges = np.linspace(low, high, len(_VIRIDIS) + 1)
     legend = [

@@ -17,7 +17,6 @@ from drypoint.cuts.holes import in_travel_order as holes_in_order
 from drypoint.cuts.holes import plan_holes, reference_marks
 from drypoint.cuts.islands import check
 from drypoint.cuts.model import Cut, CutKind, GroovePlan, IslandCheck
-from drypoint.cuts.outline import plan_outline
 from drypoint.geometry.points import length
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.islands_plan import Neighbours, lines_between, standing_copper
@@ -28,6 +27,7 @@ from drypoint.passes.reach import Totals, reach_map, totals
 from drypoint.passes.recut import plan_recut
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
+from drypoint.session.copies import as_one, plan_outlines
 from drypoint.session.layout import Layout
 from drypoint.session.settings import Settings
 from drypoint.surface.model import Surface
@@ -78,7 +78,7 @@ def plan_cuts(board: Board, layout: Layout, settings: Settings, progress: Progre
     through = blank.thickness + min(cuts.through, blank.backing * 0.8)
     holes = plan_holes(board, bits.drills, bits.mill, thickness=blank.thickness, through=through)
     progress.step(0.7, "Outline")
-    outline = plan_outline(
+    outline = plan_outlines(
         board,
         bits.mill,
         thickness=blank.thickness,
@@ -88,7 +88,7 @@ def plan_cuts(board: Board, layout: Layout, settings: Settings, progress: Progre
         tab_height=cuts.tab_height,
         keepout=layout.keepout,
     )
-    marks = reference_marks(board, layout.workable, bits.vbit, count=cuts.marks)
+    marks = reference_marks(as_one(board), layout.workable, bits.vbit, count=cuts.marks)
     progress.step(0.75, "Island check")
     under = bits.vbit.width(max(cuts.depth - blank.copper, 0.0))
     found = check(

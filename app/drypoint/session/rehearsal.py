@@ -26,6 +26,7 @@ from drypoint.progress import Progress
 from drypoint.session.actions import find, measure, prove, run
 from drypoint.session.plans import PassPlan
 from drypoint.session.session import Session
+from drypoint.session.settings import SECTIONS
 from drypoint.session.station import INSET, Station, connect, make_bench
 from drypoint.session.work import SPARE, later_work, marks_work, pass_work, require_room
 from drypoint.surface.model import Surface
@@ -165,17 +166,8 @@ def _copy(session: Session, shadow: Session, touches: int | None) -> None:
     )
     settings = snap.settings
     surface = settings.surface if touches is None else replace(settings.surface, touches=touches)
-    shadow.change(
-        "Rehearse",
-        board=settings.board,
-        blank=settings.blank,
-        bits=settings.bits,
-        cuts=settings.cuts,
-        surface=surface,
-        passes=settings.passes,
-        reference=settings.reference,
-        machine=settings.machine,
-    )
+    sections = {name: getattr(settings, name) for name in SECTIONS}
+    shadow.change("Rehearse", **(sections | {"surface": surface}))
     shadow.touched("source")
 
 

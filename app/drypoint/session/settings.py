@@ -53,6 +53,31 @@ class BlankSettings:
 
 
 @dataclass(frozen=True, slots=True)
+class CopyPlace:
+    """One copy of the board: where the lower left of its extent lies among the copies, mm.
+
+    ``angle_deg`` turns it anticlockwise before that.
+    """
+
+    x: float
+    y: float
+    angle_deg: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class CopySettings:
+    """How often the board is made on one blank: in rows, or each copy in its own place.
+
+    ``places`` overrules columns, rows and gap where there are any.
+    """
+
+    columns: int = 1
+    rows: int = 1
+    gap: float = 4.0
+    places: tuple[CopyPlace, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class BitSettings:
     """The bits in the box. Speeds: common practice, no source; to be adapted to the material."""
 
@@ -143,6 +168,7 @@ class Settings:
 
     board: BoardSettings = field(default_factory=BoardSettings)
     blank: BlankSettings = field(default_factory=BlankSettings)
+    copies: CopySettings = field(default_factory=CopySettings)
     bits: BitSettings = field(default_factory=BitSettings)
     cuts: CutSettings = field(default_factory=CutSettings)
     surface: SurfaceSettings = field(default_factory=SurfaceSettings)
