@@ -46,7 +46,7 @@ class MachineSide(QObject):
         self.proving = Proving(self.desk)
         self.rehearsing = Rehearsing(self.desk)
         window.commands["connect"].triggered.connect(self.connect_machine)
-        self.running.page.answered.connect(lambda what: what == CONNECT and self.connect_machine())
+        self.running.page.answered.connect(self._answered)
         self.referencing.page.make_holes.connect(self._make_holes)
         bridge.job_changed.connect(self._job_changed)
         if bridge.session is not None:
@@ -60,6 +60,10 @@ class MachineSide(QObject):
     def connect_bench(self, pace: float | None = None) -> None:
         """Connect to the bench at once."""
         self.connecting.connect_to(Way("", pace))
+
+    def _answered(self, what: str) -> None:
+        if what == CONNECT:
+            self.connect_machine()
 
     def _make_holes(self) -> None:
         self.desk.window.choose_step(7)

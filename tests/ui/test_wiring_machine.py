@@ -1,0 +1,395 @@
+"""The machine's side of the window on the bench: every step of the job by its own buttons."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+from pathlib import Path
+
+import numpy as np
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QWidget
+
+from drypoint.bench.bench import Bench
+from drypoint.job.journal import runs
+from drypoint.machine.operator import RequestKind
+from drypoint.machine.state import Activity
+from drypoint.session.session import Session
+from drypoint.session.station import make_bench
+from drypoint.ui.app import Application
+from drypoint.ui.design_side.remember import Remembered
+from drypoint.ui.machine_side.running import RUNNING
+from drypoint.ui.machine_side.wire import MachineSide
+from drypoint.ui.parts.glyph import Mark
+from drypoint.ui.theme.theme import Theme
+
+COPPER = """%TF.FileFunction,Copper,L1,Top*%
+%FSLAX46Y46*%
+%MOMM*%
+%ADD10C,1.6*%
+%ADD11C,0.8*%
+%TO.N,A*%
+D10*
+X3000000Y3000000D03*
+D11*
+X3000000Y3000000D02*
+X3000000Y9000000D01*
+D10*
+X3000000Y9000000D03*
+%TO.N,B*%
+D10*
+X8000000Y3000000D03*
+D11*
+X8000000Y3000000D02*
+X12000000Y9000000D01*
+D10*
+X12000000Y9000000D03*
+M02*
+"""
+OUTLINE = """%TF.FileFunction,Profile,NP*%
+%FSLAX46Y46*%
+%MOMM*%
+%ADD10C,0.1*%
+D10*
+X0Y0D02*
+X16000000Y0D01*
+X16000000Y12000000D01*
+X0Y12000000D01*
+X0Y0D01*
+M02*
+"""
+LONG = 60_000
+"""Longest any step may take here, ms; far above what it does take."""
+
+
+@pytest.fixture(scope="module")
+def design(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    folder = tmp_path_factory.mktemp("design")
+    (folder / "top.gbr").write_text(COPPER)
+    (folder / "outline.gbr").write_text(OUTLINE)
+    return folder
+
+
+@pytest.fixture
+def job(design: Path, tmp_path: Path) -> Path:
+    """A job of the small board with few touches and no other edges to feel."""
+    session = Session.create(tmp_path / "small.drypoint")
+    board = replace(session.settings.board, side=type(session.settings.board.side).TOP)
+    session.change("Top side", board=board)
+    session.import_files([design])
+    session.change(
+        "Few touches",
+        surface=replace(session.settings.surface, touches=9),
+        blank=replace(session.settings.blank, margin=7.0),
+    )
+    path = session.job.path
+    session.close()
+    return path
+
+
+@pytest.fixture
+def bench(job: Path) -> Bench:
+    session = Session.open(job)
+    made = make_bench(session.derived.layout(session.snapshot), session.settings, 3, loose=())
+    session.close()
+    return made
+
+
+class Bystander:
+    """The window with its machine side, and patience."""
+
+    def __init__(self, application: Application, qtbot) -> None:
+        self.app = application
+        self.window = application.window
+        self.qtbot = qtbot
+        side = self.window.findChild(MachineSide)
+        assert side is not None
+        self.side = side
+        self.desk = side.desk
+        self.bugs: list[str] = []
+        application.bridge.bug.connect(lambda _name, text: self.bugs.append(text))
+
+    @property
+    def session(self) -> Session:
+        session = self.app.bridge.session
+        assert session is not None
+        return session
+
+    def wait(self, until: Callable[[], bool]) -> None:
+        self.qtbot.waitUntil(lambda: until() or bool(self.bugs), timeout=LONG)
+        assert not self.bugs, self.bugs[0]
+
+    def click(self, what: QWidget) -> None:
+        self.wait(what.isEnabled)
+        self.qtbot.mouseClick(what, Qt.MouseButton.LeftButton)
+
+    def rest(self) -> None:
+        """Until nothing moves, is asked or is computed."""
+        bridge, running = self.app.bridge, self.side.running
+        desk = self.desk
+        self.wait(lambda: not (desk.busy or desk._handlers or bridge.busy or running._later.isActive()))
+
+    def connect(self) -> None:
+        self.window.commands["connect"].trigger()
+        dialog = self.side.connecting._dialog
+        assert dialog is not None
+        dialog.pace.setCurrentIndex(3)
+        self.click(dialog.connect_button)
+        self.wait(lambda: self.desk.station is not None and not self.desk.busy)
+        dialog.reject()
+
+    def asked(self, kind: RequestKind) -> None:
+        """Until this is asked and may be answered."""
+        bar = self.desk.bar
+        self.wait(lambda: bar.asked is not None and bar.asked.request.kind is kind)
+        self.wait(bar.done_button.isEnabled)
+
+    def touch(self) -> None:
+        """The copper, with the bench's hands doing all of it."""
+        self.window.choose_step(4)
+        self.desk.operator.shown = 0.0
+        self.desk.bar.automatic.setChecked(True)
+        self.side.touching.survey = False
+        self.click(self.side.touching.page.touch_button)
+        self.rest()
+
+    def run(self) -> None:
+        """The next piece of work to its end."""
+        self.window.choose_step(7)
+        self.click(self.side.running.page.start_button)
+        self.rest()
+
+
+@pytest.fixture
+def opened(light: Theme, qtbot, tmp_path: Path, job: Path, bench: Bench) -> Iterator[Callable[[], Bystander]]:
+    """Opens the window on the job; may be called again once it was closed."""
+    made: list[Application] = []
+
+    def open_window() -> Bystander:
+        application = Application(light, Remembered(tmp_path / "window.json"))
+        made.append(application)
+        who = Bystander(application, qtbot)
+        who.side.connecting._bench = bench
+        application.window.resize(1600, 1000)
+        application.window.show()
+        application.design.documents.open(job)
+        who.rest()
+        return who
+
+    yield open_window
+    for application in made:
+        application.close()
+        application.window.close()
+        application.window.deleteLater()
+
+
+@pytest.fixture
+def who(opened: Callable[[], Bystander]) -> Bystander:
+    return opened()
+
+
+def test_connecting_moves_nothing_and_is_shown(who: Bystander, bench: Bench) -> None:
+    before = bench.tip()
+    assert who.window.strip.state.value == "not connected"
+    assert not who.side.running.page.start_button.isEnabled()
+    who.connect()
+    assert bench.tip() == before
+    who.wait(lambda: who.window.strip.state.value == "at rest")
+    assert who.window.jog.position.switch.isEnabled()
+
+
+def test_jogging_steps_holds_and_locks(who: Bystander, bench: Bench) -> None:
+    who.connect()
+    position = who.window.jog.position
+    start = np.array(bench.tip())
+    position.steps.choose(2)
+    who.click(position._buttons["x", 1])
+    who.wait(lambda: bool(np.isclose(bench.tip()[0] - start[0], 1.0, atol=0.05)))
+    who.wait(lambda: who.desk.state.activity is Activity.AT_REST)
+    bench.clock.pace = 1.0
+    who.qtbot.mousePress(position._buttons["x", 1], Qt.MouseButton.LeftButton)
+    who.wait(lambda: bench.tip()[0] - start[0] > 3.0)
+    who.qtbot.mouseRelease(position._buttons["x", 1], Qt.MouseButton.LeftButton)
+    who.wait(lambda: who.desk.state.activity is Activity.AT_REST)
+    gone = bench.tip()[0] - start[0]
+    assert 3.0 < gone < 35.0, "a held jog ends when it is let go, not at its farthest"
+    who.window.commands["arm"].setChecked(True)
+    assert position.keys.armed
+    who.desk.thread_.pace = 5.0
+    who.desk.start("a procedure", lambda _: list(map(bench.clock.sleep, [1.0] * 3)))
+    who.wait(lambda: not position.keys.armed)
+    who.rest()
+
+
+def test_touched_by_hand_and_bench_then_reach(who: Bystander) -> None:
+    who.connect()
+    who.window.choose_step(4)
+    who.side.touching.survey = False
+    who.click(who.side.touching.page.touch_button)
+    bar = who.desk.bar
+    who.asked(RequestKind.CHANGE_BIT)
+    assert bar.isVisible()
+    who.wait(lambda: who.window.strip.state.value == "needs you")
+    assert not who.window.jog.position.switch.isEnabled()
+    who.click(bar.done_button)
+    who.asked(RequestKind.JOG_TO)
+    assert who.window.jog.position.switch.isEnabled()
+    before = who.desk.state.machine
+    who.click(who.window.jog.position._buttons["x", 1])
+    who.wait(lambda: who.desk.state.machine != before and bar.done_button.isEnabled())
+    who.click(bar.help_button)
+    who.asked(RequestKind.CLIP_OFF)
+    who.desk.operator.shown = 0.0
+    bar.automatic.setChecked(True)
+    who.rest()
+    found = who.session.derived.touches(who.session.snapshot)
+    assert found is not None
+    assert len(found[0].touches) == 9
+    picture = who.window.heat._picture
+    assert picture is not None
+    assert len(picture.touches) == 9
+    plan = who.session.derived.passes_ready(who.session.snapshot)
+    assert plan is not None, "the reach of the next pass is there to be looked at"
+    assert plan.next is not None
+    following = who.side.running.following
+    assert following is not None
+    assert who.side.running.page.start_button.isVisibleTo(who.side.running.page)
+
+
+def test_declining_ends_a_procedure_in_plain_words(who: Bystander) -> None:
+    who.connect()
+    who.window.choose_step(4)
+    who.click(who.side.touching.page.touch_button)
+    who.asked(RequestKind.CHANGE_BIT)
+    who.click(who.desk.bar.decline_button)
+    who.rest()
+    assert not who.desk.bar.isVisible()
+    assert "Declined" in who.window.strip._message._whole
+
+
+def test_the_whole_job(who: Bystander, bench: Bench, opened: Callable[[], Bystander]) -> None:
+    who.connect()
+    who.touch()
+    who.run()
+    assert [record.data["program"] for record in who.session.snapshot.records["done"]]
+    _hold_resume_stop(who)
+    again = _killed_and_resumed(who, bench, opened)
+    _proved(again)
+    _moved_and_found(again, bench)
+
+
+def _hold_resume_stop(who: Bystander) -> None:
+    """A pass is begun, held, goes on, is stopped; it is offered to be resumed."""
+    strip, running = who.window.strip, who.side.running
+    who.desk.thread_.pace = 4.0
+    who.window.choose_step(7)
+    who.click(running.page.start_button)
+    who.wait(lambda: strip.state.value == "cutting")
+    who.wait(lambda: running._event is not None and running._event.executed > 3)
+    who.click(strip.hold_button)
+    who.wait(lambda: strip.state.value == "held" and who.desk.state.still)
+    place = who.desk.state.work
+    who.qtbot.wait(150)
+    assert who.desk.state.work == place
+    who.window.commands["resume"].trigger()
+    who.wait(lambda: strip.state.value == "cutting" and who.desk.state.work != place)
+    who.window.commands["stop"].trigger()
+    who.rest()
+    who.wait(lambda: who.desk.state.activity is Activity.AT_REST)
+    assert running.work is not None
+    assert running.work.broken is not None
+    assert running.resume_button.isVisibleTo(running.page)
+    assert not any(record.data["program"] == running.work.broken.program for record in _done(who))
+
+
+def _killed_and_resumed(who: Bystander, bench: Bench, opened: Callable[[], Bystander]) -> Bystander:
+    """Resumed, closed in the middle, opened again, zero found again and resumed to its end."""
+    running = who.side.running
+    who.click(running.resume_button)
+    who.wait(lambda: who.window.strip.state.value == "cutting")
+    who.app.close()
+    who.window.close()
+    again = opened()
+    record = runs(again.session.job)[-1]
+    assert not record.finished
+    assert record.ended is not None, "the journal was ended when the window was closed"
+    again.connect()
+    again.desk.operator.shown = 0.0
+    again.desk.bar.automatic.setChecked(True)
+    again.window.choose_step(7)
+    again.rest()
+    again.click(again.side.running.resume_button)
+    again.rest()
+    assert runs(again.session.job)[-1].finished
+    assert again.session.derived.done_passes(again.session.snapshot)
+    snap = again.session.snapshot
+    lines = again.session.derived.cuts(snap).grooves.lines
+    assert bench.through_share(lines, again.session.derived.fit(snap)) > 0.9
+    return again
+
+
+def _proved(who: Bystander) -> None:
+    """Island touch from the proof page; list and canvas follow each other."""
+    who.window.choose_step(8)
+    page = who.side.proving.page
+    who.click(page.rest_button)
+    who.rest()
+    standing = who.side.proving.standing
+    assert standing is not None
+    assert any(state == "proved" for _, state in standing.pairs)
+    row = next(k for k, line in enumerate(page._lines) if line.mark is Mark.DONE and "A" in line.nets)
+    page.list.setCurrentIndex(page.model.index(row))
+    assert [name for name, _ in who.window.canvas.canvas._marks.chosen][:1] == ["A"]
+
+
+def _moved_and_found(who: Bystander, bench: Bench) -> None:
+    """The board is clamped anew; two, then three holes are touched through the panel."""
+    snap = who.session.snapshot
+    corners = [(0.0, 0.0), (16.0, 0.0), (16.0, 12.0), (0.0, 12.0)]
+    before = bench.board_to_sheet(corners, who.session.derived.fit(snap))
+    who.window.choose_step(6)
+    who.click(who.side.referencing.moved_button)
+    who.rest()
+    assert who.side.running.following is None, "nothing is run while the board's place is not known"
+    panel = who.window.jog.reference
+    for touched in (1, 2, 3):
+        who.click(panel.another_button)
+        who.rest()
+        found = who.side.referencing.found
+        assert found is not None
+        assert len(found.touched) == touched
+        assert (found.fit is None) == (touched < 2)
+    after = bench.board_to_sheet(corners, who.session.derived.fit(who.session.snapshot))
+    assert np.hypot(*(after - before).T).max() < 0.15
+    who.click(panel.remap_button)
+    who.rest()
+    remapped = who.side.remapping.found
+    assert remapped is not None
+    assert remapped.turned_deg == pytest.approx(-0.8, abs=0.5)
+
+
+def _done(who: Bystander) -> tuple:
+    return who.session.snapshot.records["done"]
+
+
+def test_a_place_is_set_by_hand_wheel_and_touched_by_the_key(who: Bystander) -> None:
+    who.connect()
+    who.rest()
+    over = who.window.jog.reference
+    who.click(over.over)
+    who.rest()
+    assert "not known" in who.window.strip._message._whole
+    who.click(who.window.jog.position.enter_place)
+    dialog = who.side.jogging.dialog
+    assert dialog is not None
+    for axis, value in (("x", 4.0), ("y", 5.0), ("z", 3.0)):
+        dialog.fields[axis].set_value(value)
+    who.click(dialog.set_button)
+    who.rest()
+    who.wait(lambda: who.desk.state.work is not None and abs(who.desk.state.work[0] - 4.0) < 0.01)
+    who.window.commands["over_hole"].trigger()
+    who.rest()
+    record = who.session.snapshot.records["reference"][-1]
+    assert record.data["touched"] == pytest.approx([4.0, 5.0], abs=0.01)
+    assert who.desk.thread_.running != RUNNING
