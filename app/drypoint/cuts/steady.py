@@ -82,7 +82,8 @@ class _Search:
         for place, city in enumerate(order):
             self.at[city] = place
         self.z: list[complex] = (places[:, 0] + 1j * places[:, 1]).tolist()
-        apart, near = cKDTree(places).query(places, k=min(NEIGHBOURS + 1, count))
+        found = cKDTree(places).query(places, k=min(NEIGHBOURS + 1, count))
+        apart, near = np.asarray(found[0]), np.asarray(found[1])
         self.near: list[list[tuple[int, float]]] = [
             [(city, away) for city, away in zip(cities, ways, strict=True) if city != own]
             for own, (cities, ways) in enumerate(zip(near.tolist(), apart.tolist(), strict=True))
