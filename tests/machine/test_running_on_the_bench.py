@@ -94,3 +94,13 @@ def test_no_lost_line_leads_the_bit_astray(runs, tmp_path, line):
     runs.compare(scene, found)
     assert found.mishaps == ()
     assert found.copper
+
+
+def test_lines_are_not_carried_out_where_the_check_mode_did_not_come(runs):
+    scene = runs.Scene(1)
+    before = scene.place.controller.place()
+    scene.bench.controller.on_text = lambda piece: b"$#\n" if piece == b"$C\n" else piece
+    with pytest.raises(runs.MachineError, match="check mode"):
+        scene.place.controller.check(runs.program().lines)
+    assert scene.place.controller.place() == before
+    assert not scene.bench.body.turning

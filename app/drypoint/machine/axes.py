@@ -10,6 +10,7 @@ from __future__ import annotations
 import threading
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
+from dataclasses import replace
 from typing import TypeAlias
 
 from drypoint.errors import MachineError
@@ -85,7 +86,8 @@ class Axes(Remote):
     def close(self) -> None:
         """Let go of the machine; one that still moves is stopped first, so that no beam stays on."""
         try:
-            if self._delivery.connected and self.state.activity is not Activity.AT_REST:
+            resting = self.state.activity is Activity.AT_REST and not self._delivery.pulsing
+            if self._delivery.connected and not resting:
                 self._channel.realtime(Realtime.HOLD)
                 self._channel.realtime(Realtime.RESET)
         except LinkLost:
@@ -116,7 +118,9 @@ class Axes(Remote):
         """The last look at the machine; `poll` lets a new one in."""
         if not self._delivery.connected:
             return MachineState(Activity.NOT_CONNECTED)
-        return view(self._channel, self._facts, self._purpose)
+        seen = view(self._channel, self._facts, self._purpose)
+        held = self._delivery.pulsing and self._delivery.pause.is_set() and seen.still
+        return replace(seen, activity=Activity.HELD) if held else seen
 
     @property
     def known(self) -> frozenset[str]:

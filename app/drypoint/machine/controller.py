@@ -7,10 +7,11 @@ from dataclasses import dataclass
 
 from drypoint.errors import MachineError
 from drypoint.machine.axes import DRAIN, Axes, Target, axis_words
+from drypoint.machine.bursts import BurstSender, bursts_of
 from drypoint.machine.faults import LineLost, LinkLost, Restarted, Stopped
 from drypoint.machine.guard import refuse_foreign
 from drypoint.machine.pacing import sent_alone
-from drypoint.machine.protocol import ProbeReport, Vec
+from drypoint.machine.protocol import Phase, ProbeReport, Vec
 from drypoint.machine.sender import Sender
 from drypoint.machine.state import Activity
 from drypoint.machine.streaming import StreamEvent, Streaming
@@ -95,12 +96,13 @@ class Controller(Axes):
         with self._own():
             refuse_foreign(lines, laser_mode=self._facts.laser_mode)
             follow = tracker or LineTracker(len(lines), self._facts.planner_blocks)
-            alone = sent_alone(follow.seconds(len(lines))).tolist()
-            sender = Sender(lines, self._facts.receive_bytes, self.flow, alone=alone)
+            sender = self._sender(lines, follow)
             self._prepare()
             self._guard(lines)
             self.look()
             streaming = Streaming(sender, follow, len(lines), on_progress)
+            self._delivery.pulsing = isinstance(sender, BurstSender)
+            self._delivery.pause.clear()
 
             def report() -> None:
                 streaming.report(self.state, self.now())
@@ -116,6 +118,16 @@ class Controller(Axes):
             except BaseException:
                 self._delivery.halt_quietly()
                 raise
+            finally:
+                self._delivery.pulsing = False
+
+    def _sender(self, lines: Sequence[str], follow: Tracker) -> Sender:
+        """Pulses of a laser go burst by burst, all else as the time of its lines allows."""
+        bursts = bursts_of(lines) if self._facts.laser_mode else None
+        if bursts is not None:
+            return BurstSender(lines, bursts, self._facts.receive_bytes)
+        alone = sent_alone(follow.seconds(len(lines))).tolist()
+        return Sender(lines, self._facts.receive_bytes, self.flow, alone=alone)
 
     def check(self, lines: Sequence[str]) -> None:
         """Have the controller read ``lines`` without moving; then it is reset.
@@ -124,12 +136,21 @@ class Controller(Axes):
         ------
         Refused
             For the first line it refuses.
+        MachineError
+            If the controller does not go into its check mode; nothing of the lines is sent then.
         """
         with self._own():
             refuse_foreign(lines, laser_mode=self._facts.laser_mode)
             sender = Sender(lines, self._facts.receive_bytes, self.flow)
             self._prepare()
             self._delivery.ask("$C")
+            self.look()
+            if self._delivery.phase is not Phase.CHECK:  # else the lines would be carried out
+                raise MachineError(
+                    "The controller did not go into its check mode.",
+                    self.name,
+                    "Was the line garbled on the cable? Try again, or run without the check.",
+                )
             try:
                 self._delivery.deliver(sender, lines, lambda: None)
             finally:

@@ -40,6 +40,11 @@ class Delivery:
         Axes whose work coordinate is known.
     prepared : bool
         Whether the modal state our lines build on is in force.
+    pulsing : bool
+        Whether a laser is being pulsed: a hold or stop then waits until the pulse under way has been
+        put out by its own line, since a hold would freeze it with the beam on; a fault resets at once.
+    pause : Event
+        Set to have no further pulse begun.
     tell : callable
         Called whenever something new is known of the machine.
     """
@@ -48,6 +53,9 @@ class Delivery:
         self._channel = channel
         self.tell = tell
         self.stop = threading.Event()
+        self.pause = threading.Event()
+        self.pulsing = False
+        self._lit = False
         self.connected = False
         self.known: set[str] = set()
         self.prepared = False
@@ -79,7 +87,7 @@ class Delivery:
             if isinstance(message, Banner):
                 self.prepared = False
                 self.known.clear()
-        if self.stop.is_set():
+        if self.stop.is_set() and not self._lit:
             self.stop.clear()
             self.halt()
             raise Stopped(self._channel.name)
@@ -104,7 +112,8 @@ class Delivery:
         rest_since: float | None = None
         seen = self._channel.reports
         while not sender.done:
-            data = sender.take()
+            data = b"" if self._waits(sender) else sender.take()
+            self._lit = self.pulsing and bool(sender.waiting)
             if data:
                 self._channel.send(data)
             answered = sender.answered
@@ -117,6 +126,11 @@ class Delivery:
                 rest_since = self._watch_rest(sender, lines, rest_since)
                 report()
         return pushed
+
+    def _waits(self, sender: Sender) -> bool:
+        """Whether no further pulse may begin: held or stopped, and none is under way."""
+        wanted = self.pause.is_set() or self.stop.is_set()
+        return self.pulsing and wanted and not sender.waiting
 
     def _sort(self, message: Message, sender: Sender, lines: Sequence[str], pushed: list[Message]) -> None:
         """Count an answer, raise what is a fault, keep the rest."""
@@ -152,7 +166,11 @@ class Delivery:
         return Locked(code or 0, self._channel.name)
 
     def halt(self) -> None:
-        """Hold, wait until the machine stands still, reset."""
+        """Hold, wait until the machine stands still, reset; a laser that is pulsed is reset at once."""
+        self._lit = False
+        if self.pulsing:
+            self.restart()
+            return
         self._channel.realtime(Realtime.HOLD)
         deadline = self._channel.now() + _SLOWING
         rests = 0

@@ -5,8 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from drypoint.errors import MachineError
+from drypoint.errors import MachineError, PlanError
 from drypoint.machine.state import Clip, MachineState
+from drypoint.program.laser_check import check_beam
 
 _SPINDLE = re.compile(r"M0*[34](?!\d)")
 _CONSTANT_BEAM = re.compile(r"M0*3(?!\d)")
@@ -26,22 +27,35 @@ def starts_spindle(lines: Sequence[str]) -> bool:
 def refuse_foreign(lines: Sequence[str], *, laser_mode: bool) -> None:
     """Refuse what has no place in a program.
 
+    In laser mode a beam of constant power, which stays on when motion stops, is let pass only as
+    pulses of a whole program whose every line keeps the rules of `check_beam`.
+
     Raises
     ------
     MachineError
-        For a command to the controller itself, or a beam that would stay on when motion stops.
+        For a command to the controller itself, or a beam that could stay on when motion stops.
     """
+    flaw = _beam_flaw(lines) if laser_mode else None
     for number, line in enumerate(lines):
         read = bare(line)
         where = f"line {number + 1}: {line}"
         if read.startswith("$"):
             raise MachineError("A program may not change the controller's settings.", where)
-        if laser_mode and _CONSTANT_BEAM.search(read):
+        if flaw is not None and _CONSTANT_BEAM.search(read):
             raise MachineError(
-                "This would leave the beam on when the machine stands still.",
+                f"This could leave the beam on when the machine stands still ({flaw}).",
                 where,
-                "Power that follows the speed is needed (M4).",
+                "Power that follows the speed is needed (M4), or pulses that are put out each by each.",
             )
+
+
+def _beam_flaw(lines: Sequence[str]) -> str | None:
+    """Why a beam of constant power in these lines is not to be trusted; None where it is."""
+    try:
+        check_beam(lines)
+    except PlanError as flaw:
+        return f"{flaw.where}: {flaw.what}"
+    return None
 
 
 def require_clear(clip: Clip, state: MachineState, name: str) -> None:

@@ -15,21 +15,31 @@ class Remote:
         self._delivery = delivery
 
     def hold(self) -> None:
-        """Slow down and stand still; the spindle keeps turning."""
-        self._channel.realtime(Realtime.HOLD)
+        """Slow down and stand still; the spindle keeps turning.
+
+        Pulses of a laser end with the one under way.
+        """
+        if self._delivery.pulsing:
+            self._delivery.pause.set()
+        else:
+            self._channel.realtime(Realtime.HOLD)
 
     def resume(self) -> None:
         """Go on after a hold."""
+        self._delivery.pause.clear()
         self._channel.realtime(Realtime.RESUME)
 
     def stop(self) -> None:
         """Hold at once; as soon as the machine stands still it is reset, which flushes everything.
 
+        Pulses of a laser are ended by their own lines first: a held pulse would go on burning.
+
         This is a stop in software, not one that acts in hardware. The reset is made by whoever runs
         on the machine's thread at its next turn.
         """
         self._delivery.stop.set()
-        self._channel.realtime(Realtime.HOLD)
+        if not self._delivery.pulsing:
+            self._channel.realtime(Realtime.HOLD)
 
     def jog_cancel(self) -> None:
         """End a jog."""

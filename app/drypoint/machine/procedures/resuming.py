@@ -75,7 +75,7 @@ def find_again(
 
 
 def get_clear(place: Workplace) -> None:
-    """Spindle still, controller unlocked, the bit straight up out of the copper by the operator's word.
+    """Spindle still, axes still, controller free, the bit straight up out of the copper by the operator.
 
     Raises
     ------
@@ -84,8 +84,9 @@ def get_clear(place: Workplace) -> None:
     """
     controller = place.controller
     spindle_still_on(place)
-    if controller.look().activity is Activity.NEEDS_YOU:
-        controller.unlock()
+    controller.look()
+    if controller.settle().activity in (Activity.NEEDS_YOU, Activity.HELD):
+        controller.unlock()  # resets first: nothing that is left over goes on
     if controller.state.activity is Activity.NEEDS_YOU:
         raise MachineError(
             "The controller stays locked.", controller.name, "Home it, or look at its switches."

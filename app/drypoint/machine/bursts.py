@@ -1,0 +1,68 @@
+"""Pulses of a laser sent in one piece each.
+
+A pulse under constant power is lit by one line and put out by the next. If the second were still on
+its way when the cable comes out, or waited for an answer, the beam would stay on. So all lines of a
+pulse, and the rapid before it, are written at once with nothing else in flight: they are in the
+controller's buffer before the head has reached the place.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+import numpy as np
+from numpy.typing import NDArray
+
+from drypoint.errors import MachineError
+from drypoint.machine.guard import bare
+from drypoint.machine.sender import DEFAULT_BUFFER, Sender
+
+_LIT = re.compile(r"G0*4P[\d.]+S0*[1-9.]")
+_WAY = re.compile(r"G0*0[XYZ]")
+
+
+def bursts_of(lines: Sequence[str]) -> NDArray[np.int64] | None:
+    """(L,) number of the burst of each line, from the text; None where no line lights a beam at rest.
+
+    A burst runs from the rapid that leads to a pulse to the line before the next rapid.
+    """
+    read = [bare(line) for line in lines]
+    lit = [index for index, line in enumerate(read) if _LIT.search(line)]
+    if not lit:
+        return None
+    starts = np.array([bool(_WAY.match(line)) for line in read])
+    number = np.cumsum(starts)
+    marked = np.zeros(int(number[-1]) + 1, dtype=bool)
+    marked[number[lit]] = True
+    alone = ~marked[number] | np.array([line.startswith("M") for line in read])
+    after = np.concatenate(([False], alone[:-1]))
+    return np.cumsum(starts | alone | after)
+
+
+class BurstSender(Sender):
+    """Sends burst by burst; nothing of the next before every line of this one is answered.
+
+    Parameters
+    ----------
+    bursts : (L,) number of the burst of each line, growing
+
+    Raises
+    ------
+    MachineError
+        If a burst does not fit the receive buffer: it would not arrive in one piece.
+    """
+
+    def __init__(self, lines: Sequence[str], bursts: NDArray[np.int64], buffer: int = DEFAULT_BUFFER) -> None:
+        super().__init__(lines, buffer)
+        self._burst = bursts.tolist()
+        sizes = np.bincount(bursts, weights=[len(line) + 1 for line in lines])
+        if len(sizes) and sizes.max() > self.limit:
+            raise MachineError(
+                f"The lines of a pulse take {sizes.max():.0f} bytes, more than the buffer holds.",
+                "laser",
+                f"It holds {self.limit}.",
+            )
+
+    def _fits(self) -> bool:
+        return not self._flight or self._burst[self._next] == self._burst[self._flight[-1]]
