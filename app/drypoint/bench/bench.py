@@ -13,6 +13,7 @@ from numpy.typing import ArrayLike, NDArray
 from shapely import Geometry
 
 from drypoint.bench.body import Body
+from drypoint.bench.burn import Burn
 from drypoint.bench.controller import BenchController
 from drypoint.bench.copper import COPPER, Copper
 from drypoint.bench.imperfect import Faults, Mishap
@@ -130,6 +131,8 @@ class Bench:
         if setup.hand_spindle:
             self.body.hand_spindle = False
         self.controller = BenchController(self.body, memory, baud=baud, latency=latency)
+        self.burn = Burn(self.body)
+        self.controller.on_beam = self.burn.look
         self.clock = BenchClock(self.controller, pace)
         self.operator = BenchOperator(self, seed)
         self._link: BenchLink | None = None

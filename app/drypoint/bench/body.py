@@ -64,6 +64,8 @@ class Body:
         """Everything the machine did, for tests and pictures."""
         self.marks: list[tuple[Floats, float]] = []
         """What a laser has marked: (2, 2) sheet frame and dose (power over speed, s/mm)."""
+        self.spot = (0.0, 0.0)
+        """Where the beam of a laser head meets the sheet, less the place of the tip, mm."""
         self.turning = False
         self.hand_spindle: bool | None = None
         """State of a spindle that is switched by hand; None where the controller switches it."""
@@ -306,11 +308,11 @@ class Body:
         return held
 
     def _cut(self, tips: Floats, index: NDArray[np.int64], path: Path) -> None:
+        if path.power.any():
+            self._mark(tips, index, path)
         sheet, shape = self.sheet, self._shape()
         if shape is None:
             return
-        if path.power.any():
-            self._mark(tips, index, path)
         low = tips[:, 2] < sheet.highest() + 0.05
         if not low.any():
             return
@@ -365,7 +367,7 @@ class Body:
                 self._mishap(what, (float(x), float(y), float(z)))
 
     def _mark(self, tips: Floats, index: NDArray[np.int64], path: Path) -> None:
-        where = self.sheet.to_sheet(tips[:, :2])
+        where = self.sheet.to_sheet(tips[:, :2] + self.spot)
         power = path.power[index]
         for i in np.flatnonzero(power[1:] > 0.0) + 1:
             self.marks.append(

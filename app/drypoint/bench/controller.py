@@ -71,6 +71,8 @@ class BenchController:
         self.lines_done = 0
         self.on_text: Callable[[bytes], bytes] | None = None
         """What really arrives of a piece of text; faults are put in here."""
+        self.on_beam: Callable[[float, float, Callable[[], Triple]], None] | None = None
+        """Told at every event: time, power of a beam at rest, and how to learn the place."""
         self.rx: deque[bytes] = deque()
         self._line = bytearray()
         self._task: Task | None = None
@@ -120,6 +122,8 @@ class BenchController:
         self.realtime.serve(due)
         if self.powered:
             self._work()
+        if self.on_beam is not None:
+            self.on_beam(due, self._lines.resting_beam(), self.place)
 
     # bytes
 

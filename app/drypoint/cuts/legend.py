@@ -259,8 +259,9 @@ def _clipped(lines: Sequence[Points], shut: Geometry | None, style: LegendStyle)
     for line in lines:
         if len(line) == 1 or along(line)[-1] < 1e-6:  # a dot drawn as a short line
             half = style.spot / 4.0
-            line = as_points([line[0] - (half, 0.0), line[0] + (half, 0.0)])
-        whole = shapely.LineString(line)
+            whole = shapely.LineString([line[0] - (half, 0.0), line[0] + (half, 0.0)])
+        else:
+            whole = shapely.LineString(line)
         left = whole if shut is None else whole.difference(shut)
         parts = shapely.get_parts(shapely.line_merge(left) if left.geom_type == "MultiLineString" else left)
         rows += [as_points(shapely.get_coordinates(p)) for p in parts if p.length > style.spot / 4.0]

@@ -18,8 +18,8 @@ from numpy.typing import ArrayLike, NDArray
 from drypoint.errors import PlanError
 from drypoint.gcode.writer import LINE_LIMIT, number
 from drypoint.geometry.points import Points, as_points
-from drypoint.program.laser_check import LONGEST_PULSE, Beam, check_beam
 from drypoint.program.builder import make_moves
+from drypoint.program.laser_check import LONGEST_PULSE, Beam, check_beam
 from drypoint.program.model import MoveKind, Moves
 from drypoint.program.settings import FitLike, Motion
 from drypoint.program.time import estimate
