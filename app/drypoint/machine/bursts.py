@@ -8,6 +8,7 @@ controller's buffer before the head has reached the place.
 
 from __future__ import annotations
 
+import itertools
 import re
 from collections.abc import Sequence
 
@@ -25,19 +26,20 @@ _WAY = re.compile(r"G0*0[XYZ]")
 def bursts_of(lines: Sequence[str]) -> NDArray[np.int64] | None:
     """(L,) number of the burst of each line, from the text; None where no line lights a beam at rest.
 
-    A burst runs from the rapid that leads to a pulse to the line before the next rapid.
+    A burst runs from the rapid that leads to a pulse to the bare G0 after it.
     """
     read = [bare(line) for line in lines]
-    lit = [index for index, line in enumerate(read) if _LIT.search(line)]
-    if not lit:
+    ways = [index for index, line in enumerate(read) if _WAY.match(line)]
+    if not any(_LIT.search(line) for line in read):
         return None
-    starts = np.array([bool(_WAY.match(line)) for line in read])
-    number = np.cumsum(starts)
-    marked = np.zeros(int(number[-1]) + 1, dtype=bool)
-    marked[number[lit]] = True
-    alone = ~marked[number] | np.array([line.startswith("M") for line in read])
-    after = np.concatenate(([False], alone[:-1]))
-    return np.cumsum(starts | alone | after)
+    begins = np.ones(len(lines), dtype=bool)
+    for start, stop in itertools.pairwise([*ways, len(lines)]):
+        mine = read[start:stop]
+        lit = [k for k, line in enumerate(mine) if _LIT.search(line)]
+        if lit:  # up to the mode of rapids after the last pulse, else all of it
+            end = next((k for k in range(lit[-1], len(mine)) if mine[k] == "G0"), len(mine) - 1)
+            begins[start + 1 : start + end + 1] = False
+    return np.cumsum(begins) - 1
 
 
 class BurstSender(Sender):

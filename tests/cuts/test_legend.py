@@ -1,0 +1,137 @@
+"""The legend as rows of marks: on the strokes, over the fills, off the pads."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+import pytest
+import shapely
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from shapely import LineString, Point, box
+from shapely.affinity import rotate, translate
+
+from drypoint.board.model import Board, Hole, Side
+from drypoint.cuts.legend import LegendStyle, keep_free, plan_legend, wide_parts
+from drypoint.cuts.medial import centre_lines_of
+from drypoint.errors import PlanError
+
+STYLE = LegendStyle()
+
+
+def all_points(legend):
+    return np.vstack(legend.rows)
+
+
+def test_a_stroke_is_marked_along_its_middle():
+    line = LineString([(0, 0), (5, 1)])
+    legend = plan_legend(line.buffer(0.1), STYLE)
+    away = shapely.distance(line, shapely.points(all_points(legend)))
+    assert away.max() < 0.006
+    along = np.sort([line.project(Point(p)) for p in all_points(legend)])
+    assert along[0] < 0.11
+    assert along[-1] > line.length - 0.11
+    assert np.diff(along).max() <= STYLE.pitch + 0.01
+
+
+@settings(max_examples=25, deadline=None)
+@given(
+    width=st.floats(0.12, 0.4), length=st.floats(1.0, 8.0), angle=st.floats(0, 180), bend=st.floats(-120, 120)
+)
+def test_a_bent_stroke_keeps_its_length_and_place(width, length, angle, bend):
+    knee = (length, 0.0)
+    end = (length + 2 * math.cos(math.radians(bend)), 2 * math.sin(math.radians(bend)))
+    line = translate(rotate(LineString([(0, 0), knee, end]), angle, origin=(0, 0)), 3.0, -2.0)
+    found = centre_lines_of(line.buffer(width / 2), 0.08)
+    total = sum(LineString(path).length for path in found)
+    assert total == pytest.approx(line.length, abs=1.5 * width)
+    worst = max(line.distance(Point(p)) for path in found for p in path)
+    assert worst < 0.3 * width
+
+
+def test_text_like_crossings_are_covered():
+    cross = shapely.union_all(
+        [LineString([(0, 0), (3, 3)]).buffer(0.07), LineString([(0, 3), (3, 0)]).buffer(0.07)]
+    )
+    legend = plan_legend(cross, LegendStyle(spot=0.14, pitch=0.07))
+    assert legend.covered > 0.9
+    assert legend.spilled < 0.05
+
+
+def test_a_ring_is_closed_and_burnt_once():
+    legend = plan_legend(Point(0, 0).buffer(2.0).boundary.buffer(0.08), STYLE)
+    points = all_points(legend)
+    angles = np.sort(np.arctan2(points[:, 1], points[:, 0]))
+    gaps = np.diff(np.concatenate((angles, angles[:1] + 2 * math.pi))) * 2.0
+    assert gaps.max() < 0.2
+    assert gaps.min() > 0.05
+
+
+def test_fills_are_hatched():
+    legend = plan_legend(box(0, 0, 4, 3), LegendStyle(spot=0.2, pitch=0.1))
+    assert legend.covered > 0.95
+    assert legend.spilled < 1e-6
+
+
+def test_dots_are_not_lost():
+    shape = shapely.union_all([Point(x, 0).buffer(0.1) for x in range(4)])
+    legend = plan_legend(shape, STYLE)
+    assert legend.count == 4
+    assert np.abs(np.sort(all_points(legend)[:, 0]) - np.arange(4)).max() < 0.02
+
+
+@pytest.mark.parametrize("pulses", [True, False])
+def test_pads_and_holes_stay_free(pulses):
+    style = LegendStyle(pulses=pulses)
+    free = shapely.union_all([Point(2, 0).buffer(0.5), Point(3, 2).buffer(0.4)])
+    shape = shapely.union_all([box(0, -0.08, 5, 0.08), box(1, 1, 5, 3)])
+    legend = plan_legend(shape, style, free=free)
+    marks = [shapely.Point(p) for r in legend.rows for p in r] if pulses else map(LineString, legend.rows)
+    nearest = min(free.distance(mark) for mark in marks)
+    assert nearest >= style.clear + style.spot / 2 - 0.002
+    assert 0.0 < legend.kept_free < 0.5
+    assert legend.covered > 0.7
+
+
+def test_the_board_says_what_stays_free():
+    trace = LineString([(0, 5), (10, 5)]).buffer(0.2)
+    pad = box(4, 4.2, 6, 5.8)
+    board = Board(
+        "b",
+        Side.BOTTOM,
+        box(0, 0, 10, 10),
+        {},
+        "touching",
+        (Hole(2, 2, 0.8),),
+        other_copper={"a": trace.union(pad)},
+    )
+    free = keep_free(board, STYLE)
+    assert free.contains(Point(2.7, 2))
+    assert free.buffer(1e-6).contains(pad)
+    assert not free.contains(Point(1, 5))
+    assert keep_free(board, LegendStyle(trace=0.0)).contains(Point(1, 5))
+
+
+def test_wide_parts_keep_their_corners():
+    assert wide_parts(box(0, 0, 2, 2), 0.6).equals_exact(box(0, 0, 2, 2), 1e-9) or (
+        wide_parts(box(0, 0, 2, 2), 0.6).symmetric_difference(box(0, 0, 2, 2)).area < 1e-6
+    )
+    assert wide_parts(box(0, 0, 5, 0.4), 0.6).is_empty
+
+
+@pytest.mark.parametrize("shape", [None, shapely.MultiPolygon()])
+def test_without_a_legend_there_is_a_plain_word(shape):
+    with pytest.raises(PlanError, match="no legend"):
+        plan_legend(shape)
+
+
+def test_nothing_left_is_said():
+    with pytest.raises(PlanError, match="left"):
+        plan_legend(box(0, 0, 1, 0.1), free=box(-1, -1, 2, 2))
+
+
+@pytest.mark.parametrize("style", [LegendStyle(pitch=0.0), LegendStyle(spot=-1.0), LegendStyle(widest=0.05)])
+def test_settings_that_make_no_sense_are_refused(style):
+    with pytest.raises(PlanError):
+        plan_legend(box(0, 0, 1, 0.1), style)
