@@ -79,7 +79,7 @@ def panel_of(placed: Sequence[PlacedBoard], *, gap: float = 0.0, name: str | Non
         raise PlanError("There is no board on the blank.", "Copies")
     if len(placed) == 1 and placed[0].angle == 0.0:
         return placed[0].board
-    moves = _moves(placed)
+    moves = moves_of(placed)
     copies = [
         _Copy(one.board, move, f"{number}:" if len(placed) > 1 else "")
         for number, (one, move) in enumerate(zip(placed, moves, strict=True), 1)
@@ -103,6 +103,18 @@ def panel_of(placed: Sequence[PlacedBoard], *, gap: float = 0.0, name: str | Non
         findings=tuple(finding for copy in _one_of_each(copies) for finding in copy.findings()),
         to_design=first.move.inverse().then(first.board.to_design),
     )
+
+
+def moves_of(placed: Sequence[PlacedBoard]) -> list[Rigid]:
+    """Each board's own frame to that of them all, whose origin is the lower left of everything."""
+    moves, corners = [], []
+    for one in placed:
+        turn = Rigid(one.angle)
+        x0, y0 = turn.apply(shapely.get_coordinates(one.board.outline)).min(axis=0)
+        moves.append(Rigid(one.angle, (one.x - float(x0), one.y - float(y0))))
+        corners.append((one.x, one.y))
+    x, y = np.min(corners, axis=0)
+    return [Rigid(move.angle, (move.offset[0] - float(x), move.offset[1] - float(y))) for move in moves]
 
 
 class _Copy:
@@ -145,18 +157,6 @@ class _Copy:
     def place(self, at: tuple[float, float]) -> tuple[float, float]:
         x, y = self.move.apply([at])[0]
         return float(x), float(y)
-
-
-def _moves(placed: Sequence[PlacedBoard]) -> list[Rigid]:
-    """Each board's frame to that of the whole."""
-    moves, corners = [], []
-    for one in placed:
-        turn = Rigid(one.angle)
-        x0, y0 = turn.apply(shapely.get_coordinates(one.board.outline)).min(axis=0)
-        moves.append(Rigid(one.angle, (one.x - float(x0), one.y - float(y0))))
-        corners.append((one.x, one.y))
-    x, y = np.min(corners, axis=0)
-    return [Rigid(move.angle, (move.offset[0] - float(x), move.offset[1] - float(y))) for move in moves]
 
 
 def _check_apart(copies: Sequence[_Copy], gap: float) -> None:

@@ -223,7 +223,9 @@ def reference_marks(
     PlanError
         If the waste has no room.
     """
-    keep_off = board.outline.buffer(margin + (bit.diameter if isinstance(bit, Drill) else 0.5))
+    # waste between boards may come loose when they are cut out: no mark lies there
+    edge = board.outlines[0] if len(board.outlines) == 1 else shapely.box(*board.outline.bounds)
+    keep_off = edge.buffer(margin + (bit.diameter if isinstance(bit, Drill) else 0.5))
     room = shapely.difference(shapely.buffer(region, -margin), shapely.Polygon(keep_off.exterior))
     corners = (
         shapely.get_coordinates(shapely.segmentize(room, 1.0)) if not room.is_empty else np.empty((0, 2))

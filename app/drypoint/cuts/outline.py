@@ -32,6 +32,8 @@ def plan_outline(
 ) -> tuple[Cut, ...]:
     """Paths of the mill's middle round cut-outs and the outline, board frame, outline last.
 
+    Boards that share a blank are cut out one after the other, each with its own tabs.
+
     Tabs are spread evenly and moved off corners, and off copper that reaches the edge. ``Cut.depth``
     is the full depth; steps are made from `EndMill.step`. The outline runs anticlockwise inside
     cut-outs and clockwise outside, which climbs with a spindle turning clockwise (common practice).
@@ -50,9 +52,24 @@ def plan_outline(
     depth = thickness + through
     if tabs < 0 or tab_width < 0.0 or not 0.0 <= tab_height < depth:
         raise PlanError("Tabs must be lower than the cut is deep.", "tabs")
+    cuts: list[Cut] = []
+    for number, edge in enumerate(board.outlines, 1):
+        of = f" of board {number}" if len(board.outlines) > 1 else ""
+        cuts += _cut_outs(edge, mill, depth, of)
+        outer = Polygon(edge.exterior).buffer(radius, quad_segs=32)
+        path = as_points(shapely.get_coordinates(shapely.orient_polygons(outer, exterior_cw=True).exterior))
+        spots = place_tabs(path, tabs, tab_width + mill.diameter, _edge_copper(board, edge, radius))
+        start = _start_away(path, spots)
+        label = f"outline{of}"
+        cuts.append(Cut(CutKind.OUTLINE, mill, start, (), depth, 0.0, spots, tab_width, tab_height, label))
+    _check_clamps(cuts, keepout, radius)
+    return tuple(cuts)
+
+
+def _cut_outs(edge: Polygon, mill: EndMill, depth: float, of: str) -> list[Cut]:
     cuts = []
-    for number, ring in enumerate(board.outline.interiors, 1):
-        inner = Polygon(ring).buffer(-radius, quad_segs=32)
+    for number, ring in enumerate(edge.interiors, 1):
+        inner = Polygon(ring).buffer(-mill.diameter / 2.0, quad_segs=32)
         if inner.is_empty:
             at = ring.centroid
             raise PlanError(
@@ -62,21 +79,15 @@ def plan_outline(
             )
         for piece in shapely.get_parts(inner):
             path = shapely.get_coordinates(shapely.orient_polygons(piece).exterior)
-            cuts.append(Cut(CutKind.OUTLINE, mill, as_points(path), (), depth, label=f"cut-out {number}"))
-    outer = Polygon(board.outline.exterior).buffer(radius, quad_segs=32)
-    path = as_points(shapely.get_coordinates(shapely.orient_polygons(outer, exterior_cw=True).exterior))
-    spots = place_tabs(path, tabs, tab_width + mill.diameter, _edge_copper(board, radius))
-    start = _start_away(path, spots)
-    cuts.append(Cut(CutKind.OUTLINE, mill, start, (), depth, 0.0, spots, tab_width, tab_height, "outline"))
-    _check_clamps(cuts, keepout, radius)
-    return tuple(cuts)
+            cuts.append(Cut(CutKind.OUTLINE, mill, as_points(path), (), depth, label=f"cut-out {number}{of}"))
+    return cuts
 
 
-def _edge_copper(board: Board, radius: float) -> Geometry | None:
+def _edge_copper(board: Board, edge: Polygon, radius: float) -> Geometry | None:
     """Copper near the edge: a tab broken off there would tear it."""
     if not board.nets:
         return None
-    band = shapely.buffer(board.outline.exterior, radius)
+    band = shapely.buffer(edge.exterior, radius)
     near = [shape for shape in board.nets.values() if shapely.intersects(band, shape)]
     return shapely.union_all(shapely.intersection(near, band)) if near else None
 

@@ -7,7 +7,7 @@ makes it be computed anew.
 from __future__ import annotations
 
 import hashlib
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
@@ -15,13 +15,16 @@ from shapely import Geometry
 
 from drypoint.board.load import load_board_from_bytes
 from drypoint.board.model import Board, Role
+from drypoint.board.panel import moves_of
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points
+from drypoint.geometry.rigid import Rigid
 from drypoint.passes.model import Pass
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit, fit_rigid
 from drypoint.session.codec import from_json
-from drypoint.session.copies import with_copies
+from drypoint.session.copies import placed_copies, with_copies
+from drypoint.session.imported import ReadyProgram, read_ready, ready_findings, ready_grooves
 from drypoint.session.layout import Layout, lay_out
 from drypoint.session.memo import Memo
 from drypoint.session.plans import (
@@ -44,10 +47,10 @@ from drypoint.surface.touch import Touches
 DESIGN = ("source", "board")
 BOARD = (*DESIGN, "copies", "bits")
 LAYOUT = (*BOARD, "blank")
-CUTS = (*LAYOUT, "bits", "cuts")
+CUTS = (*LAYOUT, "bits", "cuts", "imported")
 FIT = (*LAYOUT, "setup", "reference")
 SURFACE = (*FIT, "touches")
-PASSES = (*SURFACE, "bits", "cuts", "passes", "pass", "observation", "island touch")
+PASSES = (*SURFACE, "bits", "cuts", "imported", "passes", "pass", "observation", "island touch")
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -114,6 +117,21 @@ class Derived:
 
         return self._memo.get("design", snap.key(*DESIGN), compute)
 
+    def ready(self, snap: Snapshot) -> tuple[ReadyProgram, ...]:
+        """Ready-made programs among the files, those that were not understood too."""
+        design = self.design(snap)
+        settings = snap.settings
+
+        def compute() -> tuple[ReadyProgram, ...]:
+            files = {source.name: source.content for source in snap.sources}
+            return read_ready(files, design, settings.bits, settings.imported)
+
+        return self._memo.get("ready", snap.key(*DESIGN, "bits", "imported"), compute)
+
+    def copy_moves(self, snap: Snapshot) -> tuple[Rigid, ...]:
+        """The frame of each copy to the board frame of the whole."""
+        return tuple(moves_of(placed_copies(self.design(snap), snap.settings.copies)))
+
     def layout(self, snap: Snapshot) -> Layout:
         """Board, blank and clamps on the bed."""
         board = self.board(snap)
@@ -125,7 +143,11 @@ class Derived:
 
         def compute() -> CutPlan:
             board = self.board(snap, told.part(0.0, 0.2))
-            return plan_cuts(board, self.layout(snap), snap.settings, told.part(0.2, 1.0))
+            chosen = snap.settings.imported
+            ready = self.ready(snap)
+            given = ready_grooves(ready, board, self.copy_moves(snap), chosen)
+            plan = plan_cuts(board, self.layout(snap), snap.settings, told.part(0.2, 1.0), given)
+            return replace(plan, findings=(*plan.findings, *ready_findings(ready)))
 
         return self._memo.get("cuts", snap.key(*CUTS), compute)
 
@@ -187,7 +209,7 @@ class Derived:
             mapped = _mapped(region, fit)
             return plan_touches(lines, mapped, snap.settings.surface.touches, progress=progress)
 
-        return self._memo.get("touch plan", snap.key(*FIT, "bits", "cuts", "surface"), compute)
+        return self._memo.get("touch plan", snap.key(*FIT, "bits", "cuts", "imported", "surface"), compute)
 
     def touches(self, snap: Snapshot) -> tuple[Touches, int] | None:
         """The newest touches and the clamping they were made in."""

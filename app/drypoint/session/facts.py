@@ -10,6 +10,7 @@ from drypoint.job.journal import runs
 from drypoint.passes.depth import uniform_pass
 from drypoint.program.place import place
 from drypoint.progress import Progress
+from drypoint.session.imported import ready_facts
 from drypoint.session.plans import CutPlan
 from drypoint.session.rehearsal import check_dict, designed_islands
 from drypoint.session.session import Session
@@ -27,6 +28,7 @@ def board_facts(board: Board) -> dict[str, Any]:
         "width_mm": round(board.width, 3),
         "height_mm": round(board.height, 3),
         "side": board.side.value,
+        "boards": len(board.outlines),
         "nets": len(board.nets),
         "net_source": board.net_source,
         "holes": len(board.holes),
@@ -106,6 +108,11 @@ def shown_facts(session: Session, progress: Progress | None = None) -> dict[str,
     facts["links"] = [
         {"net": link.net, "length_mm": round(link.length, 2), "insulated": link.insulated}
         for link in board.links
+    ]
+    facts["ready_made"] = ready_facts(session.derived.ready(snap), snap.settings.imported)
+    facts["rivets"] = [
+        {"net": hole.net, "at": [round(hole.x, 3), round(hole.y, 3)], "diameter_mm": hole.diameter}
+        for hole in board.rivets
     ]
     facts["measured"] = {kind: len(records) for kind, records in snap.records.items() if records}
     facts["runs"] = [

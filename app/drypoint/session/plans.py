@@ -17,6 +17,7 @@ from drypoint.cuts.holes import in_travel_order as holes_in_order
 from drypoint.cuts.holes import plan_holes, reference_marks
 from drypoint.cuts.islands import check
 from drypoint.cuts.model import Cut, CutKind, GroovePlan, IslandCheck
+from drypoint.cuts.outline import plan_outline
 from drypoint.geometry.points import length
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.islands_plan import Neighbours, lines_between, standing_copper
@@ -27,7 +28,6 @@ from drypoint.passes.reach import Totals, reach_map, totals
 from drypoint.passes.recut import plan_recut
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
-from drypoint.session.copies import as_one, plan_outlines
 from drypoint.session.layout import Layout
 from drypoint.session.settings import Settings
 from drypoint.surface.model import Surface
@@ -65,30 +65,21 @@ class CutPlan:
         return counts
 
 
-def plan_cuts(board: Board, layout: Layout, settings: Settings, progress: Progress) -> CutPlan:
-    """Grooves, reference marks, holes and outline, and whether they part the nets."""
+def plan_cuts(
+    board: Board, layout: Layout, settings: Settings, progress: Progress, given: GroovePlan | None = None
+) -> CutPlan:
+    """Grooves, reference marks, holes and outline, and whether they part the nets.
+
+    ``given`` are grooves of a ready-made program, taken instead of our own.
+    """
     bits, cuts, blank = settings.bits, settings.cuts, settings.blank
     width = bits.vbit.width(cuts.depth)
-    # a groove round copper at the board's edge runs in the waste, as far as the clamps allow
-    grooves = plan_grooves(
-        board.nets, width, bite=cuts.bite, boundary=layout.workable, progress=progress.part(0.0, 0.5)
-    )
-    progress.step(0.5, "Order of work")
-    grooves = in_travel_order(grooves)
+    grooves = given or _own_grooves(board, layout, width, cuts.bite, progress)
     through = blank.thickness + min(cuts.through, blank.backing * 0.8)
     holes = plan_holes(board, bits.drills, bits.mill, thickness=blank.thickness, through=through)
     progress.step(0.7, "Outline")
-    outline = plan_outlines(
-        board,
-        bits.mill,
-        thickness=blank.thickness,
-        through=through,
-        tabs=cuts.tabs,
-        tab_width=cuts.tab_width,
-        tab_height=cuts.tab_height,
-        keepout=layout.keepout,
-    )
-    marks = reference_marks(as_one(board), layout.workable, bits.vbit, count=cuts.marks)
+    outline = () if settings.imported.outline else _own_outline(board, layout, settings, through)
+    marks = reference_marks(board, layout.workable, bits.vbit, count=cuts.marks)
     progress.step(0.75, "Island check")
     under = bits.vbit.width(max(cuts.depth - blank.copper, 0.0))
     found = check(
@@ -99,6 +90,29 @@ def plan_cuts(board: Board, layout: Layout, settings: Settings, progress: Progre
         progress=progress.part(0.75, 1.0),
     )
     return CutPlan(grooves, marks, holes_in_order(holes.cuts), outline, found, width, holes.findings)
+
+
+def _own_grooves(board: Board, layout: Layout, width: float, bite: float, progress: Progress) -> GroovePlan:
+    # a groove round copper at the board's edge runs in the waste, as far as the clamps allow
+    grooves = plan_grooves(
+        board.nets, width, bite=bite, boundary=layout.workable, progress=progress.part(0.0, 0.5)
+    )
+    progress.step(0.5, "Order of work")
+    return in_travel_order(grooves)
+
+
+def _own_outline(board: Board, layout: Layout, settings: Settings, through: float) -> tuple[Cut, ...]:
+    cuts = settings.cuts
+    return plan_outline(
+        board,
+        settings.bits.mill,
+        thickness=settings.blank.thickness,
+        through=through,
+        tabs=cuts.tabs,
+        tab_width=cuts.tab_width,
+        tab_height=cuts.tab_height,
+        keepout=layout.keepout,
+    )
 
 
 @dataclass(frozen=True, slots=True, eq=False)

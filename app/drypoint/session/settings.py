@@ -107,6 +107,32 @@ class CutSettings:
 
 
 @dataclass(frozen=True, slots=True)
+class ToolChoice:
+    """The bit for one tool of a ready-made program, by the names of file and bit."""
+
+    file: str
+    tool: int
+    bit: str
+
+
+@dataclass(frozen=True, slots=True)
+class ImportedSettings:
+    """What is done with ready-made programs among the files, by name of the file.
+
+    ``grooves``: the file whose engraved paths are cut in our passes, in place of our own grooves.
+    ``outline``: the file that cuts the board out, so that no outline of ours is needed. ``x``, ``y``
+    move all of them on the board, mm.
+    """
+
+    grooves: str = ""
+    outline: str = ""
+    left_out: tuple[str, ...] = ()
+    bits: tuple[ToolChoice, ...] = ()
+    x: float = 0.0
+    y: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
 class SurfaceSettings:
     """How the copper's height is touched."""
 
@@ -171,6 +197,7 @@ class Settings:
     copies: CopySettings = field(default_factory=CopySettings)
     bits: BitSettings = field(default_factory=BitSettings)
     cuts: CutSettings = field(default_factory=CutSettings)
+    imported: ImportedSettings = field(default_factory=ImportedSettings)
     surface: SurfaceSettings = field(default_factory=SurfaceSettings)
     passes: PassSettings = field(default_factory=PassSettings)
     reference: ReferenceSettings = field(default_factory=ReferenceSettings)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
+from drypoint.bits.model import EndMill
 from drypoint.cuts.model import CutKind
 from drypoint.errors import PlanError
 from drypoint.machine.preset import MachinePreset, SpindleKind, load_presets
@@ -14,6 +15,7 @@ from drypoint.program.place import place, place_cuts
 from drypoint.program.settings import Motion, ProgramSettings
 from drypoint.progress import Progress
 from drypoint.session.derive import Derived
+from drypoint.session.imported import ready_programs
 from drypoint.session.settings import MachineSettings, Settings
 from drypoint.session.snapshot import Snapshot
 
@@ -24,6 +26,7 @@ class WorkKind(StrEnum):
     MARKS = "reference holes"
     GROOVES = "grooves"
     HOLES = "holes"
+    READY = "ready-made program"
     OUTLINE = "outline"
 
 
@@ -154,18 +157,22 @@ def pass_work(derived: Derived, snap: Snapshot, progress: Progress | None = None
 
 
 def later_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
-    """Holes bit by bit, then slots and the outline."""
+    """Holes bit by bit and slots, ready-made programs, the outline; of those, what cuts out comes last."""
     shared = program_settings(snap.settings, preset_of(snap.settings))
-    cuts = derived.cuts(snap)
+    cuts, fit, surface = derived.cuts(snap), derived.fit(snap), derived.surface(snap)
     wanted = (*cuts.holes, *cuts.outline)
-    programs = place_cuts(wanted, derived.fit(snap), derived.surface(snap), shared, first=31)
-    items = []
-    for program in programs:
+    items: list[WorkItem] = []
+    last: list[WorkItem] = []
+    for program in place_cuts(wanted, fit, surface, shared, first=31):
         tags = {int(tag) for tag in program.moves.tag if tag >= 0}
         outline = any(wanted[tag].kind is CutKind.OUTLINE for tag in tags)
         kind = WorkKind.OUTLINE if outline else WorkKind.HOLES
-        items.append(WorkItem(kind, program, is_done(snap, program.name)))
-    return tuple(items)
+        (last if outline else items).append(WorkItem(kind, program, is_done(snap, program.name)))
+    chosen, copies = snap.settings.imported, derived.copy_moves(snap)
+    for program in ready_programs(derived.ready(snap), copies, fit, surface, shared, chosen, first=61):
+        milled = isinstance(program.bit, EndMill) and not cuts.outline
+        (last if milled else items).append(WorkItem(WorkKind.READY, program, is_done(snap, program.name)))
+    return (*items, *last)
 
 
 def all_work(derived: Derived, snap: Snapshot, progress: Progress | None = None) -> tuple[WorkItem, ...]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from drypoint.session.help.material import BITS, BLANK, BOARD, CLAMP
+from drypoint.session.help.material import BITS, BLANK, BOARD, CLAMP, COPIES, IMPORTED
 from drypoint.session.help.words import Help
 from drypoint.session.help.work import CUTS, MACHINE, PASSES, REFERENCE, SURFACE
 
@@ -26,8 +26,10 @@ HELP: Mapping[str, Help] = MappingProxyType(
         **_keyed("board", BOARD),
         **_keyed("blank", BLANK),
         **_keyed("blank.clamps", CLAMP),
+        **_keyed("copies", COPIES),
         **_keyed("bits", BITS),
         **_keyed("cuts", CUTS),
+        **_keyed("imported", IMPORTED),
         **_keyed("surface", SURFACE),
         **_keyed("passes", PASSES),
         **_keyed("reference", REFERENCE),

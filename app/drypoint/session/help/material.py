@@ -91,6 +91,64 @@ CLAMP = {
     "height": Help("Size of the clamp along y.", "Too small leaves part of it unprotected.", 1, 300),
 }
 
+COPIES = {
+    "columns": Help(
+        "How many boards lie side by side on the blank.",
+        "Too many do not fit; the blank then has to be larger than the machine can reach.",
+        1,
+        20,
+        "",
+    ),
+    "rows": Help(
+        "How many rows of boards lie behind each other on the blank.",
+        "Too many do not fit; the blank then has to be larger than the machine can reach.",
+        1,
+        20,
+        "",
+    ),
+    "gap": Help(
+        "Room between two boards. The end mill that cuts them out runs there.",
+        "Narrower than the end mill, and it would cut into the neighbour; that is refused.",
+        2,
+        10,
+    ),
+    "places": Help(
+        "A place for each board by itself, turned if need be; columns and rows are not used then.",
+        "Boards that lie too close for the end mill are refused.",
+    ),
+}
+
+IMPORTED = {
+    "grooves": Help(
+        "A ready-made program whose engraved paths are cut in passes here, in place of planned grooves.",
+        "If it belongs to another board, the island check shows nets that stay joined.",
+    ),
+    "outline": Help(
+        "A ready-made program that cuts the board out; no outline is planned then.",
+        "If it has no tabs, the board comes loose at the end of the cut.",
+    ),
+    "left_out": Help(
+        "Ready-made programs that are not run.",
+        "What they were to make is missing unless it is planned here too.",
+    ),
+    "bits": Help(
+        "The bit for each tool of a ready-made program, where it is not plain what the tool is.",
+        "With the wrong bit widths and depths come out wrong, and thin bits break.",
+    ),
+    "x": Help(
+        "Moves ready-made programs to the right on the board.",
+        "Their cuts miss the pads and holes they were made for.",
+        -300,
+        300,
+    ),
+    "y": Help(
+        "Moves ready-made programs backwards on the board.",
+        "Their cuts miss the pads and holes they were made for.",
+        -300,
+        300,
+    ),
+}
+
 _SPEEDS = {
     "spindle": Help(
         "Turns of the spindle in a minute.",
