@@ -393,3 +393,73 @@ def test_a_place_is_set_by_hand_wheel_and_touched_by_the_key(who: Bystander) -> 
     record = who.session.snapshot.records["reference"][-1]
     assert record.data["touched"] == pytest.approx([4.0, 5.0], abs=0.01)
     assert who.desk.thread_.running != RUNNING
+
+
+def test_a_pulled_cable_is_said_and_the_run_goes_on_afterwards(who: Bystander, bench: Bench) -> None:
+    who.connect()
+    who.touch()
+    who.desk.thread_.pace = 3.0
+    running = who.side.running
+    who.window.choose_step(7)
+    who.click(running.page.start_button)
+    who.wait(lambda: who.window.strip.state.value == "cutting")
+    bench.unplug()
+    who.rest()
+    assert who.window.strip.state.value == "not connected"
+    assert who.desk.error is not None
+    assert running.page._note.isVisibleTo(running.page)
+    assert running.work is not None
+    assert running.work.broken is not None
+    who.connect()
+    who.click(running.resume_button)
+    who.rest()
+    assert runs(who.session.job)[-1].finished
+    assert who.desk.error is None
+
+
+def test_closing_while_something_is_asked_ends_it(who: Bystander) -> None:
+    who.connect()
+    who.window.choose_step(4)
+    who.click(who.side.touching.page.touch_button)
+    who.asked(RequestKind.CHANGE_BIT)
+    who.app.close()
+    assert not who.desk.thread_._thread.is_alive()
+    assert not who.bugs
+
+
+def test_another_job_lets_go_of_the_machine(who: Bystander, job: Path, tmp_path: Path) -> None:
+    who.connect()
+    other = tmp_path / "other.drypoint"
+    other.write_bytes(job.read_bytes())
+    who.app.design.documents.open(other)
+    who.wait(lambda: who.desk.station is None)
+    who.rest()
+    assert who.window.strip.state.value == "not connected"
+
+
+def test_a_rehearsal_runs_beside_and_can_be_ended(who: Bystander) -> None:
+    rehearsing = who.side.rehearsing
+    who.window.commands["rehearse"].trigger()
+    dialog = rehearsing.dialog
+    assert dialog is not None
+    who.wait(lambda: dialog.bar.accessibleDescription() not in ("", "0 %"))
+    who.click(dialog.close_button)
+    assert not dialog.isVisible()
+    assert rehearsing.outcome is None
+    rehearsing.close()
+
+
+def test_a_second_click_answers_no_other_request(who: Bystander) -> None:
+    who.connect()
+    who.window.choose_step(4)
+    who.side.touching.survey = False
+    who.click(who.side.touching.page.touch_button)
+    who.asked(RequestKind.CHANGE_BIT)
+    bar = who.desk.bar
+    who.qtbot.mouseDClick(bar.done_button, Qt.MouseButton.LeftButton)
+    who.qtbot.mouseClick(bar.done_button, Qt.MouseButton.LeftButton)
+    who.asked(RequestKind.JOG_TO)
+    assert bar.asked is not None
+    assert bar.asked.number == 2
+    who.click(bar.decline_button)
+    who.rest()

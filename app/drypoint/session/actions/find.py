@@ -99,7 +99,7 @@ def touch_hole(
     place = station.place
     place.raise_to(place.clearance)
     station.controller.move((*expected, None))
-    place.ask(
+    answer = place.ask(
         Request(
             RequestKind.JOG_TO,
             f"Over reference hole {mark.label}",
@@ -107,6 +107,12 @@ def touch_hole(
             place=expected,
         )
     )
+    if answer.by_hand:
+        raise MachineError(
+            "The bit was brought there by hand wheel: the controller saw nothing of it.",
+            f"reference hole {mark.label}",
+            "Set the place of the bit by hand wheel at a spot you know; then jog to the hole.",
+        )
     x, y, _ = station.controller.place()
     place.raise_to(place.clearance)
     keep_hole(session, mark.label, (float(mark.path[0][0]), float(mark.path[0][1])), (x, y))

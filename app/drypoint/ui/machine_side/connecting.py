@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from pathlib import Path
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from drypoint.bench.bench import Bench
@@ -53,12 +54,14 @@ class ConnectDialog(QDialog):
         self.connect_button = button(self.tr("Connect"), "primary")
         self.let_go_button = button(self.tr("Let go"))
         self.again_button = button(self.tr("Look again"))
+        self.close_button = button(self.tr("Close"))
         self._notes = QVBoxLayout()
         self._notes.setSpacing(8)
         self._build()
         keep_run_keys(self, commands)
         self.connect_button.clicked.connect(lambda: self.wanted.emit(self.way))
         self.let_go_button.clicked.connect(self.given_up)
+        self.close_button.clicked.connect(self.accept)
         self.again_button.clicked.connect(lambda: self.show_ports(list_ports(), self.way.port))
         self.port.currentIndexChanged.connect(lambda _: self._judge())
 
@@ -78,6 +81,7 @@ class ConnectDialog(QDialog):
         row = QHBoxLayout()
         row.addWidget(self.again_button)
         row.addStretch(1)
+        row.addWidget(self.close_button)
         row.addWidget(self.let_go_button)
         row.addWidget(self.connect_button)
         column.addLayout(row)
@@ -113,6 +117,7 @@ class ConnectDialog(QDialog):
         """What the machine said of itself, or why it was not found."""
         empty(self._notes)
         self.let_go_button.setEnabled(station is not None)
+        self.connect_button.setText(self.tr("Connect") if station is None else self.tr("Connect again"))
         if error:
             self._notes.addWidget(Note("error", self.tr("Not connected"), error))
         elif station is not None:
@@ -127,7 +132,7 @@ class ConnectDialog(QDialog):
                 self._notes.addWidget(
                     Note("caution", self.tr("Differs from the machine set up here"), finding)
                 )
-        self.adjustSize()
+        QTimer.singleShot(0, self.adjustSize)  # once the notes know how high they are
 
     def _judge(self) -> None:
         self.pace.setEnabled(not self.port.currentData())
@@ -148,6 +153,7 @@ class Connecting(QObject):
         super().__init__(desk)
         self._desk = desk
         self._bench = bench
+        self._made_for: Path | None = None
         self._dialog: ConnectDialog | None = None
         self.way = Way()
 
@@ -155,10 +161,6 @@ class Connecting(QObject):
     def bench(self) -> Bench | None:
         """The bench of this window, once there is one."""
         return self._bench
-
-    def forget_bench(self) -> None:
-        """Another job brings another sheet of copper."""
-        self._bench = None
 
     def show_dialog(self, port: str) -> ConnectDialog:
         """Open the dialog."""
@@ -197,7 +199,7 @@ class Connecting(QObject):
             self._desk.thread_.use(station)
             return station
 
-        self._desk.start("connect", work, self._show, lambda error: self._say_error(str(error)))
+        self._desk.start(self.tr("Connect"), work, self._show, lambda error: self._say_error(str(error)))
 
     def _open(self, session: Session, way: Way) -> Station:
         """On the machine's thread."""
@@ -206,9 +208,11 @@ class Connecting(QObject):
             operator.helper = None
             station = connect(SerialLink(way.port), operator, session.settings, note=note)
         else:
-            if self._bench is None:
+            other = self._made_for is not None and self._made_for != session.job.path
+            if self._bench is None or other:  # another job brings another sheet of copper
                 layout = session.derived.layout(session.snapshot)
                 self._bench = make_bench(layout, session.settings, 0)
+                self._made_for = session.job.path
             self._bench.clock.pace = self.way.pace
             operator.helper = self._bench.operator
             link = self._bench.connect()
@@ -218,12 +222,16 @@ class Connecting(QObject):
 
     def let_go(self) -> None:
         """Let go of the machine."""
-        self._desk.start("let go", lambda _: self._desk.thread_.use(None), lambda _: self._show(None))
+        self._desk.start(
+            self.tr("Let go"), lambda _: self._desk.thread_.use(None), lambda _: self._show(None)
+        )
 
     def _show(self, station: object) -> None:
         made = station if isinstance(station, Station) else None
         if self._dialog is not None:
             self._dialog.show_outcome(made)
+            if made is not None and not made.findings:
+                self._dialog.accept()  # nothing there that must be read
         if made is not None:
             name = self.tr("the bench") if made.bench else made.controller.name
             more = self.tr(" {count} settings differ from the machine set up here.").format(

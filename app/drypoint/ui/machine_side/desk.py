@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from drypoint.errors import DrypointError
+from drypoint.machine.faults import Stopped
 from drypoint.machine.operator import Answer
 from drypoint.machine.state import Activity, MachineState
 from drypoint.session.jobs import Outcome, Work
@@ -60,6 +61,7 @@ class Desk(QObject):
         self.operator = WindowOperator(self._asked.emit)
         self.bar = RequestBar(window.theme)
         self.thread_ = MachineThread(self._ended.emit, self.progressed.emit)
+        self.operator.still = self.thread_.holds
         self._handlers: dict[int, tuple[Done | None, Failed | None]] = {}
         self._activity = Activity.NOT_CONNECTED
         self.error: DrypointError | None = None
@@ -180,10 +182,10 @@ class Desk(QObject):
         self.operator.close()
         self.thread_.close()
 
-    def answer(self, answer: Answer) -> None:
-        """Answer what is asked now."""
+    def answer(self, answer: Answer, held: int = 0) -> None:
+        """Answer what is asked now; with ``held``, by a jog that goes on only while it is held."""
         if self.bar.asked is not None:
-            self.operator.answer(self.bar.asked.number, answer)
+            self.operator.answer(self.bar.asked.number, answer, held)
 
     # inside
 
@@ -209,7 +211,10 @@ class Desk(QObject):
         if outcome.error is not None:
             if failed is not None:
                 failed(outcome.error)
-            self.show_error(outcome.error)
+            if isinstance(outcome.error, Stopped):  # asked for, so no error to be shown at length
+                self.say(self.tr("Stopped. Everything buffered was thrown away; the spindle output is off."))
+            else:
+                self.show_error(outcome.error)
         elif outcome.bug:
             self.bridge.report_bug(outcome.name, outcome.bug)
             self.say(

@@ -46,6 +46,8 @@ class WindowOperator(Operator):
         bench nobody else can; only where the bit is brought by eye is a person's own work.
     automatic : bool
         Whether the simulated hands do everything; it is still shown for ``shown`` seconds.
+    still : callable
+        Whether a held jog of that number is still held: else it is not made any more.
     tick : callable
         Lets the machine's messages in; called while waiting.
     """
@@ -53,7 +55,7 @@ class WindowOperator(Operator):
     def __init__(self, tell: Callable[[Asked | None], None]) -> None:
         self._tell = tell
         self._numbers = itertools.count(1)
-        self._answers: queue.Queue[tuple[int, Answer | _Help]] = queue.Queue()
+        self._answers: queue.Queue[tuple[int, Answer | _Help, int]] = queue.Queue()
         self._now: Asked | None = None
         self._helped: Request | None = None
         self._closed = False
@@ -61,16 +63,17 @@ class WindowOperator(Operator):
         self.automatic = False
         self.shown = 0.5
         self.tick: Callable[[], object] = lambda: None
+        self.still: Callable[[int], bool] = lambda held: True
 
     # the window's side
 
-    def answer(self, number: int, answer: Answer) -> None:
+    def answer(self, number: int, answer: Answer, held: int = 0) -> None:
         """Answer the request of that number; an answer to an older one is dropped."""
-        self._answers.put((number, answer))
+        self._answers.put((number, answer, held))
 
     def have_it_done(self, number: int) -> None:
         """Let the simulated hands do what the request of that number asks."""
-        self._answers.put((number, _Help()))
+        self._answers.put((number, _Help(), 0))
 
     def close(self) -> None:
         """Decline whatever is asked from now on."""
@@ -116,10 +119,11 @@ class WindowOperator(Operator):
 
     def _next(self) -> Answer | _Help | None:
         try:
-            number, found = self._answers.get(timeout=_WAIT)
+            number, found, held = self._answers.get(timeout=_WAIT)
         except queue.Empty:
             return None
-        return found if self._now is not None and number == self._now.number else None
+        wanted = self._now is not None and number == self._now.number and self.still(held)
+        return found if wanted else None
 
     def _carry_out(self, request: Request, answer: Answer) -> Answer:
         """On the bench, what a person says is done must be done by the simulated hands."""

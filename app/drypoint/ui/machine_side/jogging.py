@@ -120,7 +120,7 @@ class Jogging(QObject):
         moved = (step if axis == "x" else 0.0, step if axis == "y" else 0.0, step if axis == "z" else 0.0)
         if self._may_answer():
             self._desk.thread_.underway(held)
-            self._desk.answer(Answer(AnswerKind.JOG, moved))
+            self._desk.answer(Answer(AnswerKind.JOG, moved), held)
         elif not self._desk.busy and self._desk.station is not None:
             self._desk.thread_.jog(Jog(moved, self._feed(axis), held))
 
@@ -149,9 +149,13 @@ class Jogging(QObject):
 
     def _touch_off(self, how: str, paper: float) -> None:
         if how == "paper":
-            self._desk.with_station("touch off", lambda station, _: _paper(station, paper), self._touched)
+            self._desk.with_station(
+                self.tr("Touch off Z"), lambda station, _: _paper(station, paper), self._touched
+            )
         else:
-            self._desk.with_station("touch off", lambda station, _: _contact(station), self._touched)
+            self._desk.with_station(
+                self.tr("Touch off Z"), lambda station, _: _contact(station), self._touched
+            )
 
     def _touched(self, _value: object) -> None:
         self._desk.say(self.tr("Z is zero on the copper here."))
@@ -164,7 +168,7 @@ class Jogging(QObject):
             clip_off(station.place)
 
         said = self.tr("The contact circuit works: open in the air, closed at the clip. The clip is off.")
-        self._desk.with_station("contact check", work, lambda _: self._desk.say(said))
+        self._desk.with_station(self.tr("Contact circuit"), work, lambda _: self._desk.say(said))
 
     def _enter_place(self) -> None:
         state = self._desk.state
@@ -179,7 +183,7 @@ class Jogging(QObject):
             station.controller.set_work(**place)
 
         words_ = self.tr("The position is set: x {x:.3f}, y {y:.3f}, z {z:.3f} mm.").format(**place)
-        self._desk.with_station("set place", work, lambda _: self._desk.say(words_))
+        self._desk.with_station(self.tr("Set the place"), work, lambda _: self._desk.say(words_))
 
     # what may be used
 

@@ -26,6 +26,9 @@ _TURN = 0.05
 _PULSE = 0.6
 """A held jog ends by itself if the window has given no sign of life for so long, s."""
 
+_JOGS = 4
+"""Jogs that wait their turn at most."""
+
 _TRAIL = 400
 """Places of the bit that are remembered."""
 
@@ -73,7 +76,7 @@ class MachineThread:
         self._turn = threading.Condition()
         self._job: _Job | None = None
         self._waiting: _Job | None = None
-        self._jogs: deque[Jog] = deque(maxlen=1)
+        self._jogs: deque[Jog] = deque(maxlen=_JOGS)
         self._closing = False
         self._station: Station | None = None
         self._state = MachineState(Activity.NOT_CONNECTED)
@@ -137,7 +140,7 @@ class MachineThread:
             job.progress.cancel()
 
     def jog(self, jog: Jog) -> None:
-        """Move the axes while no procedure runs; of jogs that wait only the newest is made."""
+        """Move the axes while no procedure runs; of jogs that wait only the newest few are made."""
         with self._turn:
             self._jogs.append(jog)
             self._turn.notify()
@@ -147,6 +150,10 @@ class MachineThread:
         self._held = next(self._numbers)
         self.pulse()
         return self._held
+
+    def holds(self, held: int) -> bool:
+        """Whether the held jog of that number is still held; 0 is no held one and always wanted."""
+        return held in (0, self._held)
 
     def pulse(self) -> None:
         """The window is alive."""
@@ -226,7 +233,7 @@ class MachineThread:
             return
 
         def look(_progress: Progress) -> None:
-            if jog is not None and (not jog.held or jog.held == self._held):
+            if jog is not None and self.holds(jog.held):
                 self._underway = jog.held
                 station.controller.jog(*jog.step, jog.feed)
             station.controller.poll(_TURN)
@@ -247,8 +254,6 @@ class MachineThread:
             alive = time.monotonic() - self._pulse < _PULSE
             if (self._held != self._underway or not alive) and self._station is not None:
                 self._station.controller.jog_cancel()
-        elif state.activity is Activity.AT_REST and self._underway != self._held:
-            self._underway = 0
 
     def _halt(self) -> None:
         """After a fault of our own nothing may go on moving."""

@@ -48,6 +48,8 @@ class MachineSide(QObject):
         window.commands["connect"].triggered.connect(self.connect_machine)
         self.running.page.answered.connect(self._answered)
         self.referencing.page.make_holes.connect(self._make_holes)
+        self._let_go = False
+        self.desk.changed.connect(self._let_go_if_free)
         bridge.job_changed.connect(self._job_changed)
         if bridge.session is not None:
             self._job_changed("opened")
@@ -80,12 +82,18 @@ class MachineSide(QObject):
 
     def _another_job(self) -> None:
         """Nothing of the job before may go on."""
-        if self.desk.busy:
+        station = self.desk.station
+        if station is not None and self.desk.busy:
             self.desk.thread_.cancel()
-            station = self.desk.station
-            if station is not None:
-                station.controller.stop()
+            station.controller.stop()
+        self._let_go = station is not None  # where its bit stands says nothing about another board
         self.desk.error = None
+        self._let_go_if_free()
+
+    def _let_go_if_free(self) -> None:
+        if self._let_go and not self.desk.busy:
+            self._let_go = False
+            self.connecting.let_go()
 
     def _place(self) -> None:
         session = self.desk.bridge.session

@@ -52,12 +52,10 @@ class WorkList:
 
     @property
     def following(self) -> WorkItem | None:
-        """What is run next: in order, but holes and outline wait for the grooves."""
-        if self.waits and not any(item.done for item in self.items if item.kind is WorkKind.HOLES):
-            marks = [item for item in self.items if item.kind is WorkKind.MARKS and not item.done]
-            if marks:
-                return marks[0]
-        return next((item for item in self.items if not item.done), None)
+        """What is run next, in order; holes and outline wait until the grooves can be cut."""
+        early = bool(self.waits) and not self.passes_done
+        wanted = (item for item in self.items if not early or item.kind is WorkKind.MARKS)
+        return next((item for item in wanted if not item.done), None)
 
 
 def list_work(session: Session, progress: Progress) -> WorkList:
