@@ -25,6 +25,8 @@ Floats = NDArray[np.float64]
 
 SAMPLE = 0.05
 """Longest step between samples of a cut, mm."""
+NEAR_COPPER = 0.6
+"""Above this height over the copper no touch is possible, whatever its noise, mm."""
 PROBE_SAMPLE = 0.005
 """Step between samples of a probing move, mm."""
 FAST_TOUCH = 100.0 / 60.0
@@ -222,9 +224,16 @@ class Body:
             return np.full(len(tips), np.inf)
         still = bool(np.ptp(tips[:, :2], axis=0).max() < 1e-9)
         spots = tips[:1, :2] if still else tips[:, :2]
-        distance = pieces.distance(self.sheet.to_sheet(spots), label, shape.shank / 2.0 + 0.1)
-        touch = self.sheet.top(spots) - shape.depth_to_reach(distance)
-        return np.asarray(tips[:, 2] - touch, dtype=np.float64)
+        above = np.asarray(tips[:, 2] - self.sheet.top(spots), dtype=np.float64)
+        low = above <= NEAR_COPPER  # higher up the bit is clear whatever lies below
+        if not low.any():
+            return above
+        where = self.sheet.to_sheet(spots if still else spots[low])
+        distance = pieces.distance(where, label, shape.shank / 2.0 + 0.1)
+        if still:
+            return np.asarray(above + shape.depth_to_reach(distance), dtype=np.float64)
+        above[low] += shape.depth_to_reach(distance)
+        return above
 
     def _touch_error(self, tips: Floats, speed: float) -> float:
         """How much higher than it is the copper seems to this touch (spring, noise, chips), mm."""
