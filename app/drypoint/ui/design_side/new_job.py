@@ -152,7 +152,6 @@ class NewJob(QObject):
             self.wizard.open()
         if paths:
             self.wizard.files.set_paths([*self.wizard.files.paths, *paths])
-        self.wizard.raise_()
         return self.wizard
 
     def make(self, path: Path, values: SetupValues) -> None:

@@ -100,19 +100,32 @@ def _cutting(program: Program, ends: Floats) -> list[tuple[Points, Floats]]:
     edge = np.diff(np.concatenate(([0], cuts.astype(np.int8), [0])))
     found = []
     for first, stop in zip(np.flatnonzero(edge == 1), np.flatnonzero(edge == -1), strict=True):
-        places, moments = [start[first : first + 1, :2]], [ends[first - 1 : first] if first else np.zeros(1)]
-        for index in range(first, stop):
-            began = float(moments[-1][-1])
-            part = end[index : index + 1, :2]
-            if arc[index]:
-                centre = start[index, :2] + moves.centre[index]
-                part = arc_points(
-                    (float(start[index, 0]), float(start[index, 1])),
-                    (float(end[index, 0]), float(end[index, 1])),
-                    (float(centre[0]), float(centre[1])),
-                    bool(kind[index] == MoveKind.ARC_CW),
-                )[1:]
-            places.append(part)
-            moments.append(np.linspace(began, float(ends[index]), len(part) + 1)[1:])
-        found.append((np.vstack(places), np.concatenate(moments)))
+        began = ends[first - 1 : first] if first else np.zeros(1)
+        if not arc[first:stop].any():
+            places = np.vstack((start[first, :2], end[first:stop, :2]))
+            found.append((places, np.concatenate((began, ends[first:stop]))))
+        else:
+            found.append(_with_arcs(program, start, ends, range(first, stop), began))
     return found
+
+
+def _with_arcs(
+    program: Program, start: Points, ends: Floats, moves: range, began: Floats
+) -> tuple[Points, Floats]:
+    """The same for a run of moves in which some are arcs."""
+    kind, end, centre = program.moves.kind, program.moves.end, program.moves.centre
+    places, moments = [start[moves[0] : moves[0] + 1, :2]], [began]
+    for index in moves:
+        part = end[index : index + 1, :2]
+        if kind[index] != MoveKind.FEED:
+            a, b = start[index, :2], end[index, :2]
+            middle = a + centre[index]
+            clockwise = bool(kind[index] == MoveKind.ARC_CW)
+            part = arc_points(_pair(a), _pair(b), _pair(middle), clockwise)[1:]
+        places.append(part)
+        moments.append(np.linspace(float(moments[-1][-1]), float(ends[index]), len(part) + 1)[1:])
+    return np.vstack(places), np.concatenate(moments)
+
+
+def _pair(place: Floats) -> tuple[float, float]:
+    return float(place[0]), float(place[1])

@@ -6,7 +6,7 @@ import tempfile
 from dataclasses import replace
 from pathlib import Path
 
-from PySide6.QtCore import QMarginsF, QObject, QSizeF, QUrl
+from PySide6.QtCore import QEventLoop, QMarginsF, QObject, QSizeF, QUrl
 from PySide6.QtGui import QImage, QPageLayout, QPageSize, QPainter, QPdfWriter, QTextDocument
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QFileDialog
@@ -88,6 +88,7 @@ def _write_pdf(facts: SheetFacts, path: Path) -> None:
             QPageLayout.Unit.Millimeter,
         )
     )
+    loop = QEventLoop()  # gives this thread the event dispatcher that laying out text wants
     document = QTextDocument()
     html = setup_sheet(replace(facts, pictures=()))
     figures = []
@@ -101,6 +102,7 @@ def _write_pdf(facts: SheetFacts, path: Path) -> None:
     document.setHtml(html)
     document.setPageSize(QSizeF(writer.width(), writer.height()))
     document.print_(writer)
+    del document, loop
 
 
 def _image(picture: str) -> QImage:

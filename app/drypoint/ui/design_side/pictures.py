@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import dataclass
 
 import numpy as np
@@ -160,7 +161,8 @@ class Pictures:
         if found is None:
             places, seconds = self._planned(snap, progress)
             return TouchPicture(places, seconds)
-        self._derived.surface(snap, progress.part(0.0, 0.6))
+        with suppress(PlanError):  # where the board lies now may not be known; the heights are
+            self._derived.surface(snap, progress.part(0.0, 0.6))
         surface = self._derived.peek(snap).surface
         assert surface is not None
         touches, setup = found

@@ -201,6 +201,8 @@ class Planner(QObject):
         self._tell_if_settled()
 
     def _note(self, step: StepName, error: DrypointError) -> None:
+        if error.where in (StepName.SURFACE, StepName.REFERENCE):
+            return  # something earlier must be measured first, and its own line says so
         known = self.errors.get(step)
         self.errors[step] = error
         if known is None or str(known) != str(error):

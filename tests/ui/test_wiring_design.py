@@ -1,0 +1,461 @@
+"""The design side of the window by clicks: wizard, fields, undo, files, paper, faults."""
+
+from __future__ import annotations
+
+import json
+import shutil
+import threading
+from collections.abc import Iterator
+from pathlib import Path
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QMimeData, QPointF, Qt, QTimer, QUrl
+from PySide6.QtGui import QDropEvent
+from PySide6.QtWidgets import QDialog, QFileDialog, QPlainTextEdit
+
+import drypoint.ui.app as app_module
+from drypoint.session.commands import prepare
+from drypoint.session.session import Session
+from drypoint.session.traveller import StepName, StepState
+from drypoint.surface.touch import Touch, Touches
+from drypoint.ui.app import Application
+from drypoint.ui.canvas.content import View
+from drypoint.ui.design_side.remember import Remembered
+from drypoint.ui.theme.theme import Theme
+
+PATIENCE = 60_000
+"""Longest wait for an answer, ms; a loaded machine is slow."""
+
+
+@pytest.fixture(scope="session")
+def prepared_job(hive_scale: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    path = tmp_path_factory.mktemp("job") / "hive.drypoint"
+    prepare([hive_scale], path)
+    return path
+
+
+@pytest.fixture
+def application(
+    light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> Iterator[Application]:
+    monkeypatch.setattr(app_module, "MACHINE_SIDE", "drypoint.ui.no_machine")
+    made = Application(light, Remembered(tmp_path / "window.json"))
+    made.bridge.recovery = tmp_path / "recovery"
+    qtbot.addWidget(made.window)
+    made.window.show()
+    yield made
+    made.window.close()
+    made.close()
+    assert not [one for one in threading.enumerate() if one.name.startswith("drypoint")]
+
+
+@pytest.fixture
+def opened(application: Application, prepared_job: Path, tmp_path: Path, qtbot) -> Application:
+    copy = tmp_path / "hive.drypoint"
+    shutil.copyfile(prepared_job, copy)
+    assert application.design.documents.open(copy)
+    planned(application, qtbot)
+    return application
+
+
+def planned(application: Application, qtbot) -> None:
+    """Wait until everything is planned."""
+    planner = application.design.planner
+    qtbot.waitUntil(lambda: planner.order is not None and not application.bridge.busy, timeout=PATIENCE)
+
+
+def replanned(application: Application, qtbot, act) -> None:
+    """Do something, and wait until the plan that follows it stands."""
+    with qtbot.waitSignal(application.design.planner.settled, timeout=PATIENCE):
+        act()
+    planned(application, qtbot)
+
+
+def type_in(field, text: str, qtbot) -> None:
+    line = field.line_edit()
+    line.selectAll()
+    qtbot.keyClicks(line, text)
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+
+
+def states(application: Application) -> dict[StepName, StepState]:
+    return {line.name: line.state for line in application.design.lines()}
+
+
+def touch_copper(application: Application, setup: int = 1) -> None:
+    x, y = (part.ravel() for part in np.meshgrid(np.linspace(4, 82, 7), np.linspace(4, 62, 6)))
+    z = 0.02 * np.sin(x / 25) + 0.01 * np.cos(y / 18)
+    found = tuple(
+        Touch(a, b, c, c - 0.002) for a, b, c in zip(x.tolist(), y.tolist(), z.tolist(), strict=True)
+    )
+    session = application.bridge.session
+    assert session is not None
+    session.keep("touches", {"setup": setup, "touches": Touches(found)})
+
+
+def drop(application: Application, *paths: Path) -> None:
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(path)) for path in paths])
+    none = Qt.KeyboardModifier.NoModifier
+    left = Qt.MouseButton.LeftButton
+    application.window.dropEvent(QDropEvent(QPointF(5, 5), Qt.DropAction.CopyAction, data, left, none))
+
+
+# new jobs
+
+
+def test_wizard_by_clicks_to_a_planned_job(
+    application: Application, hive_scale: Path, tmp_path: Path, qtbot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    target = tmp_path / "made here.drypoint"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(target), ""))
+    application.window.commands["new"].trigger()
+    wizard = application.design.documents.new_job.wizard
+    assert wizard is not None
+    wizard.files.set_paths([hive_scale])
+    qtbot.waitUntil(wizard.next_button.isEnabled, timeout=PATIENCE)
+    assert len(wizard._files_read) == len(list(hive_scale.glob("*.*"))) or wizard._files_read
+    for page in range(5):
+        assert wizard.page == page
+        if page == 2:
+            assert (wizard.blank.values.width, wizard.blank.values.height) == (86.0, 66.0)
+            qtbot.mouseClick(wizard.blank.add_clamp, Qt.MouseButton.LeftButton)
+            while wizard.blank.too_near() is not None:
+                wizard.blank.note._hint.click()
+            wizard.blank.move_clamp(1, -4.0, 0.0)
+        qtbot.mouseClick(wizard.next_button, Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(wizard.next_button, Qt.MouseButton.LeftButton)
+    planned(application, qtbot)
+    session = application.bridge.session
+    assert session is not None
+    assert session.job.path == target
+    assert session.settings.board.name == "hive-scale"
+    assert len(session.settings.blank.clamps) == 1
+    assert session.settings.blank.width == 0.0  # follows the board, since its size was not touched
+    assert session.job.undo_title() == "Set up the job"
+    found = states(application)
+    for step in (StepName.BOARD, StepName.BLANK, StepName.BITS, StepName.CUTS):
+        assert found[step] is StepState.DONE
+    content = application.window.canvas.canvas.content
+    assert content.board is not None
+    assert len(content.clamps) == 1
+    assert content.order is not None
+
+
+def test_side_and_role_of_the_wizard_are_read_anew(application: Application, hive_scale: Path, qtbot) -> None:
+    drop(application, hive_scale)
+    wizard = application.design.documents.new_job.wizard
+    assert wizard is not None
+    qtbot.waitUntil(wizard.next_button.isEnabled, timeout=PATIENCE)
+    before = wizard._board
+    wizard.side.sides.buttons()[0].click()
+    qtbot.waitUntil(lambda: wizard._board is not before, timeout=PATIENCE)
+    assert wizard._board is not None
+    wizard.reject()
+    assert application.design.documents.new_job.wizard is None
+    assert application.bridge.session is None
+
+
+@pytest.mark.parametrize("content", [b"", b"\x00\xff\x10" * 99, b"%FSLAX46Y46*%\nD03*\nM02*\n"])
+def test_broken_file_is_told_in_the_wizard(
+    application: Application, tmp_path: Path, qtbot, content: bytes
+) -> None:
+    broken = tmp_path / "board-B_Cu.gbr"
+    broken.write_bytes(content)
+    drop(application, broken)
+    wizard = application.design.documents.new_job.wizard
+    assert wizard is not None
+    qtbot.waitUntil(wizard.files.note.isVisible, timeout=PATIENCE)
+    assert not wizard.next_button.isEnabled()
+    assert wizard.files.note.accessibleName().strip()
+    wizard.reject()
+    assert application.window.isVisible()
+
+
+# job files
+
+
+def test_broken_job_is_refused_and_the_open_one_stays(opened: Application, tmp_path: Path) -> None:
+    session = opened.bridge.session
+    bad = tmp_path / "bad.drypoint"
+    bad.write_bytes(b"this is no job")
+    drop(opened, bad)
+    assert opened.bridge.session is session
+    assert "not a job file" in opened.window.strip._message.text()
+    drop(opened, tmp_path / "gone.drypoint")
+    assert "no such job" in opened.window.strip._message.text()
+
+
+def test_dropped_job_is_opened_and_remembered(
+    application: Application, prepared_job: Path, tmp_path: Path, qtbot
+) -> None:
+    copy = tmp_path / "dropped.drypoint"
+    shutil.copyfile(prepared_job, copy)
+    drop(application, copy)
+    planned(application, qtbot)
+    assert application.window.windowTitle().startswith("dropped.drypoint")
+    names = [action.data() for action in application.window.commands.recent.actions()]
+    assert names == [str(copy.resolve())]
+    assert Remembered(tmp_path / "window.json").recent == (str(copy.resolve()),)
+
+
+def test_another_job_takes_the_place_of_the_first(
+    opened: Application, prepared_job: Path, tmp_path, qtbot
+) -> None:
+    other = tmp_path / "other.drypoint"
+    shutil.copyfile(prepared_job, other)
+    first = opened.bridge.session
+    assert first is not None
+    opened.design.pages.cuts.edited.emit("bite", 0.02)  # planning is under way when the job is closed
+    assert opened.design.documents.open(other)
+    planned(opened, qtbot)
+    assert opened.bridge.session is not first
+    with Session.open(tmp_path / "hive.drypoint").job.transaction() as db:  # nothing holds the first any more
+        assert db.execute("SELECT count(*) FROM source").fetchone()[0] > 0
+
+
+def test_copy_is_a_whole_job(opened: Application, tmp_path: Path, qtbot) -> None:
+    with qtbot.waitSignal(opened.bridge.computed, check_params_cb=lambda name, _: name == "save a copy"):
+        opened.design.documents.save_copy(tmp_path / "copy")
+    copy = Session.open(tmp_path / "copy.drypoint")
+    assert opened.bridge.session is not None
+    assert copy.snapshot.source_key == opened.bridge.session.snapshot.source_key
+    copy.close()
+
+
+def test_arrangement_is_remembered(opened: Application, tmp_path: Path) -> None:
+    opened.window.resize(1500, 950)
+    opened.window.close()
+    kept = json.loads((tmp_path / "window.json").read_text())
+    assert kept["arrangement"]["size"] == [1500, 950]
+    (tmp_path / "window.json").write_text("{ damaged")
+    assert Remembered(tmp_path / "window.json").recent == ()
+
+
+# settings
+
+
+def test_field_is_one_action_that_undo_takes_back(opened: Application, qtbot) -> None:
+    session, commands = opened.bridge.session, opened.window.commands
+    assert session is not None
+    cuts = opened.design.pages.cuts
+    opened.window.choose_step(3)
+    before = opened.design.planner.cuts
+    assert before is not None
+    replanned(opened, qtbot, lambda: type_in(cuts.fields["width"], "0.2", qtbot))
+    changed = opened.design.planner.cuts
+    assert changed is not None
+    assert changed.cuts.width == pytest.approx(0.2, abs=1e-3)
+    assert commands["undo"].text().endswith("Groove width")
+    replanned(opened, qtbot, commands["undo"].trigger)
+    again = opened.design.planner.cuts
+    assert again is not None
+    assert again.cuts.width == pytest.approx(before.cuts.width)
+    assert cuts.fields["width"].value == pytest.approx(before.cuts.width)
+    assert commands["redo"].isEnabled()
+    replanned(opened, qtbot, commands["redo"].trigger)
+    assert session.settings.cuts.depth == pytest.approx(changed.cuts.width and session.settings.cuts.depth)
+    assert cuts.fields["width"].value == pytest.approx(0.2, abs=1e-3)
+
+
+def test_blank_too_small_is_told_on_its_page_and_in_the_strip(opened: Application, qtbot) -> None:
+    form = opened.design.pages.blank.form
+    opened.window.choose_step(1)
+    with qtbot.waitSignal(opened.design.planner.trouble, timeout=PATIENCE):
+        type_in(form.width_field, "60", qtbot)
+    qtbot.waitUntil(lambda: states(opened)[StepName.BLANK] is StepState.ERROR, timeout=PATIENCE)
+    assert opened.design.pages.blank._trouble.isVisible()
+    assert "smaller than the board" in opened.window.strip._message.text()
+    assert opened.window.canvas.canvas.content.board is not None  # the board stays in sight
+    replanned(opened, qtbot, opened.window.commands["undo"].trigger)
+    assert states(opened)[StepName.BLANK] is StepState.DONE
+    assert not opened.design.pages.blank._trouble.isVisible()
+
+
+def test_clamp_in_the_way_of_the_outline_is_told_on_the_page_of_cuts(opened: Application, qtbot) -> None:
+    form = opened.design.pages.blank.form
+    opened.window.choose_step(1)
+    with qtbot.waitSignal(opened.design.planner.trouble, timeout=PATIENCE):
+        qtbot.mouseClick(form.add_clamp, Qt.MouseButton.LeftButton)
+        form.move_clamp(1, 6.0, 0.0)
+    qtbot.waitUntil(lambda: states(opened)[StepName.CUTS] is StepState.ERROR, timeout=PATIENCE)
+    opened.window.choose_step(3)
+    assert opened.design.pages.cuts._trouble.isVisible()
+    assert opened.design.planner.cuts is None
+
+
+def test_dragging_is_one_action(opened: Application, qtbot) -> None:
+    session = opened.bridge.session
+    assert session is not None
+    opened.window.choose_step(1)
+    canvas = opened.window.canvas.canvas
+    seen = canvas.content.blank
+    assert seen is not None
+    changes = []
+    session.subscribe(changes.append)
+    for _ in range(10):
+        canvas.board_dragged.emit(0.2, 0.1)
+    moved = canvas.content.blank
+    assert moved is not None
+    assert moved[0] == pytest.approx(seen[0] - 2.0)
+    assert changes == []
+    qtbot.waitUntil(lambda: bool(changes), timeout=PATIENCE)
+    assert changes == ["settings"]
+    assert session.settings.blank.board_x == pytest.approx(10.0)
+    assert not session.settings.blank.centred
+    opened.window.commands["undo"].trigger()
+    assert session.settings.blank.centred
+
+
+def test_role_chosen_by_hand_is_obeyed(opened: Application, qtbot) -> None:
+    from drypoint.board.model import Role
+
+    replanned(
+        opened,
+        qtbot,
+        lambda: opened.design.pages.board.role_changed.emit("hive-scale-netlist.ipc", Role.OTHER),
+    )
+    board = opened.design.planner.board
+    assert board is not None
+    assert {file.name: file.role for file in board.board.files}["hive-scale-netlist.ipc"] is Role.OTHER
+
+
+def test_place_of_a_finding_is_shown(opened: Application) -> None:
+    opened.design.pages.cuts.place_chosen.emit((12.0, 34.0))
+    seen = opened.window.canvas.canvas.seen
+    assert abs(seen.x - 12.0) < 2.0
+    assert abs(seen.y - 34.0) < 2.0
+
+
+# measured
+
+
+def test_touches_bring_heat_reach_and_passes(opened: Application, qtbot) -> None:
+    planner, window = opened.design.planner, opened.window
+    touch_copper(opened)
+    qtbot.waitUntil(lambda: planner.passes is not None and not opened.bridge.busy, timeout=PATIENCE)
+    assert planner.touches is not None
+    assert planner.touches.heat is not None
+    found = states(opened)
+    assert found[StepName.SURFACE] is StepState.DONE
+    assert found[StepName.PASSES] is StepState.READY
+    window.choose_step(5)
+    assert window.canvas.canvas.view is View.REACH
+    assert window.canvas.canvas.content.reach is not None
+    assert window.canvas.canvas.content.current is not None
+    session = opened.bridge.session
+    assert session is not None
+    with qtbot.waitSignal(planner.settled, timeout=PATIENCE):
+        session.keep("setup", {"note": "turned over"})
+    assert states(opened)[StepName.SURFACE] is StepState.STALE
+    assert states(opened)[StepName.REFERENCE] is StepState.STALE
+    assert not planner.errors
+    assert planner.passes is None
+    assert window.canvas.canvas.content.stale
+
+
+def test_pass_without_touches_sends_to_the_surface(opened: Application) -> None:
+    opened.window.choose_step(5)
+    opened.design.pages.passes.plan_button.click()
+    assert opened.window.pages.currentIndex() == 4
+
+
+# paper
+
+
+def test_export_and_sheets_are_written(opened: Application, tmp_path: Path, qtbot) -> None:
+    names: list[str] = []
+    opened.bridge.computed.connect(lambda name, _: names.append(name))
+    opened.design.paper.export_to(tmp_path / "out")
+    qtbot.waitUntil(lambda: "export" in names, timeout=PATIENCE)
+    assert list((tmp_path / "out").glob("*.nc")) or list((tmp_path / "out").glob("*grooves*"))
+    assert (tmp_path / "out" / "setup-sheet.html").is_file()
+    for name, report in (("sheet.pdf", False), ("report.pdf", True), ("sheet.html", False)):
+        names.clear()
+        opened.design.paper.write_sheet(tmp_path / name, report=report)
+        qtbot.waitUntil(lambda: "setup sheet" in names, timeout=PATIENCE)
+    assert (tmp_path / "sheet.pdf").read_bytes().startswith(b"%PDF")
+    assert (tmp_path / "sheet.pdf").stat().st_size > 20_000
+    assert "Report: hive-scale" not in (tmp_path / "sheet.html").read_text()
+
+
+def test_sheet_into_a_folder_that_is_none_is_an_error(opened: Application, tmp_path: Path, qtbot) -> None:
+    (tmp_path / "file").write_text("")
+    with qtbot.waitSignal(opened.bridge.failed, timeout=PATIENCE):
+        opened.design.paper.write_sheet(tmp_path / "file" / "sheet.pdf", report=False)
+    assert "could not be written" in opened.window.strip._message.text()
+
+
+# the bridge
+
+
+def test_fault_of_the_program_holds_keeps_a_copy_and_is_told(opened: Application, qtbot) -> None:
+    held: list[str] = []
+    opened.bridge.hold_on_bug(lambda: held.append("held"))
+
+    def wrong(_progress: object) -> None:
+        raise ZeroDivisionError("on purpose")
+
+    with qtbot.waitSignal(opened.bridge.bug, timeout=PATIENCE):
+        opened.bridge.ask("wrong", wrong)
+    assert held == ["held"]
+    (kept,) = opened.bridge.recovery.glob("*.drypoint")
+    copy = Session.open(kept)
+    assert copy.snapshot.sources
+    copy.close()
+    (dialog,) = [one for one in opened.window.findChildren(QDialog) if one.isVisible()]
+    assert "on purpose" in dialog.findChild(QPlainTextEdit).toPlainText()
+    dialog.accept()
+
+
+def test_only_the_newest_answer_of_a_name_comes(application: Application, qtbot) -> None:
+    bridge, answers, gate = application.bridge, [], threading.Event()
+    bridge.computed.connect(lambda name, value: answers.append((name, value)))
+    bridge.ask("gate", lambda _: gate.wait(30))
+    bridge.ask("sum", lambda _: 1)
+    bridge.ask("sum", lambda _: 2)
+    bridge.ask("other", lambda _: 3)
+    bridge.cancel("other")
+    gate.set()
+    qtbot.waitUntil(lambda: not bridge.busy, timeout=PATIENCE)
+    assert answers == [("gate", True), ("sum", 2)]
+
+
+def test_answers_for_a_closed_job_are_dropped(opened: Application, qtbot) -> None:
+    bridge, answers, gate = opened.bridge, [], threading.Event()
+    bridge.computed.connect(lambda name, _: answers.append(name))
+    bridge.ask("gate", lambda _: gate.wait(30))
+    bridge.close_job()
+    gate.set()
+    bridge.ask("after", lambda _: None)
+    qtbot.waitUntil(lambda: "after" in answers, timeout=PATIENCE)
+    assert answers == ["after"]
+    assert opened.window.canvas.canvas.content.board is None
+
+
+def test_window_goes_on_while_planning(
+    application: Application, tmp_path: Path, hive_scale: Path, qtbot
+) -> None:
+    """The heart of the window beats while the demo is read and planned; nothing is computed in it."""
+    beats = QTimer(interval=5)
+    count: list[int] = []
+    beats.timeout.connect(lambda: count.append(1))
+    beats.start()
+    computing: set[str] = set()
+    planner = application.design.planner
+    original = planner._ask
+
+    def asked(session, pictures, name):
+        original(session, pictures, name)
+        before = len(count)
+        application.bridge.ended.connect(
+            lambda ended: computing.add(name) if ended == name and len(count) > before else None
+        )
+
+    planner._ask = asked
+    application.open_demo(tmp_path)
+    planned(application, qtbot)
+    beats.stop()
+    assert {"plan: board", "plan: cuts"} & computing
+    assert count
