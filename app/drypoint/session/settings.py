@@ -83,7 +83,7 @@ class BitSettings:
 
     vbit: VBit = VBit("V-bit 0.1 mm 30°", 0.1, math.radians(30.0), Speeds(10000, 300, 100), 0.01)
     drills: tuple[Drill, ...] = tuple(
-        Drill(f"Drill {d:.1f} mm", d, Speeds(10000, 60, 60), 0.8)
+        Drill(f"Drill {d:.1f} mm", d, Speeds(10000, 150, 150), 0.8)
         for d in (0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.1, 1.2, 1.3, 1.4, 1.5, 1.6, 1.7, 1.8, 2.0, 2.5, 3.0)
     )
     mill: EndMill = EndMill("End mill 2.0 mm", 2.0, Speeds(10000, 180, 60), 0.4)
