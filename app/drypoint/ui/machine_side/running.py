@@ -148,7 +148,7 @@ class Running(QObject):
             return run.run_item(session, station, item, on_event=self._take_event)
 
         self._begin(session, item.program)
-        self._desk.with_station(RUNNING, work, self._ended)
+        self._desk.with_station(RUNNING, work, self._ended, self._broken)
         self._show()
 
     def resume(self, *, check: bool) -> None:
@@ -169,7 +169,7 @@ class Running(QObject):
             return run.resume(session, station, on_event=self._take_event)
 
         self._begin(session, program)
-        self._desk.with_station(RUNNING, go_on, self._ended)
+        self._desk.with_station(RUNNING, go_on, self._ended, self._broken)
         self._show()
 
     def skip(self) -> None:
@@ -208,6 +208,9 @@ class Running(QObject):
     def _note_bit(self, bit: Bit) -> None:
         """On the machine's thread."""
         self._desk.bit_in = bit.name
+
+    def _broken(self, _error: DrypointError) -> None:
+        self._later.start()  # the journal tells where to resume
 
     def _ended(self, result: object) -> None:
         assert isinstance(result, RunResult)
