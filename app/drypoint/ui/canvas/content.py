@@ -235,16 +235,30 @@ def _where(points: Points, line: NDArray[np.int64], state: NDArray[np.int64], ki
 
 
 def find_tabs(cuts: tuple[Cut, ...]) -> tuple[Tab, ...]:
-    """The tabs of outline cuts with the direction of the cut at each."""
+    """The tabs of outline cuts, on the board's own edge, with the direction of the cut at each."""
+    outlines = [cut for cut in cuts if cut.kind is CutKind.OUTLINE and len(cut.path) > 2]
+    areas = [_signed_area(cut.path) for cut in outlines]
+    largest = max((abs(area) for area in areas), default=0.0)
     found = []
-    for cut in cuts:
-        if cut.kind is not CutKind.OUTLINE or cut.tabs is None or len(cut.path) < 2:
+    for cut, area in zip(outlines, areas, strict=True):
+        if cut.tabs is None:
             continue
+        # the board lies inside the outer cut and outside the cut-outs, half a bit away
+        to_board = 0.5 * getattr(cut.bit, "diameter", 0.0) * (1.0 if area > 0 else -1.0)
+        if abs(area) < largest:
+            to_board = -to_board
         a, step = cut.path[:-1], np.diff(cut.path, axis=0)
         square = np.maximum((step**2).sum(axis=1), 1e-18)
         for tab in cut.tabs:
             share = np.clip(((tab - a) * step).sum(axis=1) / square, 0.0, 1.0)
             nearest = int(np.argmin(((a + share[:, None] * step - tab) ** 2).sum(axis=1)))
-            unit = step[nearest] / np.sqrt(square[nearest])
-            found.append(Tab((float(tab[0]), float(tab[1])), (float(unit[0]), float(unit[1])), cut.tab_width))
+            x, y = step[nearest] / np.sqrt(square[nearest])
+            place = (float(tab[0] - to_board * y), float(tab[1] + to_board * x))
+            found.append(Tab(place, (float(x), float(y)), cut.tab_width))
     return tuple(found)
+
+
+def _signed_area(path: Points) -> float:
+    """Area enclosed by a closed path, mm²; positive anticlockwise."""
+    x, y = path[:, 0], path[:, 1]
+    return float(0.5 * (x[:-1] * y[1:] - x[1:] * y[:-1]).sum())
