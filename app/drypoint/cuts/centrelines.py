@@ -10,11 +10,14 @@ from numpy.typing import NDArray
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components
 
-from drypoint.cuts.gaps import OVERSHOOT, Ridges, sample_boundary, trace_ridges
+from drypoint.cuts.chains import join
+from drypoint.cuts.gaps import CROWDED, OVERSHOOT, Ridges, sample_boundary, trace_ridges
 from drypoint.cuts.model import Narrow
 from drypoint.cuts.parts import SLACK, Parts, Shapes, foreign_pairs
 from drypoint.progress import Progress
 
+FINE = 0.1
+"""mm between samples where a gap is narrower than that; else twice as much."""
 LEAN = 2e-3
 """mm by which centre lines are simplified."""
 
@@ -38,11 +41,13 @@ def centre_lines(parts: Parts, width: float, bite: float, progress: Progress) ->
         return empty
     chosen = np.unique(close)
     rings, index = shapely.get_rings(parts.shapes[chosen], return_index=True)
-    pitch = min(0.1, width / 2.0)
+    pitch = _pitch(parts, close, width)
     progress.step(0.05, "narrow gaps")
-    # a sample lies up to half a pitch beside the nearest spot, so it is farther than the boundary
-    wide = float(np.hypot(reach, pitch / 2.0))
-    ridges = trace_ridges(sample_boundary(rings, parts.owner[chosen][index], pitch), wide, progress)
+    # a sample lies up to half the way to the next beside the nearest spot, so it is farther than the boundary
+    apart = pitch * (1.0 + CROWDED)
+    wide = float(np.hypot(reach, apart / 2.0))
+    samples = sample_boundary(rings, parts.owner[chosen][index], pitch)
+    ridges = trace_ridges(samples, wide, apart, progress)
     if len(ridges.edges) == 0:
         return empty
     progress.step(0.8, "narrow gaps")
@@ -51,9 +56,18 @@ def centre_lines(parts: Parts, width: float, bite: float, progress: Progress) ->
     tight = clearance < width / 2.0 - SLACK
     useful = _reaching(ridges, clearance < reach, clearance < width / 2.0 - SLACK / 2.0)
     lines, pairs = chain(ridges, np.flatnonzero(useful & ~bad))
-    solved = _by_pair(parts, ridges, np.flatnonzero(~bad & tight), width)
-    impossible = _by_place(parts, ridges, np.flatnonzero(bad), width, bite)
+    solved = _places(parts, ridges, np.flatnonzero(~bad & tight), width)
+    impossible = _places(parts, ridges, np.flatnonzero(bad), width, bite)
     return CentreLines(lines, pairs, solved, impossible)
+
+
+def _pitch(parts: Parts, close: NDArray[np.intp], width: float) -> float:
+    """Pitch of samples, mm: no more than twice the gaps, or about as fine as the finest wanted."""
+    one, two = parts.shapes[close[:, 0]], parts.shapes[close[:, 1]]
+    fine = min(FINE, width / 2.0)
+    if bool(shapely.dwithin(one, two, fine).any()):
+        return fine
+    return min(2.0 * fine, width)
 
 
 def _reaching(ridges: Ridges, near: NDArray[np.bool_], tight: NDArray[np.bool_]) -> NDArray[np.bool_]:
@@ -74,65 +88,50 @@ def chain(ridges: Ridges, chosen: NDArray[np.intp]) -> tuple[Shapes, NDArray[np.
     edges = ridges.edges[chosen]
     moved = (ridges.nodes[edges[:, 0]] != ridges.nodes[edges[:, 1]]).any(axis=1)
     edges, chosen = edges[moved], chosen[moved]
-    segments = shapely.linestrings(ridges.nodes[edges])
-    merged = shapely.get_parts(shapely.line_merge(shapely.multilinestrings(segments)))
-    points, index = shapely.get_coordinates(merged, return_index=True)
-    first = np.searchsorted(index, np.arange(len(merged)))
-    middles = (points[first] + points[first + 1]) / 2.0
-    ends = ridges.nodes[edges]
-    key = (ends[:, 0] + ends[:, 1]) / 2.0
-    order = np.lexsort((key[:, 1], key[:, 0]))
-    code = key[order, 0] + 1j * key[order, 1]
-    found = np.searchsorted(code, middles[:, 0] + 1j * middles[:, 1])
-    pairs = ridges.pair[chosen[order[np.minimum(found, len(order) - 1)]]]
-    return np.asarray(shapely.simplify(merged, LEAN)), pairs
+    if len(edges) == 0:
+        return np.empty(0, dtype=object), np.empty((0, 2), np.intp)
+    found = join(edges, len(ridges.nodes))
+    lines = shapely.linestrings(ridges.nodes[found.node], indices=found.line)
+    return np.asarray(shapely.simplify(np.asarray(lines), LEAN)), ridges.pair[chosen[found.edge]]
 
 
-def _narrow(
-    parts: Parts, ridges: Ridges, edges: NDArray[np.intp], width: float, solved: bool, hint: str = ""
-) -> Narrow:
-    ends = ridges.edges[edges].reshape(-1)
-    worst = ends[np.argmin(ridges.clearance[ends])]
-    clearance = float(ridges.clearance[worst])
-    one, two = (parts.names[net] for net in ridges.pair[edges[0]])
-    return Narrow(
-        nets=(one, two),
-        at=(float(ridges.nodes[worst, 0]), float(ridges.nodes[worst, 1])),
-        gap=2.0 * clearance,
-        bite=max(0.0, width / 2.0 - clearance),
-        length=float(np.hypot(*(ridges.nodes[ends[1::2]] - ridges.nodes[ends[::2]]).T).sum()),
-        solved=solved,
-        hint=hint,
-    )
-
-
-def _by_pair(parts: Parts, ridges: Ridges, edges: NDArray[np.intp], width: float) -> tuple[Narrow, ...]:
-    return tuple(_narrow(parts, ridges, group, width, True) for group in _groups(ridges, edges))
-
-
-def _by_place(
-    parts: Parts, ridges: Ridges, edges: NDArray[np.intp], width: float, bite: float
+def _places(
+    parts: Parts, ridges: Ridges, edges: NDArray[np.intp], width: float, bite: float | None = None
 ) -> tuple[Narrow, ...]:
+    """Places along the edges, one for each pair of nets; not solved where a ``bite`` is given."""
+    if len(edges) == 0:
+        return ()
+    order, first = _groups(ridges, edges)
+    ends = ridges.edges[edges[order]]
+    size = np.hypot(*(ridges.nodes[ends[:, 1]] - ridges.nodes[ends[:, 0]]).T)
+    away = ridges.clearance[ends]
+    spot = ends[np.arange(len(ends)), np.argmin(away, axis=1)]
+    group = np.repeat(np.arange(len(first)), np.diff(np.append(first, len(order))))
+    worst = np.lexsort((away.min(axis=1), group))[first]
+    pairs, nodes = ridges.pair[edges[order[first]]], spot[worst]
     found = []
-    for group in _groups(ridges, edges):
-        gap = 2.0 * float(ridges.clearance[ridges.edges[group]].min())
-        widest = gap + 2.0 * bite
-        hint = f"A cut of {widest:.3f} mm or less would do, or a bite of {(width - gap) / 2.0:.3f} mm."
-        found.append(_narrow(parts, ridges, group, width, False, hint))
+    for pair, node, along in zip(pairs.tolist(), nodes.tolist(), np.add.reduceat(size, first), strict=True):
+        x, y = ridges.nodes[node].tolist()
+        clearance = float(ridges.clearance[node])
+        hint = "" if bite is None else _hint(2.0 * clearance, width, bite)
+        names = (parts.names[pair[0]], parts.names[pair[1]])
+        taken = max(0.0, width / 2.0 - clearance)
+        found.append(Narrow(names, (x, y), 2.0 * clearance, taken, float(along), bite is None, hint))
     return tuple(found)
 
 
-def _groups(ridges: Ridges, edges: NDArray[np.intp]) -> list[NDArray[np.intp]]:
-    """Edges grouped by connected place and pair of nets, in a stable order."""
-    if len(edges) == 0:
-        return []
+def _hint(gap: float, width: float, bite: float) -> str:
+    return f"A cut of {gap + 2.0 * bite:.3f} mm or less would do, or a bite of {(width - gap) / 2.0:.3f} mm."
+
+
+def _groups(ridges: Ridges, edges: NDArray[np.intp]) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+    """Order of the edges by connected place and pair of nets, and where each group starts in it."""
     ends = ridges.edges[edges]
     size = len(ridges.nodes)
     graph = coo_matrix((np.ones(len(ends)), (ends[:, 0], ends[:, 1])), shape=(size, size))
-    _, label = connected_components(graph, directed=False)
-    key = np.column_stack((ridges.pair[edges], label[ends[:, 0]]))
-    _, inverse = np.unique(key, axis=0, return_inverse=True)
-    inverse = inverse.reshape(-1)
-    order = np.argsort(inverse, kind="stable")
-    cuts = np.flatnonzero(np.diff(inverse[order])) + 1
-    return list(np.split(edges[order], cuts))
+    label = connected_components(graph, directed=False)[1][ends[:, 0]]
+    pair = ridges.pair[edges]
+    order = np.lexsort((label, pair[:, 1], pair[:, 0]))
+    key = np.column_stack((pair, label))[order]
+    new = np.concatenate(([True], (key[1:] != key[:-1]).any(axis=1)))
+    return order, np.flatnonzero(new)

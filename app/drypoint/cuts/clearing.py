@@ -97,7 +97,7 @@ def clear_area(
     for number in range(MOST_LOOPS):
         if progress is not None:
             progress.step(min(0.9, number / 50.0), "clearing")
-        rings = clip_lines(loop_rings(parts, distance), area)[0]
+        rings = clip_lines(loop_rings(parts, distance)[0], area)[0]
         if len(rings) == 0:
             break
         found.append(rings)

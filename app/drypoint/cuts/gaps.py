@@ -13,7 +13,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 from scipy.ndimage import maximum_filter, minimum_filter
-from scipy.spatial import Delaunay
+from scipy.spatial import Delaunay, cKDTree
 
 from drypoint.cuts.parts import Shapes
 from drypoint.progress import Progress
@@ -22,10 +22,18 @@ OVERSHOOT = 4e-3
 """mm of clearance past the radius that centre lines run on, so that they meet the loops."""
 JITTER = 2e-5
 """mm. Samples are moved by as much (seeded), since boards are full of points on one circle."""
+CROWDED = 0.6
+"""Share of the pitch below which neighbouring samples are thinned out."""
+SETTLED = 1e-7
+"""mm. A place that would move less stays."""
+MOST_SEGMENTS = 12
+"""Segments looked at on either side of a sample for the nearest spot."""
 LONGEST_STEP = 0.02
 """mm. A place is moved no farther at once while it is brought to the middle of a gap."""
 MOST_CELLS = 2.0e7
 """Cells of the grid that finds samples near foreign nets: 160 MB."""
+MOST_PAIRS = 20_000_000
+"""Pairs of samples near each other that are all looked at: 320 MB."""
 FARTHEST = 1e3
 """mm. Length of a Voronoi edge that would run to infinity; it is clipped to the radius anyway."""
 
@@ -66,7 +74,12 @@ class Ridges:
 
 
 def sample_boundary(rings: Shapes, net: NDArray[np.intp], pitch: float) -> Boundary:
-    """Samples every ``pitch`` mm at most, vertices included, of ``rings`` (``net`` (R,) owners)."""
+    """Samples of ``rings`` (``net`` (R,) owners) along their edges.
+
+    Edges longer than ``pitch`` mm are divided; of vertices closer together than `CROWDED` of it
+    (the chords of arcs) only some are kept. No two neighbouring samples are more than
+    ``(1 + CROWDED) * pitch`` apart.
+    """
     points, ring = shapely.get_coordinates(rings, return_index=True)
     inside = ring[1:] == ring[:-1]
     start, stop, of = points[:-1][inside], points[1:][inside], ring[:-1][inside]
@@ -75,17 +88,23 @@ def sample_boundary(rings: Shapes, net: NDArray[np.intp], pitch: float) -> Bound
     last = np.searchsorted(of, np.arange(len(rings)), side="right") - 1
     before, after = np.arange(count) - 1, np.arange(count) + 1
     before[first], after[last] = last, first
-    steps = np.maximum(1, np.ceil(np.hypot(*(stop - start).T) / pitch - 1e-9).astype(np.intp))
+    size = np.hypot(*(stop - start).T)
+    steps = np.maximum(1, np.ceil(size / pitch - 1e-9).astype(np.intp))
     segment = np.repeat(np.arange(count), steps)
     share = (np.arange(len(segment)) - np.repeat(np.cumsum(steps) - steps, steps)) / steps[segment]
+    along = (np.cumsum(size) - size)[segment] + share * size[segment]
+    stretch = np.floor(along / (CROWDED * pitch))
+    new = np.concatenate(([True], (stretch[1:] != stretch[:-1]) | (of[segment[1:]] != of[segment[:-1]])))
+    segment, share = segment[new], share[new]
     samples = start[segment] + share[:, None] * (stop - start)[segment]
     return Boundary(start, stop, before, after, net[of], samples, segment)
 
 
 def near_foreign(points: NDArray[np.float64], net: NDArray[np.intp], reach: float) -> NDArray[np.intp]:
-    """Indices of samples that may be within ``reach`` mm of a sample of another net.
+    """Indices of samples within ``reach`` mm of a sample of another net, and perhaps some more.
 
-    Coarse, but never misses one: nets are spread two cells each way on a grid of half the reach.
+    First coarsely, never missing one: nets are spread two cells each way on a grid of half the
+    reach. Then exactly, unless there are too many pairs.
     """
     low = points.min(axis=0)
     size = points.max(axis=0) - low
@@ -100,11 +119,27 @@ def near_foreign(points: NDArray[np.float64], net: NDArray[np.intp], reach: floa
     first[place[order[::-1], 0], place[order[::-1], 1]] = net[order[::-1]]
     first = minimum_filter(first, size=5, mode="nearest")
     last = maximum_filter(last, size=5, mode="nearest")
-    return np.flatnonzero(first[key] < last[key])
+    return _within(points, net, np.flatnonzero(first[key] < last[key]), reach)
 
 
-def trace_ridges(boundary: Boundary, reach: float, progress: Progress | None = None) -> Ridges:
-    """Voronoi edges between samples of different nets where the clearance is below ``reach`` mm."""
+def _within(
+    points: NDArray[np.float64], net: NDArray[np.intp], chosen: NDArray[np.intp], reach: float
+) -> NDArray[np.intp]:
+    """Those of the chosen samples that are within ``reach`` mm of one of another net."""
+    tree = cKDTree(points[chosen])
+    if tree.count_neighbors(tree, reach) > MOST_PAIRS:
+        return chosen
+    pairs = tree.query_pairs(reach, output_type="ndarray")
+    foreign = net[chosen[pairs[:, 0]]] != net[chosen[pairs[:, 1]]]
+    return np.asarray(chosen[np.unique(pairs[foreign])])
+
+
+def trace_ridges(boundary: Boundary, reach: float, pitch: float, progress: Progress | None = None) -> Ridges:
+    """Voronoi edges between samples of different nets where the clearance is below ``reach`` mm.
+
+    ``pitch`` is that of the samples, mm: the nearest spot of a boundary lies no farther than that
+    from the nearest sample.
+    """
     chosen = near_foreign(boundary.points, boundary.net[boundary.segment], 2.0 * reach)
     empty = Ridges(np.empty((0, 2)), np.empty(0), np.empty((0, 2), np.intp), np.empty((0, 2), np.intp))
     if len(chosen) < 4:
@@ -126,7 +161,7 @@ def trace_ridges(boundary: Boundary, reach: float, progress: Progress | None = N
     sides_flat = np.repeat(segment[sides[ok]], 2, axis=0)
     first = np.full(len(nodes_at), -1, dtype=np.intp)
     first[inverse[::-1]] = np.arange(len(inverse))[::-1]
-    place, clearance = _recentre(places[first], sides_flat[first], boundary)
+    place, clearance = _recentre(places[first], sides_flat[first], boundary, pitch)
     pair = np.sort(boundary.net[segment[sides[ok]]], axis=1)
     return Ridges(place, clearance, inverse.reshape(-1, 2), pair)
 
@@ -187,34 +222,86 @@ def _clip_edges(
 
 
 def _recentre(
-    places: NDArray[np.float64], sides: NDArray[np.intp], boundary: Boundary
+    places: NDArray[np.float64], sides: NDArray[np.intp], boundary: Boundary, span: float
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Places moved (Newton) until both boundaries are equally far; and that distance, mm."""
-    at = places.copy()
-    for _ in range(4):
-        one, near = _nearest(at, sides[:, 0], boundary)
-        two, far = _nearest(at, sides[:, 1], boundary)
-        turn = (at - near) / np.maximum(one, 1e-9)[:, None] - (at - far) / np.maximum(two, 1e-9)[:, None]
-        step = ((one - two) / np.maximum((turn**2).sum(axis=1), 0.1))[:, None] * turn
-        size = np.hypot(*step.T)
-        at -= step * np.minimum(1.0, LONGEST_STEP / np.maximum(size, 1e-12))[:, None]
-    one, _ = _nearest(at, sides[:, 0], boundary)
-    two, _ = _nearest(at, sides[:, 1], boundary)
-    return at, np.minimum(one, two)
+    """Places moved (Newton) until both boundaries are equally far; and that distance, mm.
+
+    Vectors are complex numbers here: half the work of arrays with two columns.
+    """
+    edges = _Edges.of(boundary)
+    at = _complex(places)
+    one, two = edges.nearest_segment(at, sides[:, 0], span), edges.nearest_segment(at, sides[:, 1], span)
+    clearance = np.empty(len(at))
+    moving = np.arange(len(at))
+    for _ in range(5):
+        here = at[moving]
+        from_one, one[moving] = edges.from_nearest(here, one[moving])
+        from_two, two[moving] = edges.from_nearest(here, two[moving])
+        near, far = np.abs(from_one), np.abs(from_two)
+        clearance[moving] = np.minimum(near, far)
+        turn = from_one / np.maximum(near, 1e-9) - from_two / np.maximum(far, 1e-9)
+        step = turn * ((near - far) / np.maximum(turn.real**2 + turn.imag**2, 0.1))
+        size = np.abs(step)
+        further = size > SETTLED
+        moving = moving[further]
+        at[moving] -= step[further] * np.minimum(1.0, LONGEST_STEP / size[further])
+    return np.column_stack((at.real, at.imag)), clearance
 
 
-def _nearest(
-    places: NDArray[np.float64], segment: NDArray[np.intp], boundary: Boundary
-) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Distance to the boundary near a segment (it and both neighbours), and the nearest point."""
-    best = np.full(len(places), np.inf)
-    foot = np.empty_like(places)
-    for index in (segment, boundary.before[segment], boundary.after[segment]):
-        start, span = boundary.start[index], boundary.stop[index] - boundary.start[index]
-        square = np.maximum((span**2).sum(axis=1), 1e-18)
-        share = np.clip(((places - start) * span).sum(axis=1) / square, 0.0, 1.0)
-        point = start + share[:, None] * span
-        distance = np.hypot(*(places - point).T)
-        nearer = distance < best
-        best[nearer], foot[nearer] = distance[nearer], point[nearer]
-    return best, foot
+def _complex(points: NDArray[np.float64]) -> NDArray[np.complex128]:
+    return np.ascontiguousarray(points, dtype=np.float64).view(np.complex128).reshape(-1)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Edges:
+    """Boundary segments as complex numbers, with what their distances need."""
+
+    start: NDArray[np.complex128]
+    span: NDArray[np.complex128]
+    square: NDArray[np.float64]
+    before: NDArray[np.intp]
+    after: NDArray[np.intp]
+
+    @classmethod
+    def of(cls, boundary: Boundary) -> _Edges:
+        start = _complex(boundary.start)
+        span = _complex(boundary.stop) - start
+        square = np.maximum(span.real**2 + span.imag**2, 1e-18)
+        return cls(start, span, square, boundary.before, boundary.after)
+
+    def offset(self, at: NDArray[np.complex128], segment: NDArray[np.intp]) -> NDArray[np.complex128]:
+        """Vectors from the nearest spots of the segments to the places."""
+        span, off = self.span[segment], at - self.start[segment]
+        share = np.clip((off.real * span.real + off.imag * span.imag) / self.square[segment], 0.0, 1.0)
+        return off - share * span
+
+    def nearest_segment(
+        self, at: NDArray[np.complex128], segment: NDArray[np.intp], span: float
+    ) -> NDArray[np.intp]:
+        """The nearest of the segments within ``span`` mm along the boundary of each place's own."""
+        found = segment.copy()
+        best = np.abs(self.offset(at, segment))
+        for beside in (self.before, self.after):
+            row, index = np.arange(len(at)), beside[segment]
+            covered = np.zeros(len(at))
+            for _ in range(MOST_SEGMENTS):
+                away = np.abs(self.offset(at[row], index))
+                nearer = away < best[row]
+                best[row[nearer]], found[row[nearer]] = away[nearer], index[nearer]
+                covered = covered + np.sqrt(self.square[index])
+                more = covered < span
+                row, index, covered = row[more], beside[index[more]], covered[more]
+                if len(row) == 0:
+                    break
+        return found
+
+    def from_nearest(
+        self, at: NDArray[np.complex128], segment: NDArray[np.intp]
+    ) -> tuple[NDArray[np.complex128], NDArray[np.intp]]:
+        """Vector from the nearest spot of a segment or its neighbours, and which of them it is on."""
+        best, found = self.offset(at, segment), segment
+        for index in (self.before[segment], self.after[segment]):
+            other = self.offset(at, index)
+            nearer = np.abs(other) < np.abs(best)
+            best, found = np.where(nearer, other, best), np.where(nearer, index, found)
+        return best, found

@@ -18,7 +18,7 @@ from shapely import Geometry
 from drypoint.cuts.centrelines import CentreLines, centre_lines
 from drypoint.cuts.gaps import OVERSHOOT
 from drypoint.cuts.model import GroovePlan
-from drypoint.cuts.offsets import as_paths, climb_rings, clip_lines, grow, ring_width, unite
+from drypoint.cuts.offsets import as_paths, climb_rings, clip_lines, grow_together, ring_width
 from drypoint.cuts.order import entered, order_paths
 from drypoint.cuts.parts import SLACK, Parts, Shapes, copper_parts
 from drypoint.errors import InputError
@@ -74,22 +74,30 @@ def plan_grooves(
     pitch = width * (1.0 - overlap)
     count = loops if moat is None else max(loops, 1 + int(np.ceil((moat - width) / pitch - 1e-9)))
     narrow = centre_lines(parts, width, bite, inner.part(0.0, 0.5))
-    rings: list[Shapes] = []
+    rings: list[tuple[Shapes, NDArray[np.intp]]] = []
     for number in range(count):
         inner.step(0.5 + 0.4 * number / count, "loops")
         # nearer by the slack, so that a gap exactly as wide as the cut keeps both its loops
         rings.append(loop_rings(parts, width / 2.0 - SLACK + number * pitch))
-        if len(rings[-1]) == 0:
+        if len(rings[-1][0]) == 0:
             break
     inner.step(0.9, "joining")
     return _assemble(parts, rings, narrow, boundary, climb)
 
 
-def loop_rings(parts: Parts, distance: float) -> Shapes:
-    """Boundary rings of all copper grown by ``distance`` mm, without those too narrow to matter."""
-    rings = climb_rings(unite(grow(parts.shapes, distance)))
+def loop_rings(parts: Parts, distance: float) -> tuple[Shapes, NDArray[np.intp]]:
+    """Boundary rings of all copper grown by ``distance`` mm, and the net beside each.
+
+    Those too narrow to matter are left out.
+    """
+    grown, source = grow_together(parts.shapes, distance)
+    rings, index = climb_rings(grown)
     # a ring this narrow lies where centre lines run through: it would only cut them twice
-    return rings[ring_width(rings) > OVERSHOOT / 2.0]
+    wide = ring_width(rings) > OVERSHOOT / 2.0
+    rings, part = rings[wide], source[index[wide]]
+    shared = part < 0
+    part[shared] = _nearest_part(parts, rings[shared])
+    return rings, parts.owner[part]
 
 
 def _check_values(width: float, bite: float, loops: int, overlap: float) -> None:
@@ -104,10 +112,14 @@ def _check_values(width: float, bite: float, loops: int, overlap: float) -> None
 
 
 def _assemble(
-    parts: Parts, rings: list[Shapes], narrow: CentreLines, boundary: Geometry | None, climb: bool
+    parts: Parts,
+    rings: list[tuple[Shapes, NDArray[np.intp]]],
+    narrow: CentreLines,
+    boundary: Geometry | None,
+    climb: bool,
 ) -> GroovePlan:
-    loops = np.concatenate(rings)
-    owners = loop_owners(parts, loops)
+    loops = np.concatenate([one for one, _ in rings])
+    owners = np.concatenate([owner for _, owner in rings])
     loops, source = clip_lines(loops, boundary)
     if not climb:
         loops = shapely.reverse(loops)
@@ -126,13 +138,11 @@ def _assemble(
     )
 
 
-def loop_owners(parts: Parts, rings: Shapes) -> NDArray[np.intp]:
-    """(R,) net nearest to the start of each ring."""
+def _nearest_part(parts: Parts, rings: Shapes) -> NDArray[np.intp]:
+    """(R,) part nearest to the start of each ring."""
     if len(rings) == 0:
         return np.empty(0, dtype=np.intp)
-    tree = shapely.STRtree(parts.shapes)
-    starts = shapely.get_point(rings, 0)
-    return np.asarray(parts.owner[tree.nearest(starts)])
+    return np.asarray(shapely.STRtree(parts.shapes).nearest(shapely.get_point(rings, 0)))
 
 
 def in_travel_order(plan: GroovePlan, *, start: ArrayLike | None = None) -> GroovePlan:

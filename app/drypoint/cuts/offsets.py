@@ -5,6 +5,8 @@ from __future__ import annotations
 import numpy as np
 import shapely
 from numpy.typing import NDArray
+from scipy.sparse import coo_matrix
+from scipy.sparse.csgraph import connected_components
 from shapely import Geometry
 
 from drypoint.cuts.parts import Shapes, explode
@@ -40,21 +42,40 @@ def grow(shapes: Shapes, distance: float) -> Shapes:
     return grown
 
 
-def unite(shapes: Shapes) -> Shapes:
-    """The polygons of the union."""
-    if len(shapes) == 0:
-        return shapes
-    united = shapely.disjoint_subset_union_all(shapes)
-    return explode(np.array([united], dtype=object))[0]
+def grow_together(shapes: Shapes, distance: float) -> tuple[Shapes, NDArray[np.intp]]:
+    """All shapes grown by ``distance`` mm and united: polygons, and the one shape in each or -1.
+
+    Shapes that meet once they are grown are grown again as one: the curves of all are noded once,
+    which takes less than half of the time of uniting what was grown shape by shape.
+    """
+    grown = grow(shapes, distance)
+    one, two = shapely.STRtree(grown).query(grown, predicate="intersects")
+    meet = one < two
+    if not meet.any():
+        return explode(grown)
+    size = (len(grown), len(grown))
+    graph = coo_matrix((np.ones(int(meet.sum())), (one[meet], two[meet])), shape=size)
+    label = connected_components(graph, directed=False)[1]
+    crowded = np.flatnonzero(np.bincount(label)[label] > 1)
+    crowded = crowded[np.argsort(label[crowded], kind="stable")]
+    group = np.unique(label[crowded], return_inverse=True)[1].reshape(-1)
+    several = shapely.multipolygons(shapes[crowded], indices=group)
+    united = shapely.buffer(np.asarray(several), distance, quad_segs=QUAD_SEGS)
+    alone = np.delete(np.arange(len(grown)), crowded)
+    pieces, index = explode(np.concatenate((grown[alone], united)))
+    return pieces, np.append(alone, np.full(len(united), -1))[index]
 
 
-def climb_rings(shapes: Shapes) -> Shapes:
+def climb_rings(shapes: Shapes) -> tuple[Shapes, NDArray[np.intp]]:
     """All rings of polygons that enclose copper, directed so that the copper lies on the right.
+
+    The second value is the index of the polygon of each ring.
 
     With a spindle turning clockwise (seen from above) that is climb milling: common practice.
     """
     turned = shapely.orient_polygons(shapes, exterior_cw=True)
-    return np.asarray(shapely.get_rings(turned))
+    rings, index = shapely.get_rings(turned, return_index=True)
+    return np.asarray(rings), np.asarray(index)
 
 
 def ring_width(rings: Shapes) -> NDArray[np.float64]:
