@@ -126,8 +126,9 @@ def keep_free(board: Board, style: LegendStyle, copper: Mapping[str, Geometry] |
 def wide_parts(shape: Geometry, width: float) -> Geometry:
     """What of a shape is wider than ``width`` mm: opened by a disc, corners given back."""
     half = width / 2.0
-    core = shape.buffer(-half)
-    return core.buffer(half * 1.05, join_style="mitre", mitre_limit=2.0).intersection(shape)
+    core = shapely.buffer(shape, -half)
+    grown = shapely.buffer(core, half * 1.05, join_style="mitre", mitre_limit=2.0)
+    return shapely.intersection(grown, shape)
 
 
 def plan_legend(
@@ -157,13 +158,13 @@ def plan_legend(
     """
     chosen, told = style or LegendStyle(), progress or Progress()
     _check(chosen)
-    if legend is None or legend.is_empty:
+    if legend is None or shapely.is_empty(legend):
         raise PlanError("This board has no legend.", "Legend", "Choose the file that is the legend.")
-    shape = legend if inside is None else legend.intersection(inside)
-    wanted, middle = _room(shape, chosen, free, inside)
+    shape = legend if inside is None else shapely.intersection(legend, inside)
+    wanted, middle = _room(shape, chosen, free)
     told.step(0.05, "Centre lines of the legend")
     wide = wide_parts(shape, chosen.widest)
-    lines = list(_thin(shape.difference(wide), chosen))
+    lines = list(_thin(shapely.difference(shape, wide), chosen))
     told.step(0.5, "Fills of the legend")
     lines += _filled(wide, chosen)
     rows = _clipped(lines, middle, chosen)
@@ -185,14 +186,12 @@ def _check(style: LegendStyle) -> None:
         raise PlanError("Strokes cannot be narrower than the spot.", "Legend", "Set a wider stroke.")
 
 
-def _room(
-    shape: Geometry, style: LegendStyle, free: Geometry | None, inside: Geometry | None
-) -> tuple[Geometry, Geometry | None]:
+def _room(shape: Geometry, style: LegendStyle, free: Geometry | None) -> tuple[Geometry, Geometry | None]:
     """What of the legend may be marked, and where the middle of a mark may not be."""
-    if free is None or free.is_empty:
+    if free is None or shapely.is_empty(free):
         return shape, None
-    shut = free.buffer(style.clear + style.spot / 2.0)
-    return shape.difference(free.buffer(style.clear)), shut
+    shut = shapely.buffer(free, style.clear + style.spot / 2.0)
+    return shapely.difference(shape, shapely.buffer(free, style.clear)), shut
 
 
 def _thin(shape: Geometry, style: LegendStyle) -> list[Points]:
@@ -222,27 +221,28 @@ def _thin(shape: Geometry, style: LegendStyle) -> list[Points]:
 
 def _filled(shape: Geometry, style: LegendStyle) -> list[Points]:
     """Outline half a spot inside, and a hatch within it."""
-    inner = shape.buffer(-style.spot / 2.0)
+    inner = shapely.buffer(shape, -style.spot / 2.0)
     rows: list[Points] = []
     for part in shapely.get_parts(inner):
         if part.geom_type == "Polygon" and not part.is_empty:
             rings = [part.exterior, *part.interiors]
             rows += [as_points(shapely.get_coordinates(ring.simplify(0.005))) for ring in rings]
-    return rows + _hatch(inner.buffer(-style.hatch * style.spot), style)
+    return rows + _hatch(shapely.buffer(inner, -style.hatch * style.spot), style)
 
 
 def _hatch(shape: Geometry, style: LegendStyle) -> list[Points]:
     """Parallel rows through a shape."""
-    if shape.is_empty:
+    if shapely.is_empty(shape):
         return []
-    x0, y0, x1, y1 = shape.bounds
+    x0, y0, x1, y1 = shapely.bounds(shape).tolist()
     centre, reach = np.array([(x0 + x1) / 2.0, (y0 + y1) / 2.0]), math.hypot(x1 - x0, y1 - y0) / 2.0 + 1.0
     way = np.array([math.cos(style.hatch_angle), math.sin(style.hatch_angle)])
     side = np.array([-way[1], way[0]])
     apart = style.hatch * style.spot
     count = math.ceil(reach / apart)
     offsets = np.arange(-count, count + 1)[:, None] * apart * side + centre
-    lines = shapely.linestrings(np.stack((offsets - reach * way, offsets + reach * way), axis=1))
+    ends = np.stack((offsets - reach * way, offsets + reach * way), axis=1)
+    lines = np.asarray(shapely.linestrings(ends), dtype=object)
     shapely.prepare(shape)
     crossing = lines[shapely.intersects(lines, shape)]
     parts = shapely.get_parts(shapely.intersection(crossing, shape))
@@ -304,10 +304,9 @@ def _sparks(rows: Sequence[Points], shut: Geometry | None, style: LegendStyle) -
 
 def _judged(rows: tuple[Points, ...], style: LegendStyle, shape: Geometry, wanted: Geometry) -> Legend:
     """The rows with how much of the legend they cover."""
-    if style.pulses:
-        marked = shapely.union_all(shapely.points(np.vstack(rows)).tolist()).buffer(style.spot / 2.0)
-    else:
-        marked = shapely.union_all([shapely.LineString(row) for row in rows]).buffer(style.spot / 2.0)
-    covered = marked.intersection(wanted).area / wanted.area if wanted.area else 0.0
-    spilled = marked.difference(shape).area / marked.area
-    return Legend(rows, style.pulses, style.spot, covered, spilled, 1.0 - wanted.area / shape.area)
+    paths = [shapely.MultiPoint(row) if style.pulses else shapely.LineString(row) for row in rows]
+    marked = shapely.buffer(shapely.union_all(paths), style.spot / 2.0)
+    room, area = float(shapely.area(wanted)), float(shapely.area(marked))
+    covered = float(shapely.area(shapely.intersection(marked, wanted))) / room if room else 0.0
+    spilled = float(shapely.area(shapely.difference(marked, shape))) / area
+    return Legend(rows, style.pulses, style.spot, covered, spilled, 1.0 - room / float(shapely.area(shape)))
