@@ -26,6 +26,7 @@ def boards():
 def test_every_bridge_is_found_or_listed_and_all_are_found_in_the_end(boards, seed):
     found = boards.one(seed)
     assert found.kinds
+    assert found.failed == 0
     assert set(found.first) <= {"joined", "unproved"}
     assert set(found.last) == {"joined"}
     assert found.lies == 0

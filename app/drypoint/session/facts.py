@@ -7,7 +7,9 @@ from typing import Any
 from drypoint.board.model import Board, Finding, Role
 from drypoint.cuts.model import Narrow
 from drypoint.job.journal import runs
+from drypoint.machine.sender import line_seconds
 from drypoint.passes.depth import uniform_pass
+from drypoint.program.model import Program
 from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.session.imported import ready_facts
@@ -89,7 +91,12 @@ def estimate(session: Session) -> float:
     shared = program_settings(settings, preset_of(settings))
     grooves = place([flat], session.derived.layout(snap).place, None, settings=shared)
     others = (*marks_work(session.derived, snap), *later_work(session.derived, snap))
-    return sum(one.seconds for one in grooves) + sum(item.program.seconds for item in others)
+    return sum(map(run_seconds, (*grooves, *(item.program for item in others))))
+
+
+def run_seconds(program: Program) -> float:
+    """Expected time of one program, s: the machine's motion, or the bytes on the line where that is slower."""
+    return max(program.seconds, line_seconds(program.lines))
 
 
 def shown_facts(session: Session, progress: Progress | None = None) -> dict[str, Any]:
