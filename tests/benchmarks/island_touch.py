@@ -268,7 +268,8 @@ def main() -> None:
     print(
         f"{boards} boards, {sum(o.pairs for o in outcomes)} pairs, {sum(o.clips for o in outcomes)} clips, "
         f"{sum(o.touches for o in outcomes)} touches; "
-        f"{sum(o.failed for o in outcomes)} bridges that join nothing; false words {sum(o.lies for o in outcomes)}; "
+        f"{sum(o.failed for o in outcomes)} bridges that join nothing; "
+        f"false words {sum(o.lies for o in outcomes)}; "
         f"pieces as in truth on {sum(o.groups for o in outcomes)}; "
         f"grooves to cut again hold all bridges on {sum(o.again for o in outcomes)}; "
         f"{(time.process_time() - started) / boards:.2f} s of CPU a board"

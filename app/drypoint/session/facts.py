@@ -95,7 +95,7 @@ def estimate(session: Session) -> float:
 
 
 def run_seconds(program: Program) -> float:
-    """Expected time of one program, s: the machine's motion, or the bytes on the line where that is slower."""
+    """Expected time of one program, s: its motion, or its bytes on the line where those are slower."""
     return max(program.seconds, line_seconds(program.lines))
 
 
