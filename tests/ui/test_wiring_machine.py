@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -12,8 +13,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
 from drypoint.bench.bench import Bench
+from drypoint.bench.pty import BenchPty
 from drypoint.job.journal import runs
 from drypoint.machine.operator import RequestKind
+from drypoint.machine.serial_link import Port
 from drypoint.machine.state import Activity
 from drypoint.session.session import Session
 from drypoint.session.station import make_bench
@@ -150,7 +153,7 @@ class Bystander:
         self.window.choose_step(4)
         self.desk.operator.shown = 0.0
         self.desk.bar.automatic.setChecked(True)
-        self.side.touching.survey = False
+        self.side.touching.survey.setChecked(False)
         self.click(self.side.touching.page.touch_button)
         self.rest()
 
@@ -225,7 +228,7 @@ def test_jogging_steps_holds_and_locks(who: Bystander, bench: Bench) -> None:
 def test_touched_by_hand_and_bench_then_reach(who: Bystander) -> None:
     who.connect()
     who.window.choose_step(4)
-    who.side.touching.survey = False
+    who.side.touching.survey.setChecked(False)
     who.click(who.side.touching.page.touch_button)
     bar = who.desk.bar
     who.asked(RequestKind.CHANGE_BIT)
@@ -452,7 +455,7 @@ def test_a_rehearsal_runs_beside_and_can_be_ended(who: Bystander) -> None:
 def test_a_second_click_answers_no_other_request(who: Bystander) -> None:
     who.connect()
     who.window.choose_step(4)
-    who.side.touching.survey = False
+    who.side.touching.survey.setChecked(False)
     who.click(who.side.touching.page.touch_button)
     who.asked(RequestKind.CHANGE_BIT)
     bar = who.desk.bar
@@ -463,3 +466,34 @@ def test_a_second_click_answers_no_other_request(who: Bystander) -> None:
     assert bar.asked.number == 2
     who.click(bar.decline_button)
     who.rest()
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="needs pseudo-terminals")
+def test_a_machine_on_a_serial_port(who: Bystander, bench: Bench) -> None:
+    with BenchPty(bench, pace=4.0) as served:
+        who.window.commands["connect"].trigger()
+        dialog = who.side.connecting._dialog
+        assert dialog is not None
+        dialog.show_ports([Port(served.device, "a machine")], served.device)
+        who.click(dialog.connect_button)
+        who.wait(lambda: who.desk.station is not None and not who.desk.busy)
+        assert who.session.settings.machine.port == served.device
+        dialog.reject()
+        start = bench.tip()[0]
+        who.window.jog.position.steps.choose(2)
+        who.click(who.window.jog.position._buttons["x", 1])
+        who.wait(lambda: abs(bench.tip()[0] - start - 1.0) < 0.05)
+        who.app.close()
+
+
+def test_a_port_that_is_not_there_is_said_so(who: Bystander) -> None:
+    who.window.commands["connect"].trigger()
+    dialog = who.side.connecting._dialog
+    assert dialog is not None
+    dialog.show_ports([], "no-such-port")
+    who.click(dialog.connect_button)
+    who.rest()
+    assert who.desk.station is None
+    assert who.desk.error is not None
+    assert "cannot be opened" in who.desk.error.what
+    dialog.reject()

@@ -128,7 +128,7 @@ class Jogging(QObject):
         station, state = self._desk.station, self._desk.state
         assert station is not None
         rates = station.place.preset.max_rate
-        near = state.work is None or "z" not in station.controller.known or state.work[2] < NEAR
+        near = state.work is None or "z" not in self._desk.thread_.known or state.work[2] < NEAR
         return min(rates[2], SLOW if near and axis == "z" else rates["xyz".index(axis)])
 
     def _within(self, axis: str, distance: float) -> float:

@@ -68,7 +68,7 @@ class Live(QObject):
 
     def _look(self, state: MachineState) -> None:
         desk = self._desk
-        known = self._known()
+        known = desk.thread_.known
         now = (state, desk.asking, desk.busy, known, self.placing)
         if now == self._shown:
             return
@@ -99,10 +99,6 @@ class Live(QObject):
         if self._desk.window.jog.position.keys.armed:
             return self.tr("{name}, jog keys armed").format(name=name)
         return name
-
-    def _known(self) -> frozenset[str]:
-        station = self._desk.station
-        return frozenset() if station is None else station.controller.known
 
     def _show_bit(self, state: MachineState, known: frozenset[str]) -> None:
         canvas = self._desk.window.canvas.canvas

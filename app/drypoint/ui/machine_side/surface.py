@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QCheckBox
 
 from drypoint.board.model import Finding
 from drypoint.errors import DrypointError
@@ -20,7 +21,6 @@ from drypoint.ui.heat.picture import HeatPicture, draw_heat
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.placing import rigid_of
 from drypoint.ui.pages.measure import SurfacePage
-from drypoint.ui.parts.blocks import Note
 
 LEAST = 4
 """Touches from which on a surface is drawn."""
@@ -38,11 +38,15 @@ class Touching(QObject):
         super().__init__(desk)
         self._desk = desk
         self._live: list[Touch] = []
-        self._said: Note | None = None
-        self.survey = True
+        self.survey = QCheckBox(self.tr("Touch the edges first: does it give?"))
+        self.survey.setToolTip(
+            self.tr("Touches along the edges of the blank tell where no clamp holds it, and ask for one.")
+        )
+        self.survey.setChecked(True)
         page = desk.window.pages.widget(4)
         if isinstance(page, SurfacePage):
             self.page = page
+            page.add_actions(self.survey)
             page.touch.connect(self.touch)
             page.touch_more.connect(self.touch_more)
             desk.changed.connect(self._judge)
@@ -55,13 +59,13 @@ class Touching(QObject):
             return
         self._live = []
         bit = session.settings.bits.vbit.name
-        put = self._desk.bit_in != bit
+        put, survey = self._desk.bit_in != bit, self.survey.isChecked()
         before = () if put else tuple(self._kept(session))
         self._live.extend(before)
 
         def work(station: Station, progress: Progress) -> Sequence[Finding]:
             loose = measure.touch_copper(
-                session, station, progress, put=put, survey=self.survey, on_touch=self._touched.emit
+                session, station, progress, put=put, survey=survey, on_touch=self._touched.emit
             )
             self._desk.bit_in = bit
             return loose

@@ -80,6 +80,7 @@ class MachineThread:
         self._closing = False
         self._station: Station | None = None
         self._state = MachineState(Activity.NOT_CONNECTED)
+        self._known: frozenset[str] = frozenset()
         self._trail: deque[tuple[float, float]] = deque(maxlen=_TRAIL)
         self._held = 0
         self._underway = 0
@@ -99,6 +100,11 @@ class MachineThread:
     def state(self) -> MachineState:
         """The last look at the machine."""
         return self._state
+
+    @property
+    def known(self) -> frozenset[str]:
+        """Axes whose work coordinate was known at the last look."""
+        return self._known
 
     @property
     def trail(self) -> Points:
@@ -245,6 +251,7 @@ class MachineThread:
 
     def _noticed(self, state: MachineState) -> None:
         self._state = state
+        self._known = frozenset() if self._station is None else self._station.controller.known
         if state.work is not None:
             place = (state.work[0], state.work[1])
             last = self._trail[-1] if self._trail else (1e9, 1e9)
