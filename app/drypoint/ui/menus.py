@@ -12,7 +12,7 @@ class Commands(QObject):
 
     Names: new, open, save_copy, setup_sheet, report, export, quit, undo, redo, step1…step9, nets,
     passes, reach, order, fit, measure, surface, page, light, dark, system, plan_touches,
-    plan_pass, check_islands, rehearse, before, connect, arm, over_hole, remap, hover_lap,
+    plan_pass, check_islands, rehearse, before, connect, machine, arm, over_hole, remap, hover_lap,
     contact_check, hold, resume, stop, cautions, keys, about.
     """
 
@@ -110,6 +110,7 @@ class Commands(QObject):
     def _machine(self) -> None:
         menu = self._menu(self.tr("&Machine"))
         self._add(menu, "connect", self.tr("&Connect…"))
+        self._add(menu, "machine", self.tr("&Settings of the machine…"))
         self._add(menu, "contact_check", self.tr("Check the contact c&ircuit"))
         menu.addSeparator()
         self._add(menu, "arm", self.tr("&Arm the jog keys"), "J", checkable=True)

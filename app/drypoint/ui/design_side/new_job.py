@@ -12,6 +12,7 @@ from drypoint.board.load import load_board, name_of, recognise
 from drypoint.board.model import Board, Finding, LayerFile, Role, Side
 from drypoint.errors import DrypointError
 from drypoint.machine.preset import load_presets
+from drypoint.machine.serial_link import list_ports
 from drypoint.progress import Progress
 from drypoint.session.session import Session
 from drypoint.session.settings import BoardSettings, Settings
@@ -32,7 +33,7 @@ from drypoint.ui.menus import keep_run_keys
 from drypoint.ui.window import MainWindow
 from drypoint.ui.wizard.wizard import BoardFacts, SetupWizard
 
-READ, MAKE = "new job: read", "new job: make"
+READ, MAKE, PORTS = "new job: read", "new job: make", "new job: ports"
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -150,6 +151,7 @@ class NewJob(QObject):
             self.wizard = self._make()
             self._fitted = False
             self.wizard.open()
+            self._look_for_ports()
         if paths:
             self.wizard.files.set_paths([*self.wizard.files.paths, *paths])
         return self.wizard
@@ -171,8 +173,12 @@ class NewJob(QObject):
         wizard.files_changed.connect(lambda _: self._ask())
         wizard.side_changed.connect(lambda _: self._ask())
         wizard.role_changed.connect(self._role_changed)
+        wizard.ports_wanted.connect(self._look_for_ports)
         wizard.finished.connect(self._finished)
         return wizard
+
+    def _look_for_ports(self) -> None:
+        self._bridge.ask(PORTS, lambda _progress: found_ports())
 
     def _role_changed(self, name: str, role: Role) -> None:
         if self.wizard is not None:
@@ -198,6 +204,8 @@ class NewJob(QObject):
     def _computed(self, name: str, value: object) -> None:
         if name == READ and self.wizard is not None and isinstance(value, Read):
             self._show(self.wizard, value)
+        elif name == PORTS and self.wizard is not None and isinstance(value, tuple):
+            self.wizard.machine.show_ports(value)
         elif name == MAKE and isinstance(value, Session):
             self.made.emit(value)
 
@@ -243,3 +251,8 @@ def machine_classes() -> dict[str, MachineValues]:
     """The size classes as the form of the machine shows them."""
     usual = Settings().machine
     return {one.name: machine_values(replace(usual, preset=one.name), one) for one in load_presets()}
+
+
+def found_ports() -> tuple[tuple[str, str], ...]:
+    """Serial ports: what to open, and what each is called."""
+    return tuple((port.device, port.description) for port in list_ports())

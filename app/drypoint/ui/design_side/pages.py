@@ -18,6 +18,7 @@ from drypoint.surface.table import read_csv
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.canvas.content import Spot
 from drypoint.ui.design_side.editing import Editing
+from drypoint.ui.design_side.fields import Plain, PlainFields, explain
 from drypoint.ui.design_side.messages import Messages
 from drypoint.ui.design_side.planner import Planner
 from drypoint.ui.design_side.translate import (
@@ -69,11 +70,13 @@ class DesignPages(QObject):
             StepName.SURFACE: self.surface,
             StepName.PASSES: self.passes,
         }
+        self.more = self._add_fields()
         for number, page in enumerate(self._pages.values()):
             window.set_page(number, page)
         self._shown: Settings | None = None
         self._size: tuple[float, float] = (0.0, 0.0)
         self._filled: dict[str, object] = {}
+        self._explain()
         self._connect()
         bridge.job_changed.connect(lambda _: self.show_settings())
         bridge.computed.connect(self._computed)
@@ -81,6 +84,35 @@ class DesignPages(QObject):
         planner.changed.connect(self.show_plan)
         self.show_settings()
         self.show_plan()
+
+    def _add_fields(self) -> tuple[PlainFields, ...]:
+        """The numbers that the pages' own forms do not have."""
+        bridge, editing = self._bridge, self._editing
+        copies = (
+            Plain("copies", "columns", self.tr("Beside each other"), "", 0, 1, 50),
+            Plain("copies", "rows", self.tr("Above each other"), "", 0, 1, 50),
+            Plain("copies", "gap", self.tr("Gap between copies"), "mm", 1, 0.0, 50.0),
+        )
+        cuts = (
+            Plain("cuts", "through", self.tr("Into the backing"), "mm", 2, 0.0, 5.0, 0.1),
+            Plain("cuts", "marks", self.tr("Reference holes"), "", 0, 2, 12),
+        )
+        touch = (
+            Plain("surface", "highest", self.tr("Start above the copper"), "mm", 1, 0.2, 20.0),
+            Plain("surface", "lowest", self.tr("Give up below it"), "mm", 1, 0.2, 20.0),
+            Plain("surface", "fast", self.tr("First touch"), "mm/min", 0, 5, 500, 5),
+            Plain("surface", "slow", self.tr("Second touch"), "mm/min", 0, 1, 200, 1),
+        )
+        passes = (
+            Plain("passes", "play", self.tr("Play of Z under load"), "mm", 3, 0.0, 0.2, 0.005),
+            Plain("passes", "most", self.tr("Most passes"), "", 0, 1, 20),
+        )
+        return (
+            PlainFields(self.blank, self.tr("Copies"), copies, bridge, editing),
+            PlainFields(self.cuts, self.tr("Depth and reference"), cuts, bridge, editing),
+            PlainFields(self.surface, self.tr("How it is touched"), touch, bridge, editing),
+            PlainFields(self.passes, self.tr("What is taken for the machine"), passes, bridge, editing),
+        )
 
     def _connect(self) -> None:
         self.board.name_changed.connect(self._rename)
@@ -98,6 +130,14 @@ class DesignPages(QObject):
         self.surface.read_table.connect(self._choose_table)
         self.passes.edited.connect(self._change_passes)
         self.passes.plan.connect(self._plan_pass)
+
+    def _explain(self) -> None:
+        """Help beside the fields of the pages' own forms."""
+        for section, fields in (("cuts", self.cuts.fields), ("passes", self.passes.fields)):
+            for name, field in fields.items():
+                row = field.parentWidget()
+                if row is not None:
+                    explain(row, f"{section}.{'depth' if name == 'width' else name}")
 
     # settings out
 
@@ -125,6 +165,8 @@ class DesignPages(QObject):
         ):
             fields[name].set_value(value)
         self.surface.count.set_value(float(settings.surface.touches))
+        for group in self.more:
+            group.show(settings)
         passes = self.passes.fields
         passes["target"].set_value(100 * settings.passes.target)
         passes["deepest"].set_value(settings.passes.deepest)

@@ -16,7 +16,7 @@ from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
 from drypoint.reference.worth import Worth, pad_radii, worth
-from drypoint.session.derive import CUTS, FIT, PASSES, SURFACE, Derived
+from drypoint.session.derive import BOARD, CUTS, FIT, PASSES, SURFACE, Derived
 from drypoint.session.layout import Layout
 from drypoint.session.memo import Memo
 from drypoint.session.plans import CutPlan, PassPlan, Placing
@@ -121,7 +121,7 @@ class Pictures:
             As `Derived.board`.
         """
         board = self._derived.board(snap, progress)
-        drawing = self._memo.get("drawing", snap.key("source", "board"), lambda: draw_board(board))
+        drawing = self._memo.get("drawing", snap.key(*BOARD), lambda: draw_board(board))
         try:
             return BoardPicture(board, drawing, self._derived.layout(snap))
         except PlanError as trouble:

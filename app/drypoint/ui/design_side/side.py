@@ -10,6 +10,7 @@ from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.documents import Documents
 from drypoint.ui.design_side.editing import Editing
 from drypoint.ui.design_side.help import Help
+from drypoint.ui.design_side.machine_settings import MachineSheet
 from drypoint.ui.design_side.messages import Messages
 from drypoint.ui.design_side.pages import DesignPages
 from drypoint.ui.design_side.paper import Paper
@@ -35,6 +36,7 @@ class DesignSide(QObject):
         self.documents = Documents(window, bridge, self.editing, self.messages, remembered)
         self.paper = Paper(window, bridge, self.messages)
         self.help = Help(window, bridge)
+        self.machine = MachineSheet(window, bridge, self.editing)
         self.planner.trouble.connect(self.messages.error)
         self.planner.changed.connect(self.show_traveller)
         bridge.job_changed.connect(lambda _: self.show_traveller())
