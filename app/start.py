@@ -208,15 +208,19 @@ def interpreter_stands(folder):
     return WINDOWS or not real or os.path.isdir(os.path.join(folder, "lib", real.group(0)))
 
 
-def fits(extra):
-    """Whether ``.venv`` is whole and made for this project file."""
+def made_for():
+    """The fingerprint that ``.venv`` was made for, empty if there is none."""
     try:
         with open(os.path.join(VENV, "drypoint-ready")) as file:
-            made_for = file.read().strip()
+            return file.read().strip()
     except (IOError, OSError):
-        return False
+        return ""
+
+
+def fits(extra):
+    """Whether ``.venv`` is whole and made for this project file."""
     wanted = [fingerprint(extra)] + ([] if extra else [fingerprint("test")])
-    return made_for in wanted and interpreter_stands(VENV)
+    return made_for() in wanted and interpreter_stands(VENV)
 
 
 def explain_venv(output, version):
@@ -336,7 +340,8 @@ def set_up(extra):
         say("Setting up .venv (once; a few minutes on a slow line) ...")
         try:
             restore()
-            build(command, extra)
+            # whoever has run the tests will run them again
+            build(command, "test" if made_for().endswith(" test") else extra)
             replace()
         except (IOError, OSError) as error:
             if error.errno == errno.ENOSPC:

@@ -411,6 +411,22 @@ def test_an_environment_whose_python_went_is_renewed(start: ModuleType, tmp_path
     assert start.fits("")
 
 
+def test_a_renewed_environment_keeps_the_tests_packages(
+    start: ModuleType, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    built = []
+
+    def build(command: list[str], extra: str) -> None:
+        built.append(extra)
+        (tmp_path / ".ven_").mkdir()
+        (tmp_path / ".ven_" / "drypoint-ready").write_text(start.fingerprint(extra))
+
+    monkeypatch.setattr(start, "build", build)
+    for asked in ("", "test", ""):
+        start.set_up(asked)
+    assert built == ["", "test", "test"]
+
+
 def test_settings_that_lead_pip_astray_are_left_out(
     start: ModuleType, monkeypatch: pytest.MonkeyPatch
 ) -> None:
