@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from shapely import Geometry, STRtree
 
 from drypoint.board.gerber import GerberLayer
+from drypoint.board.meeting import meeting
 from drypoint.board.model import Finding, Hole, Side
 from drypoint.board.netlist import Netlist
 from drypoint.progress import Progress
@@ -215,7 +216,7 @@ def _join_by_holes(islands: _Islands, holes: Sequence[Hole]) -> None:
     if not plated or not islands.parts or all(islands.on_milled):
         return
     discs = shapely.buffer([shapely.Point(h.x, h.y) for h in plated], [h.diameter / 2 + 0.02 for h in plated])
-    which, part = STRtree(islands.parts).query(discs, predicate="intersects")
+    which, part = meeting(discs, islands.parts)
     first: dict[int, int] = {}
     for hole, piece in zip(which.tolist(), part.tolist(), strict=True):
         if hole not in first:
@@ -237,7 +238,7 @@ def _names(islands: _Islands, netlist: Netlist | None, side: Side) -> tuple[dict
     points = [p for p in netlist.points if p.net is not None]
     places = shapely.points([(p.x, p.y) for p in points])
     reach = [(p.diameter or 0.0) / 2 + 0.02 for p in points]
-    which, part = STRtree(islands.parts).query(shapely.buffer(places, reach), predicate="intersects")
+    which, part = meeting(shapely.buffer(places, reach), islands.parts)
     found: dict[int, dict[str, tuple[float, float]]] = {}
     for k, piece in zip(which.tolist(), part.tolist(), strict=True):
         point = points[k]

@@ -9,9 +9,10 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 from scipy.spatial import cKDTree
-from shapely import Geometry, Point, STRtree
+from shapely import Geometry, Point
 
 from drypoint.board.gerber import GerberLayer
+from drypoint.board.meeting import meeting
 from drypoint.board.model import Finding, Hole, Slot
 from drypoint.geometry.points import Points
 
@@ -23,8 +24,26 @@ EDGE = 0.02
 
 
 def pad_hits(layers: Sequence[GerberLayer]) -> Callable[[Points], float] | None:
-    """Evidence for drill files: the share of places on a pad or a track's end; None without any."""
-    places: list[NDArray[np.float64]] = []
+    """Evidence for drill files: the share of places on a pad or a track's end; None without layers.
+
+    Pads are gathered when they are first asked for: most drill files say all there is to say.
+    """
+    if not layers:
+        return None
+    trees: list[cKDTree] = []
+
+    def share(points: Points) -> float:
+        if not trees:
+            trees.append(cKDTree(_pads(layers)))
+        distance, _ = trees[0].query(points, distance_upper_bound=ON_PAD)
+        return float(np.isfinite(distance).mean()) if len(points) else 0.0
+
+    return share
+
+
+def _pads(layers: Sequence[GerberLayer]) -> NDArray[np.float64]:
+    """(N, 2) middles of pads and ends of tracks."""
+    places: list[NDArray[np.float64]] = [np.empty((0, 2))]
     for layer in layers:
         for item in layer.objects:
             if item.dark and item.kind == "flash":
@@ -34,15 +53,7 @@ def pad_hits(layers: Sequence[GerberLayer]) -> Callable[[Points], float] | None:
             elif item.dark and item.kind == "region":  # pads drawn as areas
                 low, high = item.path.min(axis=0), item.path.max(axis=0)
                 places.append(((low + high) / 2.0)[None, :])
-    if not places:
-        return None
-    tree = cKDTree(np.unique(np.vstack(places), axis=0))
-
-    def share(points: Points) -> float:
-        distance, _ = tree.query(points, distance_upper_bound=ON_PAD)
-        return float(np.isfinite(distance).mean()) if len(points) else 0.0
-
-    return share
+    return np.unique(np.vstack(places), axis=0)
 
 
 class NetFinder:
@@ -58,7 +69,6 @@ class NetFinder:
                 self._parts += parts
                 self._names += [name] * len(parts)
                 self._near += [near] * len(parts)
-        self._tree = STRtree(self._parts)
 
     def nets_at(self, discs: Sequence[Geometry], middles: Sequence[Geometry]) -> list[tuple[str, ...]]:
         """Per hole the nets whose copper it meets: those round its middle if any, else all it touches;
@@ -71,7 +81,7 @@ class NetFinder:
 
     def _by_hole(self, shapes: Sequence[Geometry], count: int) -> list[list[int]]:
         out: list[list[int]] = [[] for _ in range(count)]
-        for hole, part in zip(*self._tree.query(list(shapes), predicate="intersects"), strict=True):
+        for hole, part in zip(*meeting(shapes, self._parts), strict=True):
             out[hole].append(int(part))
         return out
 

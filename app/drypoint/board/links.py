@@ -17,6 +17,7 @@ from scipy.spatial import Delaunay, QhullError
 from shapely import Geometry, LineString, STRtree
 
 from drypoint.board.copper import pieces
+from drypoint.board.meeting import meeting
 from drypoint.board.model import Finding, Hole, LinkWire
 from drypoint.geometry.points import as_points
 
@@ -61,8 +62,12 @@ def link_wires(nets: Mapping[str, Geometry], other: Mapping[str, Geometry], hole
     findings: list[Finding] = []
     through: list[Hole] = []
     unreached: list[str] = []
+    of_net: dict[str | None, list[Hole]] = {}
+    for hole in holes:
+        if hole.plated is not False:
+            of_net.setdefault(hole.net, []).append(hole)
     for name, far in other.items():
-        net = _net(name, nets.get(name), far, [h for h in holes if h.net == name and h.plated is not False])
+        net = _net(name, nets.get(name), far, of_net.get(name, []))
         runs += [(name, net.holes[a], net.holes[b]) for a, b in _tree(net)]
         through += [net.holes[k] for k in sorted({k for g in net.groups if _bridges(net, g) for k in g})]
         if len(pieces(far)) > len(net.groups):
@@ -85,11 +90,11 @@ def _net(name: str, near: Geometry | None, far: Geometry, holes: list[Hole]) -> 
     discs = [shapely.Point(h.x, h.y).buffer(h.diameter / 2 + 0.02) for h in holes]
     island = [-1 - k for k in range(len(holes))]
     if near is not None and holes:
-        for hole, part in zip(*STRtree(pieces(near)).query(discs, predicate="intersects"), strict=True):
+        for hole, part in zip(*meeting(discs, pieces(near)), strict=True):
             island[hole] = int(part)
     groups: dict[int, list[int]] = {}
     if holes:
-        for hole, part in zip(*STRtree(pieces(far)).query(discs, predicate="intersects"), strict=True):
+        for hole, part in zip(*meeting(discs, pieces(far)), strict=True):
             groups.setdefault(int(part), []).append(int(hole))
     return _Net(name, holes, island, list(groups.values()))
 

@@ -7,8 +7,9 @@ from collections.abc import Iterator, Mapping, Sequence
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely import Geometry, Point, STRtree
+from shapely import Geometry, Point
 
+from drypoint.board.meeting import meeting
 from drypoint.board.model import Finding, Hole
 
 PLATED_SHARE, UNKNOWN_SHARE = 0.8, 0.5
@@ -59,28 +60,27 @@ def _layer_fit(
     if len(judged) < 3 or not copper:
         return
     parts = shapely.get_parts(list(copper.values()))
-    tree = STRtree(parts)
     places = np.array([(hole.x, hole.y) for hole in judged])
     reach = np.array([hole.diameter / 2 for hole in judged])
-    if _share(tree, places, reach) >= LOST:
+    if _share(parts, places, reach) >= LOST:
         return
     x0, _, x1, _ = shapely.bounds(outline)
     mirrored = np.column_stack((x0 + x1 - places[:, 0], places[:, 1]))
-    if _share(tree, mirrored, reach) > FOUND:
+    if _share(parts, mirrored, reach) > FOUND:
         yield Finding("misfit", f"The copper of the {label} seems to be mirrored against the holes.")
         return
     box = shapely.total_bounds(parts)
     middle = (places.min(axis=0) + places.max(axis=0)) / 2.0
     shift = np.array([(box[0] + box[2]) / 2.0, (box[1] + box[3]) / 2.0]) - middle
-    if _share(tree, places + shift, reach + 0.1) > FOUND:
+    if _share(parts, places + shift, reach + 0.1) > FOUND:
         dx, dy = (-shift).tolist()
         what = f"The copper of the {label} lies off the holes; moved by about {dx:.1f}, {dy:.1f} mm it fits."
         yield Finding("misfit", what)
 
 
-def _share(tree: STRtree, places: Places, reach: NDArray[np.float64]) -> float:
-    found = tree.query(shapely.points(places), predicate="dwithin", distance=reach)
-    return len(np.unique(found[0])) / len(places)
+def _share(copper: NDArray[np.object_], places: Places, reach: NDArray[np.float64]) -> float:
+    found, _ = meeting(shapely.buffer(shapely.points(places), reach), copper)
+    return len(np.unique(found)) / len(places)
 
 
 def _outside(copper: Mapping[str, Geometry], label: str, outline: Geometry) -> Iterator[Finding]:
