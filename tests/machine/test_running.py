@@ -12,7 +12,7 @@ from drypoint.machine.controller import Controller
 from drypoint.machine.faults import Astray, LinkLost
 from drypoint.machine.operator import RequestKind
 from drypoint.machine.preset import SpindleKind
-from drypoint.machine.procedures.resuming import resume_program
+from drypoint.machine.procedures.resuming import find_again, resume_program
 from drypoint.machine.procedures.running import run_program
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.machine.state import Clip
@@ -257,6 +257,29 @@ def test_after_a_fault_the_position_is_found_anew_and_the_rest_is_cut(
     assert kinds[0] is RequestKind.SPINDLE_OFF
     assert kinds.index(RequestKind.CLIP_OFF) < kinds.index(RequestKind.SPINDLE_ON)
     assert again.run.first == journal.resume_point()
+
+
+@pytest.mark.parametrize(("depth", "good"), [(-5.0, True), (-5.2, False)])
+def test_found_again_it_tells_what_a_believed_position_hides(ready, fake, hands, depth, good):
+    fake.copper = lambda x, y: -5.0
+    ready.controller.move((7.0, 8.0, 3.0))
+    find_again(ready, mark=(7.0, 8.0), spot=(7.0, 8.0))
+    fake.copper = lambda x, y: depth  # the bit broke, and the cable went before anybody saw it
+    found = find_again(ready, mark=(7.0, 8.0), spot=(7.0, 8.0))
+    assert found.good is good
+    if not good:
+        assert found.away == pytest.approx(-0.2, abs=0.01)
+        assert "broke" in found.what
+
+
+def test_nothing_is_begun_with_a_machine_that_still_moves(ready, fake, hands):
+    fake.copper = lambda x, y: -5.0
+    ready.controller.jog(3.0, 0.0, 0.0, 300.0)
+    moving = []
+    hands.before = lambda request: moving.append(fake.state)
+    find_again(ready, mark=(7.0, 8.0), spot=(7.0, 8.0))
+    assert "Jog" not in moving
+    assert "Run" not in moving
 
 
 def test_stop_with_a_hand_switched_spindle_has_it_switched_off(ready, link, program, journal, hands):

@@ -72,15 +72,17 @@ def check_zero(
     away = found - height
     if abs(away) <= tolerance:
         return _tell(CheckResult(True, away, f"zero spot within {abs(away) * 1000.0:.0f} µm"), journal)
+    return _tell(changed_zero(away), journal)
+
+
+def changed_zero(away: float) -> CheckResult:
+    """What it means that the copper at the zero spot reads ``away`` mm too high."""
     where = "lower" if away < 0.0 else "higher"
-    return _tell(
-        CheckResult(
-            False,
-            away,
-            f"The copper at the zero spot reads {abs(away):.3f} mm {where}: the bit broke or slipped, steps "
-            "were lost, or the board has moved.",
-        ),
-        journal,
+    return CheckResult(
+        False,
+        away,
+        f"The copper at the zero spot reads {abs(away):.3f} mm {where}: the bit broke or slipped, steps "
+        "were lost, or the board has moved.",
     )
 
 

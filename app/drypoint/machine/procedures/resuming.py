@@ -9,7 +9,13 @@ from drypoint.machine.controller import StreamEvent
 from drypoint.machine.journal import RunJournal
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.machine.procedures.bit_change import spindle_still_on
-from drypoint.machine.procedures.checks import CheckResult, check_mark, set_by_mark
+from drypoint.machine.procedures.checks import (
+    ZERO_TOLERANCE,
+    CheckResult,
+    changed_zero,
+    check_mark,
+    set_by_mark,
+)
 from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.running import RunResult, run_program
 from drypoint.machine.procedures.touching import zero_at_spot, zero_by_paper
@@ -61,7 +67,7 @@ def find_again(
     """Unlock, get the bit out of the copper, find x and y at ``mark`` and zero of z at ``spot``.
 
     Nothing moves before the operator has seen where the bit stands. Leaves the clip off. Returns what
-    the mark said; where the position was lost, how far it was off is not known.
+    the mark and the zero spot said; where the position was lost, how far it was off is not known.
 
     Raises
     ------
@@ -70,7 +76,10 @@ def find_again(
     """
     get_clear(place)
     found = _over_mark(place, mark)
-    zero_again(place, spot, by_paper=by_paper)
+    believed = "z" in place.controller.known
+    change = zero_again(place, spot, by_paper=by_paper)
+    if believed and found.good and change is not None and abs(change) > ZERO_TOLERANCE:
+        return changed_zero(change)
     return found
 
 
@@ -83,9 +92,10 @@ def get_clear(place: Workplace) -> None:
         If the controller needs homing first.
     """
     controller = place.controller
-    spindle_still_on(place)
     controller.look()
-    if controller.settle().activity in (Activity.NEEDS_YOU, Activity.HELD):
+    activity = controller.settle().activity  # a still bit must not be dragged along
+    spindle_still_on(place)
+    if activity in (Activity.NEEDS_YOU, Activity.HELD):
         controller.unlock()  # resets first: nothing that is left over goes on
     if controller.state.activity is Activity.NEEDS_YOU:
         raise MachineError(
@@ -101,8 +111,10 @@ def get_clear(place: Workplace) -> None:
     )
 
 
-def zero_again(place: Workplace, spot: tuple[float, float], *, by_paper: bool = False) -> None:
+def zero_again(place: Workplace, spot: tuple[float, float], *, by_paper: bool = False) -> float | None:
     """Zero of z anew at ``spot`` (work, mm), to which the operator brings the bit. Leaves the clip off.
+
+    Returns how high the copper was by the zero that held before, mm; None by paper.
 
     Raises
     ------
@@ -120,10 +132,11 @@ def zero_again(place: Workplace, spot: tuple[float, float], *, by_paper: bool = 
     )
     if by_paper or not place.preset.contact_input:
         zero_by_paper(place)
-        return
+        return None
     check_contact(place, at=spot)
-    zero_at_spot(place)
+    change = zero_at_spot(place)
     clip_off(place)
+    return change
 
 
 def _over_mark(place: Workplace, mark: tuple[float, float]) -> CheckResult:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from drypoint.errors import MachineError
 from drypoint.job.journal import RunRecord, note, runs
 from drypoint.machine.procedures.checks import CheckResult, check_between, check_zero
@@ -44,6 +46,13 @@ def unchecked(session: Session) -> tuple[RunRecord, ...]:
     return tuple(one for one in runs(session.job) if one.id > last and one.data["setup"] == setup)
 
 
+def mark_suspect(session: Session, doubtful: Sequence[RunRecord], why: str) -> None:
+    """Note at runs that what they cut is in doubt."""
+    for one in doubtful:
+        note(session.job, one.id, f"{SUSPECT}: {why}")
+    session.touched("run")
+
+
 def check_before(session: Session, station: Station) -> tuple[CheckResult, ...]:
     """Before more is cut: is the bit whole, and are no steps lost, since what was cut last?
 
@@ -67,9 +76,7 @@ def check_before(session: Session, station: Station) -> tuple[CheckResult, ...]:
     keep_check(session, good=not bad)
     if not bad:
         return results
-    for one in doubtful:
-        note(session.job, one.id, f"{SUSPECT}: {bad[0]}")
-    session.touched("run")
+    mark_suspect(session, doubtful, bad[0])
     raise MachineError(
         " ".join(bad),
         ", ".join(one.title for one in doubtful),

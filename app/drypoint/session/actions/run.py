@@ -14,7 +14,14 @@ from drypoint.machine.procedures.resuming import find_again as find_zero_again
 from drypoint.machine.procedures.resuming import get_clear, zero_again
 from drypoint.machine.procedures.running import STOPPED, RunResult, fingerprint, run_program
 from drypoint.program.model import Program
-from drypoint.session.actions.check import check_before, keep_check, known_mark, last_check
+from drypoint.session.actions.check import (
+    check_before,
+    keep_check,
+    known_mark,
+    last_check,
+    mark_suspect,
+    unchecked,
+)
 from drypoint.session.actions.measure import find_corner, zero_spot
 from drypoint.session.codec import to_json
 from drypoint.session.kept_program import pack, unpack
@@ -114,7 +121,8 @@ def resume(session: Session, station: Station, *, on_event: OnEvent | None = Non
 def find_again(session: Session, station: Station) -> CheckResult:
     """After a fault: bring the bit out of the copper, find x and y at a reference hole, z at the zero spot.
 
-    While there is no reference hole yet, x and y are found at the corner of the blank.
+    While there is no reference hole yet, x and y are found at the corner of the blank. Where a position
+    that was still believed turns out wrong, what was cut since the last check is marked as suspect.
 
     Raises
     ------
@@ -129,6 +137,8 @@ def find_again(session: Session, station: Station) -> CheckResult:
         find_corner(session, station)
         zero_again(station.place, spot)
         found = CheckResult(False, None, "The position was set anew at the corner of the blank.")
+    if not found.good and found.away is not None:
+        mark_suspect(session, unchecked(session), found.what)
     keep_check(session, good=True)
     return found
 
