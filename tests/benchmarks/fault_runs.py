@@ -40,7 +40,7 @@ from drypoint.machine.preset import MachinePreset, SpindleKind
 from drypoint.machine.procedures.checks import check_between
 from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.resuming import find_again, resume_program
-from drypoint.machine.procedures.running import run_program
+from drypoint.machine.procedures.running import STOPPED, run_program
 from drypoint.machine.procedures.touching import zero_at_spot
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.machine.state import Activity
@@ -67,6 +67,7 @@ the eye's spread is 0.03 mm in each axis."""
 HEIGHT = 0.015
 """Depths that differ by less are equal, mm: two touches of the zero spot, spread 3 µm each, and play."""
 TRIES = 4
+STOP = "stop pressed"
 LOUD = tuple(kind for kind in FaultKind if kind not in SILENT)
 
 
@@ -75,7 +76,7 @@ class Outcome:
     """What became of one run."""
 
     seed: int
-    kind: FaultKind | None
+    kind: FaultKind | str | None
     struck: bool = False
     noticed: bool = False
     by: str = ""
@@ -107,6 +108,8 @@ class Outcome:
             return not self.noticed and not self.suspect and not self.mishaps and self.copper
         if self.kind in SILENT:
             return self.suspect and not self.resumed
+        if self.kind == STOP:
+            return self.resumed and self.copper and not self.mishaps and not self.suspect and not self.noticed
         return self.noticed and self.resumed and self.copper and not self.mishaps and not self.suspect
 
 
@@ -220,8 +223,8 @@ class Kept:
 
 
 def fault_of(seed: int) -> Fault | None:
-    """What strikes in the run with this seed; one in twenty is left alone."""
-    if seed % 20 == 19:
+    """What strikes in the run with this seed; one in twenty is left alone, one stopped by the user."""
+    if seed % 20 in (9, 19):
         return None
     kinds = tuple(FaultKind)
     fault = draw(seed, len(program().lines), (kinds[seed % len(kinds)],))
@@ -230,14 +233,24 @@ def fault_of(seed: int) -> Fault | None:
     return fault
 
 
+def kind_of(seed: int) -> FaultKind | str | None:
+    """What happens in the run with this seed."""
+    fault = fault_of(seed)
+    if fault is not None:
+        return fault.kind
+    return STOP if seed % 20 == 9 else None
+
+
 def one(seed: int) -> Outcome:
     """One run."""
     fault = fault_of(seed)
     scene = Scene(seed % BENCHES)
     scene.hands(seed)
-    found = Outcome(seed, None if fault is None else fault.kind)
+    found = Outcome(seed, kind_of(seed))
     with tempfile.TemporaryDirectory() as folder, Kept(Path(folder), scene) as kept:
         injector = Injector(scene.bench, [] if fault is None else [fault])
+        if found.kind == STOP:
+            press_stop(scene, seed)
         try:
             run_program(scene.place, kept.program, kept.journal(), check_first=seed % 5 == 0)
         except MachineError as error:
@@ -247,10 +260,34 @@ def one(seed: int) -> Outcome:
         found.struck = injector_done
         if found.noticed:
             take_up(scene, kept, found)
+        elif unfinished(kept.job) is not None:
+            go_on(scene, kept, found)
         if not found.error:
             between(scene, kept, found)
     compare(scene, found)
     return found
+
+
+def press_stop(scene: Scene, seed: int) -> None:
+    """Somebody presses Stop at a random moment: no fault, the position is kept."""
+    left = int(np.random.default_rng((seed, 0x570B)).integers(1, len(program(scene.by_hand).lines)))
+
+    def arrives(piece: bytes) -> bytes:
+        nonlocal left
+        left -= 1
+        if left == 0:
+            scene.place.controller.stop()
+        return piece
+
+    scene.bench.controller.on_text = arrives
+
+
+def go_on(scene: Scene, kept: Kept, found: Outcome) -> None:
+    """After a stop: the rest, from where it is proven executed."""
+    record = unfinished(kept.job)
+    found.struck = record.reason == STOPPED
+    result = run_program(scene.place, kept.program, kept.journal(), first=record.executed)
+    found.resumed, found.overlap = result.finished, result.overlap
 
 
 def take_up(scene: Scene, kept: Kept, found: Outcome) -> None:
@@ -315,7 +352,7 @@ def table(outcomes: list[Outcome]) -> str:
     head = f"{'kind':<16}{'runs':>5}{'struck':>7}{'noticed':>8}{'again':>6}{'resumed':>8}{'suspect':>8}"
     head += f"{'copper':>7}{'deeper':>7}{'mishaps':>8}{'good':>5}{'most aside mm':>15}{'most overlap mm':>17}"
     rows = [head]
-    for kind in (*FaultKind, None):
+    for kind in (*FaultKind, STOP, None):
         some = [one for one in outcomes if one.kind is kind]
         if not some:
             continue

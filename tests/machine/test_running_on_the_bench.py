@@ -13,8 +13,8 @@ from drypoint.bench.faults import SILENT, FaultKind
 from drypoint.machine.faults import LineLost
 
 FILE = Path(__file__).parents[1] / "benchmarks" / "fault_runs.py"
-SEEDS = (0, 1, 2, 3, 4, 5, 6, 7, 19, 24, 27, 56, 60)
-"""Every kind, both kinds of spindle, second faults during the resume (every third), and no fault (19)."""
+SEEDS = (0, 1, 2, 3, 4, 5, 6, 7, 9, 19, 24, 27, 56)
+"""Every kind, both kinds of spindle, another fault during the resume (every third), Stop (9), none (19)."""
 
 
 @pytest.fixture(scope="module")
@@ -36,8 +36,8 @@ def test_a_broken_run_ends_with_the_copper_of_a_whole_one(runs, seed):
         assert not found.noticed
         assert found.suspect, "the checks before the next cut did not see it"
         return
-    assert found.noticed == found.struck == (found.kind is not None)
-    assert found.resumed == found.struck
+    assert found.struck == found.resumed == (found.kind is not None)
+    assert found.noticed == isinstance(found.kind, FaultKind)
     assert found.mishaps == ()
     assert (found.skipped, found.astray) == (0.0, 0.0)
     assert found.deeper <= runs.HEIGHT
@@ -49,6 +49,7 @@ def test_the_sample_has_every_kind(runs):
     faults = [runs.fault_of(seed) for seed in SEEDS]
     assert {fault.kind for fault in faults if fault} == set(FaultKind)
     assert None in faults
+    assert runs.STOP in [runs.kind_of(seed) for seed in SEEDS]
 
 
 def test_the_comparison_sees_what_is_skipped_astray_and_deeper(runs):

@@ -101,6 +101,7 @@ def get_clear(place: Workplace) -> None:
         raise MachineError(
             "The controller stays locked.", controller.name, "Home it, or look at its switches."
         )
+    controller.command("M5")  # not every board resets when its port is opened
     place.ask(
         Request(
             RequestKind.JOG_TO,
