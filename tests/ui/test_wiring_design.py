@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import shutil
 import threading
+import time
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -15,24 +16,83 @@ from PySide6.QtGui import QDropEvent
 from PySide6.QtWidgets import QDialog, QFileDialog, QPlainTextEdit
 
 import drypoint.ui.app as app_module
+from drypoint.board.model import Role
 from drypoint.session.commands import prepare
 from drypoint.session.session import Session
 from drypoint.session.traveller import StepName, StepState
 from drypoint.surface.touch import Touch, Touches
 from drypoint.ui.app import Application
 from drypoint.ui.canvas.content import View
+from drypoint.ui.design_side.pictures import Pictures
 from drypoint.ui.design_side.remember import Remembered
+from drypoint.ui.design_side.translate import groove_width
 from drypoint.ui.theme.theme import Theme
 
 PATIENCE = 60_000
 """Longest wait for an answer, ms; a loaded machine is slow."""
 
 
+COPPER = """%TF.FileFunction,Copper,L2,Bot*%
+%FSLAX46Y46*%
+%MOMM*%
+%ADD10C,2.000000*%
+%ADD11C,0.800000*%
+%TO.N,IN*%
+D10*
+X5000000Y5000000D03*
+X20000000Y5000000D03*
+D11*
+X5000000Y5000000D02*
+X20000000Y5000000D01*
+%TO.N,OUT*%
+D10*
+X5000000Y12000000D03*
+X24000000Y12000000D03*
+D11*
+X5000000Y12000000D02*
+X24000000Y12000000D01*
+%TO.N,GND*%
+D10*
+X12000000Y16500000D03*
+M02*
+"""
+OUTLINE = """%TF.FileFunction,Profile,NP*%
+%FSLAX46Y46*%
+%MOMM*%
+%ADD10C,0.100000*%
+D10*
+X0Y0D02*
+X30000000Y0D01*
+X30000000Y20000000D01*
+X0Y20000000D01*
+X0Y0D01*
+M02*
+"""
+HOLES = """M48
+; #@! TF.FileFunction,Plated,1,2,PTH
+METRIC
+T1C0.8
+%
+T1
+X5.0Y5.0
+X20.0Y5.0
+X5.0Y12.0
+X24.0Y12.0
+X12.0Y16.5
+M30
+"""
+
+
 @pytest.fixture(scope="session")
-def prepared_job(hive_scale: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
-    path = tmp_path_factory.mktemp("job") / "hive.drypoint"
-    prepare([hive_scale], path)
-    return path
+def prepared_job(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A job of a board with three nets, quickly planned."""
+    folder = tmp_path_factory.mktemp("job")
+    design = folder / "lamp"
+    design.mkdir()
+    for name, text in (("lamp-copper.gbr", COPPER), ("lamp-outline.gbr", OUTLINE), ("lamp.drl", HOLES)):
+        (design / name).write_text(text)
+    prepare([design], folder / "lamp.drypoint")
+    return folder / "lamp.drypoint"
 
 
 @pytest.fixture
@@ -52,7 +112,7 @@ def application(
 
 @pytest.fixture
 def opened(application: Application, prepared_job: Path, tmp_path: Path, qtbot) -> Application:
-    copy = tmp_path / "hive.drypoint"
+    copy = tmp_path / "lamp.drypoint"
     shutil.copyfile(prepared_job, copy)
     assert application.design.documents.open(copy)
     planned(application, qtbot)
@@ -84,7 +144,7 @@ def states(application: Application) -> dict[StepName, StepState]:
 
 
 def touch_copper(application: Application, setup: int = 1) -> None:
-    x, y = (part.ravel() for part in np.meshgrid(np.linspace(4, 82, 7), np.linspace(4, 62, 6)))
+    x, y = (part.ravel() for part in np.meshgrid(np.linspace(3, 43, 7), np.linspace(3, 33, 6)))
     z = 0.02 * np.sin(x / 25) + 0.01 * np.cos(y / 18)
     found = tuple(
         Touch(a, b, c, c - 0.002) for a, b, c in zip(x.tolist(), y.tolist(), z.tolist(), strict=True)
@@ -115,7 +175,6 @@ def test_wizard_by_clicks_to_a_planned_job(
     assert wizard is not None
     wizard.files.set_paths([hive_scale])
     qtbot.waitUntil(wizard.next_button.isEnabled, timeout=PATIENCE)
-    assert len(wizard._files_read) == len(list(hive_scale.glob("*.*"))) or wizard._files_read
     for page in range(5):
         assert wizard.page == page
         if page == 2:
@@ -211,7 +270,7 @@ def test_another_job_takes_the_place_of_the_first(
     assert opened.design.documents.open(other)
     planned(opened, qtbot)
     assert opened.bridge.session is not first
-    with Session.open(tmp_path / "hive.drypoint").job.transaction() as db:  # nothing holds the first any more
+    with Session.open(tmp_path / "lamp.drypoint").job.transaction() as db:  # nothing holds the first any more
         assert db.execute("SELECT count(*) FROM source").fetchone()[0] > 0
 
 
@@ -255,7 +314,7 @@ def test_field_is_one_action_that_undo_takes_back(opened: Application, qtbot) ->
     assert cuts.fields["width"].value == pytest.approx(before.cuts.width)
     assert commands["redo"].isEnabled()
     replanned(opened, qtbot, commands["redo"].trigger)
-    assert session.settings.cuts.depth == pytest.approx(changed.cuts.width and session.settings.cuts.depth)
+    assert groove_width(session.settings.cuts, session.settings.bits.vbit) == pytest.approx(0.2, abs=1e-3)
     assert cuts.fields["width"].value == pytest.approx(0.2, abs=1e-3)
 
 
@@ -263,7 +322,7 @@ def test_blank_too_small_is_told_on_its_page_and_in_the_strip(opened: Applicatio
     form = opened.design.pages.blank.form
     opened.window.choose_step(1)
     with qtbot.waitSignal(opened.design.planner.trouble, timeout=PATIENCE):
-        type_in(form.width_field, "60", qtbot)
+        type_in(form.width_field, "25", qtbot)
     qtbot.waitUntil(lambda: states(opened)[StepName.BLANK] is StepState.ERROR, timeout=PATIENCE)
     assert opened.design.pages.blank._trouble.isVisible()
     assert "smaller than the board" in opened.window.strip._message.text()
@@ -309,23 +368,22 @@ def test_dragging_is_one_action(opened: Application, qtbot) -> None:
 
 
 def test_role_chosen_by_hand_is_obeyed(opened: Application, qtbot) -> None:
-    from drypoint.board.model import Role
-
     replanned(
         opened,
         qtbot,
-        lambda: opened.design.pages.board.role_changed.emit("hive-scale-netlist.ipc", Role.OTHER),
+        lambda: opened.design.pages.board.role_changed.emit("lamp.drl", Role.OTHER),
     )
     board = opened.design.planner.board
     assert board is not None
-    assert {file.name: file.role for file in board.board.files}["hive-scale-netlist.ipc"] is Role.OTHER
+    assert {file.name: file.role for file in board.board.files}["lamp.drl"] is Role.OTHER
+    assert not board.board.holes
 
 
 def test_place_of_a_finding_is_shown(opened: Application) -> None:
-    opened.design.pages.cuts.place_chosen.emit((12.0, 34.0))
+    opened.design.pages.cuts.place_chosen.emit((12.0, 14.0))
     seen = opened.window.canvas.canvas.seen
     assert abs(seen.x - 12.0) < 2.0
-    assert abs(seen.y - 34.0) < 2.0
+    assert abs(seen.y - 14.0) < 2.0
 
 
 # measured
@@ -377,7 +435,7 @@ def test_export_and_sheets_are_written(opened: Application, tmp_path: Path, qtbo
         qtbot.waitUntil(lambda: "setup sheet" in names, timeout=PATIENCE)
     assert (tmp_path / "sheet.pdf").read_bytes().startswith(b"%PDF")
     assert (tmp_path / "sheet.pdf").stat().st_size > 20_000
-    assert "Report: hive-scale" not in (tmp_path / "sheet.html").read_text()
+    assert "Report: lamp" not in (tmp_path / "sheet.html").read_text()
 
 
 def test_sheet_into_a_folder_that_is_none_is_an_error(opened: Application, tmp_path: Path, qtbot) -> None:
@@ -434,28 +492,33 @@ def test_answers_for_a_closed_job_are_dropped(opened: Application, qtbot) -> Non
     assert opened.window.canvas.canvas.content.board is None
 
 
-def test_window_goes_on_while_planning(
-    application: Application, tmp_path: Path, hive_scale: Path, qtbot
+def test_nothing_is_computed_in_the_thread_of_the_window(
+    application: Application, tmp_path: Path, qtbot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    """The heart of the window beats while the demo is read and planned; nothing is computed in it."""
+    threads: set[str] = set()
+    for name in ("board", "cuts", "touches", "order"):
+        whole = getattr(Pictures, name)
+
+        def noted(self, snap, progress, whole=whole):
+            threads.add(threading.current_thread().name)
+            return whole(self, snap, progress)
+
+        monkeypatch.setattr(Pictures, name, noted)
     beats = QTimer(interval=5)
-    count: list[int] = []
-    beats.timeout.connect(lambda: count.append(1))
+    gaps: list[float] = []
+    last = [time.perf_counter()]
+
+    def beat() -> None:
+        now = time.perf_counter()
+        gaps.append(now - last[0])
+        last[0] = now
+
+    beats.timeout.connect(beat)
     beats.start()
-    computing: set[str] = set()
-    planner = application.design.planner
-    original = planner._ask
-
-    def asked(session, pictures, name):
-        original(session, pictures, name)
-        before = len(count)
-        application.bridge.ended.connect(
-            lambda ended: computing.add(name) if ended == name and len(count) > before else None
-        )
-
-    planner._ask = asked
     application.open_demo(tmp_path)
     planned(application, qtbot)
     beats.stop()
-    assert {"plan: board", "plan: cuts"} & computing
-    assert count
+    assert len(threads) == 1
+    assert next(iter(threads)).startswith("drypoint-work")
+    # on a shared machine a gap is mostly waiting for a processor: told, not judged
+    print(f"longest gap between two beats of the window while the demo is planned: {1e3 * max(gaps):.0f} ms")
