@@ -22,6 +22,11 @@ class Side(StrEnum):
     TOP = "top"
     BOTTOM = "bottom"
 
+    @property
+    def other(self) -> Side:
+        """The opposite side."""
+        return Side.BOTTOM if self is Side.TOP else Side.TOP
+
 
 class Role(StrEnum):
     """What a file is to the board."""

@@ -21,7 +21,7 @@ from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
 from drypoint.passes.model import Pass
 from drypoint.progress import Progress
-from drypoint.reference.fit import Fit, fit_rigid
+from drypoint.reference.registration import across
 from drypoint.session.codec import from_json
 from drypoint.session.copies import placed_copies, with_copies
 from drypoint.session.imported import ReadyProgram, read_ready, ready_findings, ready_grooves
@@ -40,6 +40,7 @@ from drypoint.session.plans import (
     touch_region,
 )
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.two_sides import fit_of_touched, seen_from, turned_blank
 from drypoint.surface.model import Surface, fit_surface
 from drypoint.surface.plan import plan_touches
 from drypoint.surface.touch import Touches
@@ -135,7 +136,11 @@ class Derived:
     def layout(self, snap: Snapshot) -> Layout:
         """Board, blank and clamps on the bed."""
         board = self.board(snap)
-        return self._memo.get("layout", snap.key(*LAYOUT), lambda: lay_out(board, snap.settings.blank))
+
+        def compute() -> Layout:
+            return lay_out(board, turned_blank(snap, board.width, board.height))
+
+        return self._memo.get("layout", snap.key(*LAYOUT), compute)
 
     def cuts(self, snap: Snapshot, progress: Progress | None = None) -> CutPlan:
         """Grooves, holes, outline, reference marks and the island check."""
@@ -181,23 +186,27 @@ class Derived:
         """The same for an earlier clamping."""
         touched = [record.data for record in snap.records["reference"] if record.data["setup"] == setup]
         if len(touched) < 2 and setup == 1:
-            return self.layout(snap).place
+            return self._as_laid(snap)
         if len(touched) < 2:
             raise PlanError(
                 "The board was moved; where it lies now is not known.",
                 "Reference",
                 "Touch two reference holes, better three.",
             )
+        width = self.board(snap).width
+        return self._memo.get(
+            f"fit {setup}",
+            snap.key(*FIT, "reference"),
+            lambda: fit_of_touched(snap, touched, setup, width),
+        )
 
-        def compute() -> Fit:
-            return fit_rigid(
-                [one["design"] for one in touched],
-                [one["touched"] for one in touched],
-                sigma=[one["sigma"] for one in touched],
-                hole_sigma=snap.settings.reference.hole_sigma,
-            )
-
-        return self._memo.get(f"fit {setup}", snap.key(*FIT, "reference"), compute)
+    def _as_laid(self, snap: Snapshot) -> Rigid:
+        """As the blank was laid down at first, whichever side is being milled now."""
+        first = snap.face(1)
+        if snap.settings.board.side is first:
+            return self.layout(snap).place
+        before = seen_from(snap, first)
+        return across(self.board(snap).width).then(self.layout(before).place)
 
     def touch_plan(self, snap: Snapshot, progress: Progress | None = None) -> Points:
         """(N, 2) places to touch, work coordinates, in order."""
@@ -245,6 +254,12 @@ class Derived:
         surface = self.surface(snap, told.part(0.0, 0.3))
         if surface is None:
             raise PlanError("The copper's height is not known.", "Surface", "Touch the copper first.")
+        if snap.face() is not snap.settings.board.side:
+            raise PlanError(
+                f"The {snap.face().value} looks up; the {snap.settings.board.side.value} is to be milled.",
+                "Run",
+                "Turn the board over first.",
+            )
         if not isinstance(surface, Surface):
             raise PlanError(
                 "The board was moved since its height was touched.",

@@ -189,6 +189,56 @@ class MachineSettings:
 
 
 @dataclass(frozen=True, slots=True)
+class MarkingMaterial:
+    """Values that a burn grid has settled for a material."""
+
+    name: str
+    power: float
+    dwell: float
+
+
+@dataclass(frozen=True, slots=True)
+class LaserSection:
+    """The legend by laser: the head, the beam and what it marks. Powers are shares of full power.
+
+    ``coating`` names the layer that is marked; it must be ``declared_safe`` for laser work by its
+    maker. Bare laminate is marked only with ``bare_accepted``: its fumes are toxic and it can burn.
+    """
+
+    pulses: bool = True
+    power: float = 0.3
+    dwell: float = 0.02
+    """Of a pulse, s."""
+    settle: float = 0.03
+    """Wait before a pulse, s."""
+    feed: float = 300.0
+    """Of continuous lines, mm/min."""
+    pitch: float = 0.1
+    spot: float = 0.12
+    hatch: float = 0.9
+    """Distance of the rows of a fill, in spots."""
+    hatch_angle_deg: float = 45.0
+    widest: float = 0.6
+    """A shape wider than this is filled, mm."""
+    clear: float = 0.1
+    """From a mark's edge to a pad or hole, mm."""
+    ring: float = 0.4
+    """Round holes this much is taken for a pad, mm."""
+    head: tuple[float, float] = (0.0, 0.0)
+    """Position with the spot over a mark less position with the bit over it, mm."""
+    head_sigma: float = 0.1
+    focus: float | None = None
+    """Work height of the head in focus, mm; None: set by hand, and left."""
+    focus_seconds: float = 20.0
+    """Longest time the focus light stays on, s."""
+    coating: str = ""
+    declared_safe: bool = False
+    bare: bool = False
+    bare_accepted: bool = False
+    materials: tuple[MarkingMaterial, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Settings:
     """All sections. The names of the fields are the names of the stored sections."""
 
@@ -201,6 +251,7 @@ class Settings:
     surface: SurfaceSettings = field(default_factory=SurfaceSettings)
     passes: PassSettings = field(default_factory=PassSettings)
     reference: ReferenceSettings = field(default_factory=ReferenceSettings)
+    laser: LaserSection = field(default_factory=LaserSection)
     machine: MachineSettings = field(default_factory=MachineSettings)
 
 

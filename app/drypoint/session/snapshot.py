@@ -9,6 +9,7 @@ from dataclasses import dataclass, fields
 from functools import cached_property
 from typing import Any
 
+from drypoint.board.model import Side
 from drypoint.job.store import Job, Record, Source
 from drypoint.session.codec import from_json, to_json
 from drypoint.session.settings import SECTIONS, Settings
@@ -55,9 +56,29 @@ class Snapshot:
                 parts.append(self.source_key)
             if section in SECTIONS:
                 parts.append(to_json(getattr(self.settings, section)))
+            if section == "blank" and self.settings.board.side is not self.face(1):
+                parts.append(self.turns(1)[-1:])  # the blank is seen turned over
             if section in self.records:
                 parts.append([record.id for record in self.records[section]])
         return hashlib.sha256(json.dumps(parts).encode()).hexdigest()
+
+    def face(self, setup: int | None = None) -> Side:
+        """The side that looks up in a clamping, the present one if none is named."""
+        number = self.setup if setup is None else setup
+        turns = [
+            (at, Side(record.data["face"]))
+            for at, record in enumerate(self.records["setup"], 2)
+            if "face" in record.data
+        ]
+        if not turns:
+            return self.settings.board.side
+        before = [face for at, face in turns if at <= number]
+        return before[-1] if before else turns[0][1].other
+
+    def turns(self, after: int) -> tuple[str, ...]:
+        """Axes that the board was turned over about since the clamping ``after``."""
+        setups = self.records["setup"][after - 1 :]
+        return tuple(record.data["turned"] for record in setups if "turned" in record.data)
 
     def latest(self, kind: str) -> Record | None:
         """The newest record of a kind."""

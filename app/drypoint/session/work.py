@@ -167,7 +167,8 @@ def later_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
         tags = {int(tag) for tag in program.moves.tag if tag >= 0}
         outline = any(wanted[tag].kind is CutKind.OUTLINE for tag in tags)
         kind = WorkKind.OUTLINE if outline else WorkKind.HOLES
-        (last if outline else items).append(WorkItem(kind, program, is_done(snap, program.name)))
+        done = is_done(snap, program.name, through=True)
+        (last if outline else items).append(WorkItem(kind, program, done))
     chosen, copies = snap.settings.imported, derived.copy_moves(snap)
     for program in ready_programs(derived.ready(snap), copies, fit, surface, shared, chosen, first=61):
         milled = isinstance(program.bit, EndMill) and not cuts.outline
@@ -185,6 +186,13 @@ def all_work(derived: Derived, snap: Snapshot, progress: Progress | None = None)
     return (*items, *later_work(derived, snap))
 
 
-def is_done(snap: Snapshot, name: str) -> bool:
-    """Whether a program of this name was run to its end."""
-    return any(record.data["program"] == name for record in snap.records["done"])
+def is_done(snap: Snapshot, name: str, *, through: bool = False) -> bool:
+    """Whether a program of this name was run to its end on the side being milled.
+
+    ``through`` cuts count whichever side they were made from.
+    """
+    return any(
+        record.data["program"] == name
+        and (through or snap.face(record.data.get("setup", 1)) is snap.settings.board.side)
+        for record in snap.records["done"]
+    )

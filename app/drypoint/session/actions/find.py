@@ -16,6 +16,7 @@ from drypoint.session.plans import Placing
 from drypoint.session.session import Session
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.station import Station
+from drypoint.session.two_sides import carried, design_places
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -54,7 +55,7 @@ def likely(session: Session) -> Placing:
         touched = [record.data for record in snap.records["reference"] if record.data["setup"] == snap.setup]
         if not touched:
             return before
-        found = before.apply([touched[0]["design"]])[0]
+        found = before.apply(design_places(snap, touched, session.derived.board(snap).width))[0]
         rigid = before.rigid if isinstance(before, Fit) else before
         shift = (touched[0]["touched"][0] - found[0], touched[0]["touched"][1] - found[1])
         return rigid.then(Rigid(0.0, (float(shift[0]), float(shift[1]))))
@@ -63,12 +64,13 @@ def likely(session: Session) -> Placing:
 def _last_fit(session: Session) -> Placing:
     """The fit of the newest clamping before this one that has one."""
     snap = session.snapshot
+    layout = session.derived.layout(snap)
     for setup in range(snap.setup - 1, 1, -1):
         try:
-            return session.derived.fit_of(snap, setup)
+            return carried(session.derived.fit_of(snap, setup), snap, setup, layout)
         except PlanError:
             continue
-    return session.derived.fit_of(snap, 1)
+    return carried(session.derived.fit_of(snap, 1), snap, 1, layout)
 
 
 def touch_hole_here(session: Session, station: Station, mark: Cut) -> tuple[float, float]:
@@ -134,6 +136,7 @@ def keep_hole(
         "reference",
         {
             "setup": snap.setup,
+            "side": snap.settings.board.side.value,
             "label": label,
             "design": list(design),
             "touched": list(touched),

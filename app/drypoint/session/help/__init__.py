@@ -10,6 +10,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from drypoint.session.help.laser import LASER
+from drypoint.session.help.laser import LASER
 from drypoint.session.help.material import BITS, BLANK, BOARD, CLAMP, COPIES, IMPORTED
 from drypoint.session.help.words import Help
 from drypoint.session.help.work import CUTS, MACHINE, PASSES, REFERENCE, SURFACE
@@ -33,6 +35,8 @@ HELP: Mapping[str, Help] = MappingProxyType(
         **_keyed("surface", SURFACE),
         **_keyed("passes", PASSES),
         **_keyed("reference", REFERENCE),
+        **_keyed("laser", LASER),
+        **_keyed("laser", LASER),
         **_keyed("machine", MACHINE),
     }
 )

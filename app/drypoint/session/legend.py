@@ -1,0 +1,175 @@
+"""The legend of a job as marks and as a program: plain functions of a snapshot."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+
+from drypoint.cuts.burn_grid import BurnGrid
+from drypoint.cuts.legend import Legend, LegendStyle, keep_free, plan_legend
+from drypoint.errors import PlanError
+from drypoint.geometry.rigid import Rigid
+from drypoint.program.laser import LaserProgram, LaserSettings, line_program, pulse_program
+from drypoint.program.settings import Motion
+from drypoint.progress import Progress
+from drypoint.reference.fit import Fit
+from drypoint.session.derive import Derived
+from drypoint.session.laser_safety import require_material
+from drypoint.session.plans import Placing
+from drypoint.session.settings import LaserSection, MarkingMaterial, Settings
+from drypoint.session.snapshot import Snapshot
+from drypoint.session.work import preset_of
+
+
+def legend_style(chosen: LaserSection) -> LegendStyle:
+    """The style of rows that is set."""
+    return LegendStyle(
+        pulses=chosen.pulses,
+        pitch=chosen.pitch,
+        spot=chosen.spot,
+        widest=chosen.widest,
+        hatch=chosen.hatch,
+        hatch_angle=math.radians(chosen.hatch_angle_deg),
+        clear=chosen.clear,
+        ring=chosen.ring,
+    )
+
+
+def laser_settings(settings: Settings, scale: float | None = None) -> LaserSettings:
+    """How the beam is driven; ``scale`` is what the controller states as full power (its setting 30)."""
+    chosen, preset = settings.laser, preset_of(settings)
+    return LaserSettings(
+        power=chosen.power,
+        dwell=chosen.dwell,
+        settle=chosen.settle,
+        feed=chosen.feed,
+        scale=preset.laser_scale if scale is None else scale,
+        height=chosen.focus,
+        rise_feed=min(300.0, preset.max_rate[2]),
+        clearance=settings.machine.clearance,
+    )
+
+
+def legend_marks(derived: Derived, snap: Snapshot, progress: Progress | None = None) -> Legend:
+    """Rows of marks in the board frame, clear of holes and of pads on the side that is marked.
+
+    The side that is marked is the one that looks up.
+
+    Raises
+    ------
+    PlanError
+        There is no legend, or nothing of it is left beside pads and holes.
+    """
+    board, style = derived.board(snap), legend_style(snap.settings.laser)
+    own = snap.face() is snap.settings.board.side
+    free = keep_free(board, style, board.nets if own else board.other_copper)
+    return plan_legend(board.legend, style, free=free, inside=board.outline, progress=progress)
+
+
+def spot_fit(derived: Derived, snap: Snapshot) -> Rigid:
+    """Board frame to where the head must go for its spot to be there, work coordinates.
+
+    Raises
+    ------
+    PlanError
+        If it is not known where the board lies.
+    """
+    placing: Placing = derived.fit(snap)
+    rigid = placing.rigid if isinstance(placing, Fit) else placing
+    return rigid.then(Rigid(0.0, snap.settings.laser.head))
+
+
+def spot_error(derived: Derived, snap: Snapshot) -> float | None:
+    """Largest expected error of a mark at the board's corners, mm (root mean square); None without a fit."""
+    fit = derived.fit(snap)
+    if not isinstance(fit, Fit):
+        return None
+    x0, y0, x1, y1 = derived.board(snap).outline.bounds
+    corners = fit.covariance_at([(x0, y0), (x1, y0), (x1, y1), (x0, y1)])
+    worst = float(corners.trace(axis1=1, axis2=2).max())
+    return math.sqrt(worst + 2.0 * snap.settings.laser.head_sigma**2)
+
+
+def legend_program(
+    derived: Derived,
+    snap: Snapshot,
+    *,
+    scale: float | None = None,
+    legend: Legend | None = None,
+    progress: Progress | None = None,
+) -> LaserProgram:
+    """The program of the legend, checked line by line.
+
+    Parameters
+    ----------
+    scale : what the controller states as full power; as the machine has it if not given
+    legend : the marks, if they are computed already
+
+    Raises
+    ------
+    PlanError
+        The material is not acknowledged, the board's place is not known, or as `legend_marks` says.
+    """
+    material = require_material(snap.settings.laser)
+    marks = legend or legend_marks(derived, snap, progress)
+    fit, driven = spot_fit(derived, snap), laser_settings(snap.settings, scale)
+    preset = preset_of(snap.settings)
+    motion = Motion(preset.max_rate, preset.acceleration, preset.junction_deviation)
+    title = f"Legend on {material}"
+    if marks.pulses:
+        return pulse_program(marks.rows, fit, driven, title=title, motion=motion)
+    return line_program(marks.rows, fit, driven, title=title)
+
+
+def burn_grid_program(
+    derived: Derived, snap: Snapshot, grid: BurnGrid, *, scale: float | None = None
+) -> LaserProgram:
+    """The program of a burn grid, placed as the board is.
+
+    Raises
+    ------
+    PlanError
+        The material is not acknowledged, or the board's place is not known.
+    """
+    material = require_material(snap.settings.laser)
+    return pulse_program(
+        grid.rows,
+        spot_fit(derived, snap),
+        laser_settings(snap.settings, scale),
+        power=grid.power,
+        dwell=grid.dwell,
+        name="40-burn-grid",
+        title=f"Burn grid on {material}",
+    )
+
+
+def with_best_cell(chosen: LaserSection, grid: BurnGrid, row: int, column: int) -> LaserSection:
+    """The settings with power and dwell of the field that looks best, kept with the material.
+
+    Raises
+    ------
+    InputError
+        There is no such field.
+    PlanError
+        The material is not acknowledged.
+    """
+    name, cell = require_material(chosen), grid.cell(row, column)
+    others = tuple(one for one in chosen.materials if one.name != name)
+    known = (*others, MarkingMaterial(name, cell.power, cell.dwell))
+    return replace(chosen, power=cell.power, dwell=cell.dwell, materials=known)
+
+
+def for_material(chosen: LaserSection, name: str) -> LaserSection:
+    """The settings for a coating that a burn grid was made on before. Its safety is to be said anew.
+
+    Raises
+    ------
+    PlanError
+        If nothing is kept for it.
+    """
+    for one in chosen.materials:
+        if one.name == name:
+            return replace(
+                chosen, coating=name, bare=False, declared_safe=False, power=one.power, dwell=one.dwell
+            )
+    raise PlanError(f"No values are kept for {name!r}.", "Laser", "Burn a grid on it first.")
