@@ -275,6 +275,10 @@ class RunStrip(QWidget):
         self.setAccessibleDescription(f"{self._word.text()} {where}")
         self._dress()
 
+    def show_where(self, where: str) -> None:
+        """Only where it is connected and how fast it goes; this changes many times a second."""
+        self._where.setText(where)
+
     def show_run(self, what: str, detail: str, share: float, left: str) -> None:
         """What is run or comes next, how far it is (0..1) and how long it still takes."""
         self._what.setText(what)

@@ -35,8 +35,10 @@ class Live(QObject):
         super().__init__(desk)
         self._desk = desk
         self._shown: tuple[object, ...] = ()
+        self._said: tuple[RunState, bool] | None = None
+        self._at = ""
+        self._feed = 0
         self.placing: Rigid | None = None
-        self.scrubbing = False
         strip = desk.window.strip
         strip.hold.connect(lambda: self._send(lambda c: c.hold()))
         strip.resume.connect(lambda: self._send(lambda c: c.resume()))
@@ -73,14 +75,23 @@ class Live(QObject):
         if now == self._shown:
             return
         self._shown = now
-        strip = desk.window.strip
-        strip.show_state(
-            self._word(state), self._where(state), usable=state.activity is not Activity.NOT_CONNECTED
-        )
-        strip.show_feed(state.overrides[0])
+        self._show_strip(state)
         trusted = state.work is not None and {"x", "y", "z"} <= known
         desk.window.jog.position.show_position(Position(state.work, state.machine, trusted))
         self._show_bit(state, known)
+
+    def _show_strip(self, state: MachineState) -> None:
+        strip, word, where = self._desk.window.strip, self._word(state), self._where(state)
+        usable = state.activity is not Activity.NOT_CONNECTED
+        if (word, usable) != self._said:
+            self._said = (word, usable)
+            strip.show_state(word, where, usable=usable)
+        elif where != self._at:
+            strip.show_where(where)
+        self._at = where
+        if state.overrides[0] != self._feed:
+            self._feed = state.overrides[0]
+            strip.show_feed(self._feed)
 
     def _word(self, state: MachineState) -> RunState:
         if self._desk.asking and state.activity is Activity.AT_REST:

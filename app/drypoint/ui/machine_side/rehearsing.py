@@ -35,7 +35,7 @@ class RehearsalDialog(QDialog):
         super().__init__(parent)
         self._theme = theme
         self.setWindowTitle(self.tr("Rehearsal"))
-        self.setMinimumWidth(520)
+        self.setMinimumWidth(660)
         self._figure = Figure()
         self._text = words("", "quiet", wrap=True)
         self.bar = ProgressBar(theme)

@@ -193,7 +193,9 @@ class Running(QObject):
 
     def _begin(self, session: Session, program: Program) -> None:
         self._event, self._shown, self._program, self._clockwork = None, None, program, None
-        self._desk.window.strip.show_run(program.title, self.tr("getting ready"), 0.0, "")
+        ready = self.tr("getting ready")
+        self._desk.window.strip.show_run(program.title, ready, 0.0, "")
+        self.page.show_run(program.title, clock(program.seconds), ready, (), self._tasks(), running=True)
         self._desk.ask("clockwork", lambda _: clockwork(session, program), self._take_clockwork)
         if program.pass_number:
             self._desk.window.canvas.set_view(View.PASSES)
