@@ -11,7 +11,6 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from drypoint.session.help.laser import LASER
-from drypoint.session.help.laser import LASER
 from drypoint.session.help.material import BITS, BLANK, BOARD, CLAMP, COPIES, IMPORTED
 from drypoint.session.help.words import Help
 from drypoint.session.help.work import CUTS, MACHINE, PASSES, REFERENCE, SURFACE
@@ -35,7 +34,6 @@ HELP: Mapping[str, Help] = MappingProxyType(
         **_keyed("surface", SURFACE),
         **_keyed("passes", PASSES),
         **_keyed("reference", REFERENCE),
-        **_keyed("laser", LASER),
         **_keyed("laser", LASER),
         **_keyed("machine", MACHINE),
     }

@@ -124,4 +124,22 @@ LASER = {
         "Power and dwell that burn grids have settled, by material.",
         "Another batch or colour may need another grid.",
     ),
+    "materials.name": Help(
+        "The coating these values were found for.",
+        "Two coatings of one name share their values.",
+    ),
+    "materials.power": Help(
+        "Power of the field that looked best on the burn grid of this coating.",
+        "Too much chars; too little leaves no mark.",
+        0.05,
+        1,
+        "of full power",
+    ),
+    "materials.dwell": Help(
+        "Dwell of the field that looked best on the burn grid of this coating.",
+        "Too long chars; too short leaves no mark.",
+        0.002,
+        0.2,
+        "s",
+    ),
 }
