@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -168,6 +170,22 @@ def test_the_zero_check_finds_a_broken_bit(clipped, sheet, journal):
     assert [entry.split(":")[0] for entry in journal.log] == ["checked"] + [
         "suspect since the last check"
     ] * 2
+
+
+@pytest.mark.parametrize(("drags_at", "good"), [(0.1, True), (0.13, True), (-0.3, False)])
+def test_without_a_contact_input_the_zero_check_goes_by_paper(clipped, sheet, hands, journal, drags_at, good):
+    place = replace(clipped, preset=replace(clipped.preset, contact_input=False))
+
+    def bring_down(request):
+        if request.kind is RequestKind.PAPER:
+            sheet.position = sheet.position * (1, 1, 0) + (0.0, 0.0, sheet.offset[2] + drags_at)
+
+    hands.before = bring_down
+    hands.asked.clear()
+    result = check_zero(place, (0.0, 0.0), journal=journal)
+    assert result.good is good
+    assert result.away == pytest.approx(drags_at - 0.1, abs=0.002)
+    assert [request.kind for request in hands.asked] == [RequestKind.PAPER]
 
 
 def test_the_mark_check_finds_lost_steps_and_mends_the_position(clipped, sheet, hands, journal):
