@@ -6,7 +6,9 @@ those of neighbouring tiles where they share some length of the border.
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 
 import numpy as np
@@ -23,6 +25,7 @@ from drypoint.progress import Progress
 
 TOUCH = 1e-7
 """mm. Pieces must share more of a tile's border than this to be one: no zero-length contacts."""
+MOST_THREADS = 4
 ODD = (0.2718281828, 0.3141592653)
 """mm. Tiles start this far off the board's corner, so that borders avoid the design's grid."""
 
@@ -140,44 +143,120 @@ class _Borders:
 
 
 def carve(
-    parts: Parts, sweep: Sweep, area: Geometry, *, tile: float = 10.0, progress: Progress | None = None
+    parts: Parts, sweep: Sweep, area: Geometry, *, tile: float = 20.0, progress: Progress | None = None
 ) -> Fragments:
-    """What is left of every part, and which pieces of copper hold it."""
-    shapely.prepare(area)
+    """What is left of every part, and which pieces of copper hold it.
+
+    Tiles are worked on by several threads (the geometry library lets go of the interpreter) and
+    gathered in their order, so the answer does not depend on how many there are.
+    """
     borders = _Borders()
     tree = shapely.STRtree(parts.shapes)
     table: list[tuple[NDArray[np.intp], NDArray[np.intp], NDArray[np.float64]]] = []
     total = 0
-    every = list(tiles(tuple(shapely.bounds(area).tolist()), tile))
-    for number, (column, row, box) in enumerate(every):
-        if progress is not None:
-            progress.step(number / len(every), "island check")
-        if not shapely.intersects(area, box):
-            continue
-        left = box if shapely.contains(area, box) else shapely.intersection(area, box)
-        pieces = explode(np.array([shapely.difference(left, sweep.area(box))], dtype=object))[0]
-        if len(pieces) == 0:
-            continue
-        borders.add(column, row, box, pieces, total)
-        near = np.sort(tree.query(box, predicate="intersects"))
-        if len(near):
-            table.append(_meet(parts.shapes, near, pieces, total, box))
-        total += len(pieces)
+    work = _windows(area, tile)
+    for index in (tree, sweep.tree):  # built by the first use: not in a thread
+        index.query(area)
+    pool = ThreadPoolExecutor(min(MOST_THREADS, os.cpu_count() or 1), "island check")
+    try:
+        done = pool.map(lambda one: _carve_tile(parts, tree, sweep, one.box, one.left), work)
+        for number, (one, (pieces, rows)) in enumerate(zip(work, done, strict=True)):
+            if progress is not None:
+                progress.step(number / len(work), "island check")
+            if len(pieces) == 0:
+                continue
+            borders.add(one.column, one.row, one.box, pieces, total)
+            table.append((rows[0], rows[1] + total, rows[2]))
+            total += len(pieces)
+    finally:
+        pool.shutdown(cancel_futures=True)
     return _gather(table, borders.joined, total)
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class _Window:
+    """A tile, and what of the copper's outline lies in it."""
+
+    column: int
+    row: int
+    box: Geometry
+    left: Geometry
+
+
+def _windows(area: Geometry, tile: float) -> list[_Window]:
+    shapely.prepare(area)
+    found = []
+    for column, row, box in tiles(tuple(shapely.bounds(area).tolist()), tile):
+        if shapely.intersects(area, box):
+            left = box if shapely.contains(area, box) else shapely.intersection(area, box)
+            found.append(_Window(column, row, box, left))
+    return found
+
+
+def _carve_tile(
+    parts: Parts, tree: shapely.STRtree, sweep: Sweep, box: Geometry, left: Geometry
+) -> tuple[Shapes, tuple[NDArray[np.intp], NDArray[np.intp], NDArray[np.float64]]]:
+    """The pieces left in one tile, and the fragments in them (see `_meet`)."""
+    pieces = standing(left, sweep.area(box))
+    near = np.sort(tree.query(box, predicate="intersects"))
+    if len(pieces) == 0 or len(near) == 0:
+        none = np.empty(0, np.intp)
+        return pieces, (none, none, np.empty((0, 4)))
+    return pieces, _meet(parts.shapes, near, pieces, box)
+
+
+def standing(left: Geometry, swept: Geometry) -> Shapes:
+    """The polygons of ``left`` minus ``swept``.
+
+    Most are holes of what is swept: those inside ``left`` that hold no other groove are taken as
+    they are, and only the rest is cut out.
+    """
+    polygons = explode(np.array([swept], dtype=object))[0]
+    rings, of = shapely.get_rings(polygons, return_index=True)
+    inner = np.zeros(len(rings), dtype=bool)
+    inner[1:] = of[1:] == of[:-1]
+    holes = np.asarray(shapely.polygons(rings[inner]))
+    if len(holes) == 0:
+        return explode(np.array([shapely.difference(left, swept)], dtype=object))[0]
+    shapely.prepare(left)
+    whole = shapely.contains_properly(left, holes)
+    outside = shapely.get_point(rings[~inner], 0)
+    whole[shapely.STRtree(outside).query(holes, predicate="contains")[0]] = False
+    stay = ~inner
+    stay[np.flatnonzero(inner)[~whole]] = True
+    filled = np.asarray(shapely.polygons(rings[stay], indices=of[stay]))
+    rest = shapely.difference(left, shapely.multipolygons(filled))
+    return np.concatenate((holes[whole], explode(np.array([rest], dtype=object))[0]))
+
+
 def _meet(
-    shapes: Shapes, near: NDArray[np.intp], pieces: Shapes, first: int, box: Geometry
+    shapes: Shapes, near: NDArray[np.intp], pieces: Shapes, box: Geometry
 ) -> tuple[NDArray[np.intp], NDArray[np.intp], NDArray[np.float64]]:
     """Fragments in one tile: part, piece, and columns area, boundary, x, y."""
     part, piece = shapely.STRtree(pieces).query(shapes[near], predicate="intersects")
-    inside = shapely.intersection(shapes[near[part]], pieces[piece])
+    inside = _common(shapes[near], part, pieces, piece, box)
     area = shapely.area(inside)
     kept = area > 1e-12
     part, piece, inside, area = part[kept], piece[kept], inside[kept], area[kept]
     edge = shapely.length(inside) - _along_border(inside, box)
     at = shapely.get_coordinates(shapely.point_on_surface(inside))
-    return near[part], piece + first, np.column_stack((area, edge, at))
+    return near[part], piece, np.column_stack((area, edge, at))
+
+
+def _common(
+    shapes: Shapes, part: NDArray[np.intp], pieces: Shapes, piece: NDArray[np.intp], box: Geometry
+) -> Shapes:
+    """What each part and piece have in common: the part where a piece holds all of it in the box."""
+    within = shapes.copy()
+    low, high = shapely.bounds(shapes), shapely.bounds(box)
+    out = (low[:, :2] < high[:2]).any(axis=1) | (low[:, 2:] > high[2:]).any(axis=1)
+    within[out] = shapely.clip_by_rect(shapes[out], *high.tolist())
+    within[out] = np.where(shapely.get_type_id(within[out]) == 3, within[out], shapes[out])
+    shapely.prepare(pieces)
+    covered = shapely.covers(pieces[piece], within[part])
+    found = within[part]
+    found[~covered] = shapely.intersection(shapes[part[~covered]], pieces[piece[~covered]])
+    return found
 
 
 def _along_border(shapes: Shapes, box: Geometry) -> NDArray[np.float64]:

@@ -33,7 +33,7 @@ def check(
     *,
     top_width: ArrayLike | None = None,
     outline: Geometry | None = None,
-    tile: float = 10.0,
+    tile: float = 20.0,
     progress: Progress | None = None,
 ) -> IslandCheck:
     """Shorts, opens and lost copper after cutting ``lines``.
