@@ -88,6 +88,26 @@ def test_a_cut_exactly_as_wide_as_the_gap_needs_loops_only():
     assert not plan.narrow
 
 
+@pytest.mark.parametrize("least", [0.0, 0.1, 0.15, 0.165, 0.2])
+def test_a_thin_trace_keeps_its_least_width(least):
+    """A trace of 0.2 mm in gaps of 0.16 mm: a cut of 0.2 mm bites 0.02 mm from each side."""
+    nets = {
+        "A": shapely.box(0, 0, 10, 1),
+        "T": shapely.box(0, 1.16, 10, 1.36),
+        "B": shapely.box(0, 1.52, 10, 2.5),
+    }
+    plan = plan_grooves(nets, 0.2, bite=0.05, least_trace=least)
+    found = check(nets, plan.lines, 0.2)
+    if least < 0.16:
+        assert found.clean
+        assert not plan.impossible
+        return
+    assert {frozenset(place.nets) for place in plan.impossible} >= {frozenset("AT"), frozenset("BT")}
+    assert found.shorts
+    assert all("least allowed" in place.hint for place in plan.impossible)
+    assert all(place.widest < 0.2 for place in plan.impossible)
+
+
 def test_gaps_of_one_net_are_left_alone():
     nets = {"A": shapely.union_all([shapely.box(0, 0, 5, 1), shapely.box(0, 1.1, 5, 2)])}
     plan = plan_grooves(nets, 0.2)

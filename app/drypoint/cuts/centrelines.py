@@ -14,6 +14,7 @@ from drypoint.cuts.chains import join
 from drypoint.cuts.gaps import CROWDED, OVERSHOOT, Ridges, sample_boundary, trace_ridges
 from drypoint.cuts.model import Narrow
 from drypoint.cuts.parts import SLACK, Parts, Shapes, foreign_pairs
+from drypoint.cuts.remaining import width_left
 from drypoint.progress import Progress
 
 FINE = 0.1
@@ -32,8 +33,11 @@ class CentreLines:
     impossible: tuple[Narrow, ...]
 
 
-def centre_lines(parts: Parts, width: float, bite: float, progress: Progress) -> CentreLines:
-    """Grooves through the gaps that are narrower than ``width`` mm."""
+def centre_lines(parts: Parts, width: float, bite: float, least: float, progress: Progress) -> CentreLines:
+    """Grooves through the gaps that are narrower than ``width`` mm.
+
+    None bites more than ``bite`` mm, or leaves less than ``least`` mm of a trace that it bites.
+    """
     reach = width / 2.0 + OVERSHOOT
     close = foreign_pairs(parts, 2.0 * reach)
     empty = CentreLines(np.empty(0, dtype=object), np.empty((0, 2), np.intp), (), ())
@@ -54,10 +58,14 @@ def centre_lines(parts: Parts, width: float, bite: float, progress: Progress) ->
     clearance = ridges.edge_clearance()
     bad = clearance < width / 2.0 - bite - SLACK
     tight = clearance < width / 2.0 - SLACK
+    left = np.full(len(ridges.nodes), np.inf)
+    if least > 0.0:
+        left = width_left(parts, ridges, np.flatnonzero(tight & ~bad), width / 2.0, least)
+        bad |= (left[ridges.edges] < least).any(axis=1)
     useful = _reaching(ridges, clearance < reach, clearance < width / 2.0 - SLACK / 2.0)
     lines, pairs = chain(ridges, np.flatnonzero(useful & ~bad))
     solved = _places(parts, ridges, np.flatnonzero(~bad & tight), width)
-    impossible = _places(parts, ridges, np.flatnonzero(bad), width, bite)
+    impossible = _places(parts, ridges, np.flatnonzero(bad), width, Limits(bite, least, left))
     return CentreLines(lines, pairs, solved, impossible)
 
 
@@ -96,9 +104,9 @@ def chain(ridges: Ridges, chosen: NDArray[np.intp]) -> tuple[Shapes, NDArray[np.
 
 
 def _places(
-    parts: Parts, ridges: Ridges, edges: NDArray[np.intp], width: float, bite: float | None = None
+    parts: Parts, ridges: Ridges, edges: NDArray[np.intp], width: float, limits: Limits | None = None
 ) -> tuple[Narrow, ...]:
-    """Places along the edges, one for each pair of nets; not solved where a ``bite`` is given."""
+    """Places along the edges, one for each pair of nets; not solved where ``limits`` are given."""
     if len(edges) == 0:
         return ()
     order, first = _groups(ridges, edges)
@@ -109,19 +117,40 @@ def _places(
     group = np.repeat(np.arange(len(first)), np.diff(np.append(first, len(order))))
     worst = np.lexsort((away.min(axis=1), group))[first]
     pairs, nodes = ridges.pair[edges[order[first]]], spot[worst]
+    kept = np.full(len(first), np.inf)
+    if limits is not None:
+        kept = np.minimum.reduceat(limits.left[ends].min(axis=1), first)
     found = []
-    for pair, node, along in zip(pairs.tolist(), nodes.tolist(), np.add.reduceat(size, first), strict=True):
+    rows = zip(pairs.tolist(), nodes.tolist(), np.add.reduceat(size, first), kept, strict=True)
+    for pair, node, along, left in rows:
         x, y = ridges.nodes[node].tolist()
-        clearance = float(ridges.clearance[node])
-        hint = "" if bite is None else _hint(2.0 * clearance, width, bite)
+        gap = 2.0 * float(ridges.clearance[node])
         names = (parts.names[pair[0]], parts.names[pair[1]])
-        taken = max(0.0, width / 2.0 - clearance)
-        found.append(Narrow(names, (x, y), 2.0 * clearance, taken, float(along), bite is None, hint))
+        taken = max(0.0, (width - gap) / 2.0)
+        hint, widest = ("", 0.0) if limits is None else limits.say(gap, width, float(left))
+        found.append(Narrow(names, (x, y), gap, taken, float(along), limits is None, hint, widest))
     return tuple(found)
 
 
-def _hint(gap: float, width: float, bite: float) -> str:
-    return f"A cut of {gap + 2.0 * bite:.3f} mm or less would do, or a bite of {(width - gap) / 2.0:.3f} mm."
+@dataclass(frozen=True, slots=True, eq=False)
+class Limits:
+    """What a cut may do to copper, mm: bite, least trace, and what is left at each node (K,)."""
+
+    bite: float
+    least: float
+    left: NDArray[np.float64]
+
+    def say(self, gap: float, width: float, left: float) -> tuple[str, float]:
+        """In words what breaks the limits, and the widest cut that would not."""
+        taken = (width - gap) / 2.0
+        if not np.isfinite(left):
+            widest = gap + 2.0 * self.bite
+            return f"A cut of {widest:.3f} mm or less would do, or a bite of {taken:.3f} mm.", widest
+        widest = gap + 2.0 * max(0.0, min(self.bite, taken - (self.least - left)))
+        return (
+            f"This cut would leave {left:.3f} mm of a trace; {self.least:.3f} mm is the least allowed. "
+            f"A cut of {widest:.3f} mm or less would do."
+        ), widest
 
 
 def _groups(ridges: Ridges, edges: NDArray[np.intp]) -> tuple[NDArray[np.intp], NDArray[np.intp]]:

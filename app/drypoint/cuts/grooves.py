@@ -33,6 +33,7 @@ def plan_grooves(
     width: float,
     *,
     bite: float = 0.0,
+    least_trace: float = 0.0,
     boundary: Geometry | None = None,
     loops: int = 1,
     overlap: float = 0.2,
@@ -50,6 +51,8 @@ def plan_grooves(
         Width of the cut at the copper's top, mm.
     bite : float
         How far a cut may eat into copper of a net, mm.
+    least_trace : float
+        Width, mm, that every trace keeps where a cut bites into it; 0 to look at the bite alone.
     boundary : geometry, optional
         Where grooves may run; what lies outside is not cut.
     loops : int
@@ -66,14 +69,14 @@ def plan_grooves(
     InputError
         If a value makes no sense.
     """
-    _check_values(width, bite, loops, overlap)
+    _check_values(width, min(bite, least_trace), loops, overlap)
     parts = copper_parts(nets)
     if len(parts.shapes) == 0:
         return GroovePlan((), (), ())
     inner = progress or Progress()
     pitch = width * (1.0 - overlap)
     count = loops if moat is None else max(loops, 1 + int(np.ceil((moat - width) / pitch - 1e-9)))
-    narrow = centre_lines(parts, width, bite, inner.part(0.0, 0.5))
+    narrow = centre_lines(parts, width, bite, least_trace, inner.part(0.0, 0.5))
     rings: list[tuple[Shapes, NDArray[np.intp]]] = []
     for number in range(count):
         inner.step(0.5 + 0.4 * number / count, "loops")
@@ -104,7 +107,7 @@ def _check_values(width: float, bite: float, loops: int, overlap: float) -> None
     if not width > 0.0:
         raise InputError("The width of the cut must be more than 0.", "groove width")
     if bite < 0.0:
-        raise InputError("The allowed bite cannot be below 0.", "bite")
+        raise InputError("The allowed bite and the least trace cannot be below 0.", "bite")
     if loops < 1:
         raise InputError("At least one loop is needed.", "loops")
     if not 0.0 <= overlap <= 0.9:

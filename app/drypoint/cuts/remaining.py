@@ -1,0 +1,90 @@
+"""How much of a trace is left where a shared centre line bites into it."""
+
+from __future__ import annotations
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+
+from drypoint.cuts.gaps import Ridges
+from drypoint.cuts.parts import Parts
+
+NOTICE = 2e-3
+"""mm. Bites below this are the chords of arcs."""
+INSET = 1e-5
+"""mm inside the copper where its width begins to be measured."""
+
+
+def width_left(
+    parts: Parts, ridges: Ridges, edges: NDArray[np.intp], radius: float, least: float
+) -> NDArray[np.float64]:
+    """(K,) smallest width of copper left across each node of the ridges, mm; infinite where enough.
+
+    Across means straight on from the nearest spot of a net's boundary. What the centre line on the
+    copper's far side bites is taken off too.
+
+    Parameters
+    ----------
+    edges : (E,) indices
+        Edges that would be cut; only their nodes are looked at.
+    radius : float
+        Half of the cut's width at the copper's top, mm.
+    least : float
+        mm. Copper that keeps this much is enough.
+    """
+    left = np.full(len(ridges.nodes), np.inf)
+    ends = ridges.edges[edges]
+    nodes, place = np.unique(ends, return_index=True)
+    nodes, place = _biting(ridges, nodes, place, radius)
+    if len(nodes) == 0:
+        return left
+    pair = ridges.pair[edges[place // 2]]
+    spots = shapely.points(ridges.nodes[nodes])
+    spot, part = shapely.STRtree(parts.shapes).query(spots, predicate="dwithin", distance=radius)
+    beside = (parts.owner[part][:, None] == pair[spot]).any(axis=1)
+    spot, part = spot[beside], part[beside]
+    way = shapely.get_coordinates(shapely.shortest_line(spots[spot], parts.shapes[part])).reshape(-1, 2, 2)
+    apart = np.hypot(*(way[:, 1] - way[:, 0]).T)
+    sound = (apart > 1e-9) & (radius - apart > NOTICE)
+    spot, part, way, apart = spot[sound], part[sound], way[sound], apart[sound]
+    onward = (way[:, 1] - way[:, 0]) / apart[:, None]
+    begin = way[:, 1] + INSET * onward
+    far = begin + (least + 2.0 * radius) * onward
+    wide, leave = _across(begin, far, parts, part)
+    lines = shapely.linestrings(ridges.nodes[ends])
+    index, away = shapely.STRtree(lines).query_nearest(
+        shapely.points(leave), return_distance=True, all_matches=False
+    )
+    beyond = np.zeros(len(leave))
+    beyond[index[0]] = np.maximum(0.0, radius - away)
+    remains = wide - (radius - apart) - beyond
+    np.minimum.at(left, nodes[spot], np.where(remains < least, np.maximum(remains, 0.0), np.inf))
+    return left
+
+
+def _biting(
+    ridges: Ridges, nodes: NDArray[np.intp], place: NDArray[np.intp], radius: float
+) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+    bites = ridges.clearance[nodes] < radius - NOTICE
+    return nodes[bites], place[bites]
+
+
+def _across(
+    begin: NDArray[np.float64], far: NDArray[np.float64], parts: Parts, part: NDArray[np.intp]
+) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """Width (M,) of the copper from ``begin`` towards ``far``, and where it ends (M, 2)."""
+    rays = shapely.linestrings(np.stack((begin, far), axis=1))
+    shapely.prepare(parts.shapes)
+    wide, leave = np.hypot(*(far - begin).T), far.copy()
+    open_end = np.flatnonzero(~shapely.covers(parts.shapes[part], rays))
+    inside = shapely.intersection(rays[open_end], parts.shapes[part[open_end]])
+    pieces, of = shapely.get_parts(inside, return_index=True)
+    line = shapely.get_type_id(pieces) == 1
+    pieces, of = pieces[line], of[line]
+    ends = shapely.get_coordinates(pieces).reshape(-1, 2, 2)
+    apart = np.hypot(*(ends - begin[open_end[of]][:, None, :]).transpose(2, 0, 1))
+    first = apart.min(axis=1) < 2.0 * INSET
+    row = open_end[of[first]]
+    wide[row] = apart[first].max(axis=1)
+    leave[row] = ends[first][np.arange(len(row)), np.argmax(apart[first], axis=1)]
+    return wide, leave
