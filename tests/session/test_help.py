@@ -9,7 +9,7 @@ from dataclasses import fields, is_dataclass
 import pytest
 
 from drypoint.session.help import HELP
-from drypoint.session.settings import SECTIONS, Clamp, Settings
+from drypoint.session.settings import SECTIONS, Clamp, MarkingMaterial, Settings
 
 
 def _parts(prefix: str, value: object) -> Iterator[tuple[str, object]]:
@@ -29,8 +29,13 @@ def _all() -> dict[str, list[object]]:
     for section in SECTIONS:
         for key, value in _parts(section, getattr(settings, section)):
             found.setdefault(key, []).append(value)
-    for key, value in _parts("blank.clamps", Clamp(1.0, 2.0, 10.0, 10.0)):
-        found.setdefault(key, []).append(value)
+    examples = {
+        "blank.clamps": Clamp(1.0, 2.0, 10.0, 10.0),
+        "laser.materials": MarkingMaterial("paint", 0.3, 0.02),
+    }
+    for section, example in examples.items():
+        for key, value in _parts(section, example):
+            found.setdefault(key, []).append(value)
     return found
 
 

@@ -29,7 +29,7 @@ def legend_style(chosen: LaserSection) -> LegendStyle:
         spot=chosen.spot,
         widest=chosen.widest,
         hatch=chosen.hatch,
-        hatch_angle=math.radians(chosen.hatch_angle_deg),
+        hatch_angle=chosen.hatch_angle,
         clear=chosen.clear,
         ring=chosen.ring,
     )

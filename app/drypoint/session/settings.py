@@ -217,7 +217,8 @@ class LaserSection:
     spot: float = 0.12
     hatch: float = 0.9
     """Distance of the rows of a fill, in spots."""
-    hatch_angle_deg: float = 45.0
+    hatch_angle: float = math.radians(45.0)
+    """Direction of those rows, rad."""
     widest: float = 0.6
     """A shape wider than this is filled, mm."""
     clear: float = 0.1

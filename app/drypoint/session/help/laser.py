@@ -56,7 +56,7 @@ LASER = {
         1.5,
         "spots",
     ),
-    "hatch_angle_deg": Help(
+    "hatch_angle": Help(
         "Direction of the rows of a filled shape.",
         "Along an axis its play shows; across both it evens out.",
         0,
