@@ -16,6 +16,7 @@ from drypoint.machine.procedures.bit_change import change_bit
 from drypoint.session.actions import run
 from drypoint.session.actions.check import SUSPECT, check_before, unchecked
 from drypoint.session.actions.measure import zero_spot
+from drypoint.session.facts import shown_facts
 from drypoint.session.session import Session
 from drypoint.session.station import Station, connect, make_bench
 
@@ -57,6 +58,7 @@ def test_what_silence_hides_is_found_before_the_next_cut(session: Session, cut: 
     assert len(bench.copper.sweeps) == sweeps
     assert runs(session.job)[-1].id == grooves.id, "no run has begun"
     assert suspects(session) == [grooves.title]
+    assert [one["suspect"] for one in shown_facts(session)["runs"]] == [False, True]
 
     bit = session.settings.bits.vbit
     change_bit(cut.place, bit, spot=zero_spot(session))

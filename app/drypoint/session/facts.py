@@ -6,12 +6,13 @@ from typing import Any
 
 from drypoint.board.model import Board, Finding, Role
 from drypoint.cuts.model import Narrow
-from drypoint.job.journal import runs
+from drypoint.job.journal import events, runs
 from drypoint.machine.sender import line_seconds
 from drypoint.passes.depth import uniform_pass
 from drypoint.program.model import Program
 from drypoint.program.place import place
 from drypoint.progress import Progress
+from drypoint.session.actions.check import SUSPECT
 from drypoint.session.imported import ready_facts
 from drypoint.session.plans import CutPlan
 from drypoint.session.rehearsal import check_dict, designed_islands
@@ -131,6 +132,7 @@ def shown_facts(session: Session, progress: Progress | None = None) -> dict[str,
             "reason": run.reason,
             "lines": len(run.lines),
             "executed": run.executed,
+            "suspect": any(text.startswith(SUSPECT) for _, text in events(session.job, run.id)),
         }
         for run in runs(session.job)
     ]
