@@ -147,8 +147,6 @@ class Connecting(QObject):
         Use this one instead of making one.
     """
 
-    connected = Signal(object)
-
     def __init__(self, desk: Desk, bench: Bench | None = None) -> None:
         super().__init__(desk)
         self._desk = desk
@@ -195,6 +193,7 @@ class Connecting(QObject):
 
         def work(_progress: Progress) -> Station:
             self._desk.thread_.use(None)
+            self._desk.bit_in = ""
             station = self._open(session, way)
             self._desk.thread_.use(station)
             return station
@@ -240,7 +239,6 @@ class Connecting(QObject):
             self._desk.say(
                 self.tr("Connected to {name}.").format(name=name) + (more if made.findings else "")
             )
-            self.connected.emit(made)
         else:
             self._desk.say(self.tr("The machine is let go."))
 

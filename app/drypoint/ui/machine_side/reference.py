@@ -44,7 +44,6 @@ class Found:
     advice: Advice | None
     diagnosis: tuple[str, ...]
     stale: bool
-    made: bool
 
 
 def look_at(session: Session) -> Found:
@@ -80,7 +79,6 @@ def look_at(session: Session) -> Found:
         advice=advice,
         diagnosis=diagnosis,
         stale=last is not None and last.data["setup"] != snap.setup,
-        made=bool(snap.records["done"]),
     )
 
 

@@ -14,7 +14,7 @@ from drypoint.errors import MachineError
 from drypoint.geometry.points import Points
 from drypoint.machine.state import Activity, MachineState
 from drypoint.progress import Progress
-from drypoint.session.jobs import Deliver, Outcome, Report, Work, attempt
+from drypoint.session.jobs import Deliver, Report, Work, attempt
 from drypoint.session.station import Station
 
 WATCH = "watch"
@@ -277,6 +277,3 @@ class MachineThread:
     def _tell(self, name: str, done: float, text: str) -> None:
         if self._report is not None:
             self._report(name, done, text)
-
-
-__all__ = ["WATCH", "Jog", "MachineThread", "Outcome"]

@@ -8,7 +8,6 @@ import numpy as np
 from numpy.typing import NDArray
 
 from drypoint.errors import PlanError
-from drypoint.geometry.rigid import Rigid
 from drypoint.job.journal import RunRecord
 from drypoint.program.model import Program
 from drypoint.program.time import move_times
@@ -24,7 +23,6 @@ from drypoint.session.work import (
     preset_of,
     program_settings,
 )
-from drypoint.ui.machine_side.placing import rigid_of
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -40,15 +38,12 @@ class WorkList:
         Why no pass can be planned now; empty if one is, or none is needed.
     broken : RunRecord or None
         The newest run, if it did not finish.
-    placing : Rigid or None
-        By which everything was placed.
     """
 
     items: tuple[WorkItem, ...]
     passes_done: tuple[tuple[int, float], ...]
     waits: str
     broken: RunRecord | None
-    placing: Rigid | None
 
     @property
     def following(self) -> WorkItem | None:
@@ -64,9 +59,9 @@ def list_work(session: Session, progress: Progress) -> WorkList:
     broken = run.to_resume(session)
     done = tuple((one.number, one.length) for one in derived.done_passes(snap))
     try:
-        placing = rigid_of(derived.fit(snap))
+        derived.fit(snap)
     except PlanError as error:
-        return WorkList((), done, str(error), broken, None)
+        return WorkList((), done, str(error), broken)
     items = list(marks_work(derived, snap))
     waits = ""
     progress.step(0.1)
@@ -77,7 +72,7 @@ def list_work(session: Session, progress: Progress) -> WorkList:
     except PlanError as error:
         waits = str(error)
     items += later_work(derived, snap)
-    return WorkList(tuple(items), done, waits, broken, placing)
+    return WorkList(tuple(items), done, waits, broken)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
