@@ -27,7 +27,7 @@ from drypoint.ui.design_side.translate import (
     machine_settings,
     machine_values,
 )
-from drypoint.ui.design_side.words import board_facts
+from drypoint.ui.design_side.words import board_facts, place_and_hint
 from drypoint.ui.forms.values import MachineValues, SetupValues
 from drypoint.ui.menus import keep_run_keys
 from drypoint.ui.window import MainWindow
@@ -225,8 +225,7 @@ class NewJob(QObject):
         wizard.show_board(found.drawing, board_facts(board), findings)
 
     def _show_trouble(self, wizard: SetupWizard, error: DrypointError) -> None:
-        text = " ".join(part for part in (error.where, error.hint) if part)
-        wizard.show_trouble(error.what, text)
+        wizard.show_trouble(error.what, place_and_hint(error))
 
     def _failed(self, name: str, error: DrypointError) -> None:
         if name == READ and self.wizard is not None:

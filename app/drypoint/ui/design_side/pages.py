@@ -30,7 +30,7 @@ from drypoint.ui.design_side.translate import (
     least_width,
     with_width,
 )
-from drypoint.ui.design_side.words import board_page, cuts_page, passes_page, surface_page
+from drypoint.ui.design_side.words import board_page, cuts_page, passes_page, place_and_hint, surface_page
 from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.pages.design import BitsPage, BlankPage, BoardPage, BoardPageValues, CutsPage, CutsPageValues
 from drypoint.ui.pages.measure import PassesPage, SurfacePage, SurfacePageValues
@@ -258,6 +258,9 @@ class DesignPages(QObject):
     # files
 
     def _choose_files(self) -> None:
+        if self._bridge.session is None:
+            self._window.commands["new"].trigger()
+            return
         names, _ = QFileDialog.getOpenFileNames(self._window, self.tr("Design files in place of the present"))
         if names:
             self.import_files([Path(name) for name in names])
@@ -286,7 +289,7 @@ class DesignPages(QObject):
     def _failed(self, name: str, error: DrypointError) -> None:
         page = {READ_TABLE: self.surface, CHANGE_FILES: self.board}.get(name)
         if page is not None:
-            page.show_trouble(error.what, " ".join(part for part in (error.where, error.hint) if part))
+            page.show_trouble(error.what, place_and_hint(error))
             self._messages.error(error)
 
     # what is planned
@@ -295,6 +298,8 @@ class DesignPages(QObject):
         """Fill every figure from what is planned, and tell errors where they belong."""
         planner, session = self._planner, self._bridge.session
         self.show_settings()
+        new, other = self.tr("New job…"), self.tr("Change files…")
+        self.board.change_button.setText(new if session is None else other)
         if self._is_new("board", planner.board):
             board = planner.board
             self.board.show_board(BoardPageValues() if board is None else board_page(board.board))
@@ -314,7 +319,7 @@ class DesignPages(QObject):
             if error is None:
                 page.show_trouble("")
             else:
-                page.show_trouble(error.what, " ".join(part for part in (error.where, error.hint) if part))
+                page.show_trouble(error.what, place_and_hint(error))
 
     def _plan_pass(self) -> None:
         """Plan the next pass, or say what must come first."""

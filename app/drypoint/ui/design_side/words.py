@@ -9,6 +9,7 @@ from PySide6.QtCore import QCoreApplication
 
 from drypoint.board.model import Board, Finding
 from drypoint.cuts.model import Cut, IslandCheck
+from drypoint.errors import DrypointError
 from drypoint.passes.model import Pass
 from drypoint.session.plans import CutPlan
 from drypoint.session.sheet import clock
@@ -26,6 +27,11 @@ MICRO = 1e3
 
 def _say(text: str) -> str:
     return QCoreApplication.translate("words", text)
+
+
+def place_and_hint(error: DrypointError) -> str:
+    """Where an error is and what to do, below what is wrong."""
+    return ". ".join(part.rstrip(".") for part in (error.where, error.hint) if part)
 
 
 def size_of(board: Board) -> str:

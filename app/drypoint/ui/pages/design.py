@@ -88,7 +88,10 @@ class BoardPage(Page):
 
     def show_board(self, values: BoardPageValues) -> None:
         """Show a board."""
-        self._figure.show_figure(str(values.nets), self.tr("nets, each to be an island of its own"))
+        if values.files:
+            self._figure.show_figure(str(values.nets), self.tr("nets, each to be an island of its own"))
+        else:
+            self._figure.show_figure("–", self.tr("No design files yet."))
         for key, row in self._facts.items():
             row.show_value(getattr(values, key))
         empty(self._files)
@@ -228,8 +231,10 @@ class CutsPage(Page):
 
     def show_cuts(self, values: CutsPageValues) -> None:
         """Show what was laid."""
-        length = f"{values.length:,.0f}".replace(",", " ")
-        self._figure.show_figure(length, self.tr("mm of groove"))
+        none = values.loops == 0
+        length = f"{values.length:,.0f}".replace(",", "\u202f")
+        explained = self.tr("No cuts are laid.") if none else self.tr("mm of groove")
+        self._figure.show_figure("–" if none else length, explained)
         texts = {
             "loops": str(values.loops),
             "time": values.time,
@@ -240,7 +245,7 @@ class CutsPage(Page):
             "check": values.check or "–",
         }
         for key, text in texts.items():
-            self._facts[key].show_value(text)
+            self._facts[key].show_value("–" if none else text)
         empty(self._notes)
         for place in values.impossible[:8]:
             what = self.tr("{a} and {b} stay joined").format(a=place.nets[0], b=place.nets[1])
