@@ -6,7 +6,8 @@ import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from drypoint.cuts.grooves import plan_grooves
+from drypoint.bits.model import Speeds, VBit
+from drypoint.cuts.grooves import plan_grooves, with_bit
 from drypoint.cuts.islands import check
 from drypoint.errors import InputError
 from drypoint.geometry.points import is_closed
@@ -106,6 +107,22 @@ def test_a_thin_trace_keeps_its_least_width(least):
     assert found.shorts
     assert all("least allowed" in place.hint for place in plan.impossible)
     assert all(place.widest < 0.2 for place in plan.impossible)
+
+
+def test_hints_name_a_depth_that_does_or_the_tip_that_would():
+    speeds = Speeds(10000, 300, 100)
+    blunt, fine = VBit("blunt", 0.15, np.radians(30), speeds), VBit("fine", 0.02, np.radians(30), speeds)
+    plan = plan_grooves(two(0.12), 0.2, bite=0.005)
+    place = with_bit(plan, fine, 0.035).impossible[0]
+    depth = float(place.hint.split(" would do at ")[1].split()[0])
+    assert depth > 0.035
+    assert fine.width(depth) == pytest.approx(place.widest, abs=1e-3)
+    deep = plan_grooves(two(0.12), fine.width(depth), bite=0.006)
+    assert not deep.impossible
+    assert check(two(0.12), deep.lines, fine.width(depth)).clean
+    told = with_bit(plan, blunt, 0.035).impossible[0].hint
+    tip = float(told.split("less than ")[1].split()[0])
+    assert VBit("finer", tip, np.radians(30), speeds).width(0.035) <= place.widest + 1e-3
 
 
 def test_gaps_of_one_net_are_left_alone():

@@ -15,6 +15,7 @@ import shapely
 from numpy.typing import ArrayLike, NDArray
 from shapely import Geometry
 
+from drypoint.bits.model import VBit
 from drypoint.cuts.centrelines import CentreLines, centre_lines
 from drypoint.cuts.gaps import OVERSHOOT
 from drypoint.cuts.model import GroovePlan
@@ -160,3 +161,21 @@ def in_travel_order(plan: GroovePlan, *, start: ArrayLike | None = None) -> Groo
         lines=tuple(entered(plan.lines[index], entry) for index, entry in order),
         line_nets=tuple(plan.line_nets[index] for index, _ in order),
     )
+
+
+def with_bit(plan: GroovePlan, bit: VBit, copper: float) -> GroovePlan:
+    """The plan whose hints name the depth of ``bit``, or the tip, that would do at each place.
+
+    ``copper`` is its thickness, mm: a cut must be deeper to part it.
+    """
+    named = []
+    for place in plan.impossible:
+        tip = place.widest - bit.runout - bit.slope * copper
+        if bit.depth(place.widest) > copper:
+            text = f"{bit.name} would do at {bit.depth(place.widest):.3f} mm deep."
+        elif tip > 0.0:
+            text = f"A bit of the same angle with a tip of less than {tip:.3f} mm would do."
+        else:
+            text = "No bit of this angle would do: it takes a steeper one."
+        named.append(replace(place, hint=f"{place.hint} {text}".strip()))
+    return replace(plan, impossible=tuple(named))

@@ -39,7 +39,7 @@ def width_left(
     if len(nodes) == 0:
         return left
     pair = ridges.pair[edges[place // 2]]
-    spots = shapely.points(ridges.nodes[nodes])
+    spots = np.asarray(shapely.points(ridges.nodes[nodes]))
     spot, part = shapely.STRtree(parts.shapes).query(spots, predicate="dwithin", distance=radius)
     beside = (parts.owner[part][:, None] == pair[spot]).any(axis=1)
     spot, part = spot[beside], part[beside]
@@ -51,7 +51,7 @@ def width_left(
     begin = way[:, 1] + INSET * onward
     far = begin + (least + 2.0 * radius) * onward
     wide, leave = _across(begin, far, parts, part)
-    lines = shapely.linestrings(ridges.nodes[ends])
+    lines = np.asarray(shapely.linestrings(ridges.nodes[ends]))
     index, away = shapely.STRtree(lines).query_nearest(
         shapely.points(leave), return_distance=True, all_matches=False
     )
@@ -73,7 +73,7 @@ def _across(
     begin: NDArray[np.float64], far: NDArray[np.float64], parts: Parts, part: NDArray[np.intp]
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Width (M,) of the copper from ``begin`` towards ``far``, and where it ends (M, 2)."""
-    rays = shapely.linestrings(np.stack((begin, far), axis=1))
+    rays = np.asarray(shapely.linestrings(np.stack((begin, far), axis=1)))
     shapely.prepare(parts.shapes)
     wide, leave = np.hypot(*(far - begin).T), far.copy()
     open_end = np.flatnonzero(~shapely.covers(parts.shapes[part], rays))

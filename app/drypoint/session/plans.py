@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -12,12 +12,13 @@ from numpy.typing import ArrayLike, NDArray
 from shapely import Geometry, Point, unary_union
 
 from drypoint.board.model import Board, Finding
-from drypoint.cuts.grooves import in_travel_order, plan_grooves
+from drypoint.cuts.grooves import in_travel_order, plan_grooves, with_bit
 from drypoint.cuts.holes import in_travel_order as holes_in_order
 from drypoint.cuts.holes import plan_holes, reference_marks
 from drypoint.cuts.islands import check
 from drypoint.cuts.model import Cut, CutKind, GroovePlan, IslandCheck
 from drypoint.cuts.outline import plan_outline
+from drypoint.cuts.thinned import thinned
 from drypoint.geometry.points import length
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.islands_plan import Neighbours, lines_between, standing_copper
@@ -74,7 +75,7 @@ def plan_cuts(
     """
     bits, cuts, blank = settings.bits, settings.cuts, settings.blank
     width = bits.vbit.width(cuts.depth)
-    grooves = given or _own_grooves(board, layout, width, cuts.bite, progress)
+    grooves = given or _own_grooves(board, layout, width, settings, progress)
     through = blank.thickness + min(cuts.through, blank.backing * 0.8)
     holes = plan_holes(board, bits.drills, bits.mill, thickness=blank.thickness, through=through)
     progress.step(0.7, "Outline")
@@ -87,18 +88,35 @@ def plan_cuts(
         grooves.lines,
         under,
         top_width=width,
-        progress=progress.part(0.75, 1.0),
+        progress=progress.part(0.75, 0.95),
     )
+    thin = thinned(
+        board.nets,
+        grooves.lines,
+        width,
+        cuts.least_trace,
+        copper=blank.copper,
+        progress=progress.part(0.95, 1.0),
+    )
+    found = replace(found, thinned=thin)
     return CutPlan(grooves, marks, holes_in_order(holes.cuts), outline, found, width, holes.findings)
 
 
-def _own_grooves(board: Board, layout: Layout, width: float, bite: float, progress: Progress) -> GroovePlan:
+def _own_grooves(
+    board: Board, layout: Layout, width: float, settings: Settings, progress: Progress
+) -> GroovePlan:
+    cuts = settings.cuts
     # a groove round copper at the board's edge runs in the waste, as far as the clamps allow
     grooves = plan_grooves(
-        board.nets, width, bite=bite, boundary=layout.workable, progress=progress.part(0.0, 0.5)
+        board.nets,
+        width,
+        bite=cuts.bite,
+        least_trace=cuts.least_trace,
+        boundary=layout.workable,
+        progress=progress.part(0.0, 0.5),
     )
     progress.step(0.5, "Order of work")
-    return in_travel_order(grooves)
+    return in_travel_order(with_bit(grooves, settings.bits.vbit, settings.blank.copper))
 
 
 def _own_outline(board: Board, layout: Layout, settings: Settings, through: float) -> tuple[Cut, ...]:
