@@ -97,6 +97,8 @@ class CutSettings:
     """Nominal depth below the copper's top that the groove width is planned for, mm."""
     bite: float = 0.03
     """How far a cut may eat into copper of a net, mm."""
+    least_trace: float = 0.1
+    """Width that every trace keeps where a cut bites into it, mm."""
     tabs: int = 4
     tab_width: float = 3.0
     tab_height: float = 0.6
