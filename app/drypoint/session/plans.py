@@ -195,10 +195,11 @@ def joined_places(
     swept = unary_union([shapely.LineString(line).buffer(cuts.width / 2) for line in cuts.grooves.lines])
     copper = standing_copper(board.nets, swept, layout.blank)
     near = 1.1 * cuts.width
-    areas, between = [], set()
+    areas: list[Geometry] = []
+    between: set[int] = set()
     for a, b in pairs:
         if a in copper and b in copper:
-            areas.append(copper[a].buffer(near).intersection(copper[b].buffer(near)))
+            areas.append(shapely.intersection(*shapely.buffer([copper[a], copper[b]], near)))
             between.update(lines_between(Neighbours((a, b), 0.0, (0.0, 0.0)), cuts.grooves.line_nets))
     area = unary_union(areas) if areas else None
     return Joined(area, tuple(line for line in again if line not in between))
