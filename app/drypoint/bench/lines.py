@@ -79,7 +79,8 @@ class Lines:
         """Power (0..1) of a laser while nothing moves: only constant power stays on at rest."""
         of, modal = self._of, self._of.parser.modal
         dark = modal.spindle != 3 or modal.motion not in (1, 2, 3) or of.realtime.spindle_stopped
-        if dark or not of.memory.settings[32] or not of.powered or not of.standing():
+        idle = of.state is State.CHECK or not of.powered or not of.memory.settings[32]
+        if dark or idle or not of.standing():
             return 0.0
         share = of.realtime.spindle / 100.0
         return min(1.0, modal.speed * share / max(of.memory.settings[30], 1e-9))

@@ -13,17 +13,17 @@ from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from scipy.spatial import cKDTree
 from shapely import Geometry, MultiPolygon, Point
 
 from drypoint.board.model import Board
 from drypoint.cuts.medial import centre_lines_of
-from drypoint.cuts.order import entered, order_paths
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, along, as_points, is_closed
 from drypoint.progress import Progress
 
-NARROWEST = 0.08
+NARROWEST = 0.1
 """Strokes narrower than this, mm, are not looked for: finer than any legend that can be read."""
 SHORTEST = 0.5
 """Centre lines shorter than this many spots are twigs, unless nothing else marks their shape."""
@@ -173,7 +173,7 @@ def plan_legend(
             "Nothing of the legend is left beside pads and holes.", "Legend", "Allow a smaller clearance."
         )
     told.step(0.7, "Order of the legend")
-    ordered = tuple(entered(rows[k], entry) for k, entry in order_paths(rows, start=start))
+    ordered = _in_order(rows, np.zeros(2) if start is None else np.asarray(start, dtype=np.float64))
     told.step(0.9, "Judging the legend")
     return _judged(ordered, chosen, shape, wanted)
 
@@ -300,6 +300,21 @@ def _sparks(rows: Sequence[Points], shut: Geometry | None, style: LegendStyle) -
             if len(part) and good[part].all():
                 kept.append(as_points(points[part]))
     return kept
+
+
+def _in_order(rows: Sequence[Points], start: NDArray[np.float64]) -> tuple[Points, ...]:
+    """Always the row whose nearer end is nearest: rows are many and the ways between them short."""
+    ends = np.array([(row[0], row[-1]) for row in rows])
+    left = np.ones(len(rows), dtype=bool)
+    at, ordered = start, []
+    for _ in rows:
+        away = ((ends - at) ** 2).sum(axis=2)
+        away[~left] = np.inf
+        index, end = divmod(int(away.argmin()), 2)
+        left[index] = False
+        ordered.append(as_points(rows[index][::-1]) if end else rows[index])
+        at = ends[index, 1 - end]
+    return tuple(ordered)
 
 
 def _judged(rows: tuple[Points, ...], style: LegendStyle, shape: Geometry, wanted: Geometry) -> Legend:

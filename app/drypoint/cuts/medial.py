@@ -20,7 +20,7 @@ OPPOSITE = 0.85
 right corner."""
 JITTER = 2e-5
 """mm. Samples are moved by as much (seeded), since drawings are full of points on one circle."""
-SAMPLES_ACROSS = 4.0
+SAMPLES_ACROSS = 3.0
 """Samples along the boundary per width of the narrowest stroke that is looked for."""
 LEAN = 0.005
 """mm by which centre lines are simplified."""

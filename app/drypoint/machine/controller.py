@@ -113,7 +113,9 @@ class Controller(Axes):
                     self._delivery.deliver(Sender((DRAIN,)), (DRAIN,), report)  # the planner is still full
                     follow.drained(len(lines))
                     streaming.report(self.look(), self.now())
-            except (LinkLost, Stopped, Restarted):
+            except (LinkLost, Stopped, Restarted) as fault:
+                if isinstance(fault, Stopped) and self._delivery.pulsing:
+                    streaming.report(self.state, self.now())  # the pulse under way was ended first
                 raise
             except BaseException:
                 self._delivery.halt_quietly()

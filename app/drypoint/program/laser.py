@@ -85,6 +85,8 @@ class LaserProgram:
         As read from the text.
     seconds, beam_seconds : float
         Expected time of the run, and with the beam on.
+    scale : float
+        S word of full power that it was made for.
     """
 
     name: str
@@ -96,6 +98,7 @@ class LaserProgram:
     beam: Beam
     seconds: float
     beam_seconds: float
+    scale: float
 
     @property
     def pulses(self) -> bool:
@@ -227,6 +230,7 @@ def resumed(program: LaserProgram, mark: int) -> LaserProgram:
         beam,
         program.seconds * done,
         beam.rest_seconds if program.pulses else program.beam_seconds * done,
+        program.scale,
     )
 
 
@@ -286,4 +290,6 @@ def _finished(
     beam = check_beam(text.lines, scale=settings.scale, limit=settings.line_limit)
     burst, mark = np.array(text.burst, dtype=np.int32), np.array(text.mark, dtype=np.int32)
     burst.flags.writeable = mark.flags.writeable = False
-    return LaserProgram(name, title, tuple(text.lines), burst, mark, places, beam, seconds, beam_seconds)
+    return LaserProgram(
+        name, title, tuple(text.lines), burst, mark, places, beam, seconds, beam_seconds, settings.scale
+    )

@@ -123,7 +123,6 @@ def run_marks(
     journal: RunJournal,
     cautions: Sequence[str],
     *,
-    scale: float,
     first: int = 0,
     on_progress: Callable[[StreamEvent], None] | None = None,
 ) -> RunResult:
@@ -138,7 +137,7 @@ def run_marks(
         After any fault, the beam being off. A stop by the user is no fault: the result says so.
     """
     controller, total = place.controller, len(program.lines)
-    require_laser(place, scale)
+    require_laser(place, program.scale)
     missing = {"x", "y"} - controller.known
     if missing:
         raise MachineError(

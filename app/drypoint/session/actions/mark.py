@@ -83,12 +83,9 @@ def _run(
 ) -> RunResult:
     chosen = session.settings.laser
     require_material(chosen)
-    scale = laser_settings(session.settings, full_power(station)).scale
     setup = session.snapshot.setup
     journal = JobJournal(session.job, program.title, program.lines, {"laser": True, "setup": setup})
-    result = run_marks(
-        station.place, program, journal, cautions(chosen), scale=scale, first=first, on_progress=on_event
-    )
+    result = run_marks(station.place, program, journal, cautions(chosen), first=first, on_progress=on_event)
     if result.finished:
         session.keep("done", {"program": program.name, "setup": setup})
     session.touched("run")
