@@ -1,5 +1,6 @@
 """Grooves of a dense board against `buffer(union_all(parts), r, quad_segs=8)`, best of three."""
 
+import resource
 import time
 
 import shapely
@@ -20,7 +21,7 @@ def best(work) -> float:
 
 def main() -> None:
     """Table of sizes and widths."""
-    print("size nets vertices width reference_s ours_s ratio max_bite_um over_theory_um impossible")
+    print("size nets vertices width reference_s ours_s ratio max_bite_um over_theory_um impossible memory_MB")
     for factor in (1, 2, 3):
         nets = dense_board(60 * factor, 50 * factor)
         parts = shapely.get_parts(list(nets.values()))
@@ -34,7 +35,8 @@ def main() -> None:
             over = plan.max_bite - max(0.0, (width - 0.2) / 2)
             print(
                 f"{factor**2}x {len(nets)} {count} {width} {reference:.2f} {ours:.2f} {ours / reference:.2f} "
-                f"{1e3 * plan.max_bite:.1f} {1e3 * over:.1f} {len(plan.impossible)}",
+                f"{1e3 * plan.max_bite:.1f} {1e3 * over:.1f} {len(plan.impossible)} "
+                f"{resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024:.0f}",
                 flush=True,
             )
 

@@ -1,5 +1,6 @@
 """Island check of a dense board against the buffer of its union; same verdict for all tiles."""
 
+import resource
 import time
 
 import shapely
@@ -11,7 +12,7 @@ from drypoint.cuts.islands import check
 
 def main() -> None:
     """Table of sizes, widths and tiles (best of three)."""
-    print("size width tile reference_s ours_s ratio nets pieces shorts opens lost")
+    print("size width tile reference_s ours_s ratio nets pieces shorts opens lost memory_MB")
     for factor in (1, 2, 3):
         nets = dense_board(60 * factor, 50 * factor)
         parts = shapely.get_parts(list(nets.values()))
@@ -28,7 +29,8 @@ def main() -> None:
             print(
                 f"{factor**2}x {width} {tile} {min(reference):.2f} {min(ours):.2f} "
                 f"{min(ours) / min(reference):.2f} {found.nets} {found.pieces} "
-                f"{len(found.shorts)} {len(found.opens)} {len(found.lost)}",
+                f"{len(found.shorts)} {len(found.opens)} {len(found.lost)} "
+                f"{resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024:.0f}",
                 flush=True,
             )
 
