@@ -20,6 +20,12 @@ _FREE = 1.5
 _MISSES = 3
 """So many touches in a row without contact are no accident."""
 
+AGREE = 0.01
+"""Two touches of one spot nearer than this agree, mm."""
+
+_MOST = 6
+"""Slow touches made at the zero spot before giving up."""
+
 PAPER = 0.1
 """Thickness of common office paper (80 g/m²), mm; common practice, no source."""
 
@@ -172,15 +178,36 @@ def zero_at_spot(place: Workplace, at: tuple[float, float] | None = None) -> flo
             "",
             "Bring the bit to a few millimetres above the copper and try again.",
         )
-    lift_free(place, fast.work[2] + place.touch.back_off)
-    slow = place.controller.probe(fast.work[2] - place.touch.back_off, place.touch.slow)
-    if not slow.touched:
-        lift_free(place, top)
-        raise MachineError("The second touch found no contact.", "", "Look at clip, wire and bit.")
-    lift_free(place, slow.work[2] + place.touch.back_off)
-    place.controller.set_zero_height(slow.machine[2])
-    lift_free(place, max(place.touch.hop, top - slow.work[2]))
-    return slow.work[2]
+    work, machine = _agreed(place, fast.work[2], top)
+    place.controller.set_zero_height(machine)
+    lift_free(place, max(place.touch.hop, top - work))
+    return work
+
+
+def _agreed(place: Workplace, first: float, top: float) -> tuple[float, float]:
+    """Slow touches until two agree: height in work and in machine coordinates, mm.
+
+    Everything cut hangs on this one height, and a chip under the bit makes a single touch read high.
+    """
+    found: list[tuple[float, float]] = []
+    for _ in range(_MOST):
+        lift_free(place, first + place.touch.back_off)
+        slow = place.controller.probe(first - place.touch.back_off, place.touch.slow)
+        if not slow.touched:
+            lift_free(place, top)
+            raise MachineError("The second touch found no contact.", "", "Look at clip, wire and bit.")
+        here = (slow.work[2], slow.machine[2])
+        for other in found:
+            if abs(other[0] - here[0]) <= AGREE:
+                lift_free(place, here[0] + place.touch.back_off)
+                return (here[0] + other[0]) / 2.0, (here[1] + other[1]) / 2.0
+        found.append(here)
+    lift_free(place, top)
+    raise MachineError(
+        f"{_MOST} touches at the zero spot do not agree within {AGREE * 1000:.0f} µm.",
+        "",
+        "Clean the copper and the bit there, see that the board lies firmly, then set zero again.",
+    )
 
 
 def zero_by_paper(place: Workplace, thickness: float = PAPER) -> None:
