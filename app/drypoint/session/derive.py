@@ -37,6 +37,7 @@ from drypoint.session.plans import (
     joined_places,
     plan_cuts,
     plan_passes,
+    taught,
     touch_region,
 )
 from drypoint.session.snapshot import Snapshot
@@ -51,7 +52,7 @@ LAYOUT = (*BOARD, "blank")
 CUTS = (*LAYOUT, "bits", "cuts", "imported")
 FIT = (*LAYOUT, "setup", "reference")
 SURFACE = (*FIT, "touches")
-PASSES = (*SURFACE, "bits", "cuts", "imported", "passes", "pass", "observation", "island touch")
+PASSES = (*SURFACE, "bits", "cuts", "imported", "passes", "pass", "observation", "island touch", "coupon")
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -275,7 +276,7 @@ class Derived:
                 self.fit(snap),
                 surface,
                 snap.settings,
-                belief_from(answers, surface, snap.settings),
+                belief_from(answers, surface, snap.settings, taught(snap)),
                 self.joined(snap),
                 told.part(0.3, 1.0),
             )

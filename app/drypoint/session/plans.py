@@ -23,7 +23,7 @@ from drypoint.geometry.points import length
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.islands_plan import Neighbours, lines_between, standing_copper
 from drypoint.passes.depth import plan_first_pass
-from drypoint.passes.learning import Belief, Observation, update
+from drypoint.passes.learning import OFFSET_SPREAD, Belief, Observation, update
 from drypoint.passes.model import Pass, ReachMap
 from drypoint.passes.reach import Totals, reach_map, totals
 from drypoint.passes.recut import plan_recut
@@ -31,6 +31,7 @@ from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
 from drypoint.session.layout import Layout
 from drypoint.session.settings import Settings
+from drypoint.session.snapshot import Snapshot
 from drypoint.surface.model import Surface
 
 Placing = Fit | Rigid
@@ -165,12 +166,27 @@ def touch_region(board: Board, layout: Layout) -> Geometry:
     return inside.difference(unary_union(holes)) if holes else inside
 
 
-def belief_from(observations: Sequence[Any], surface: Surface, settings: Settings) -> Belief | None:
-    """What the answers after passes teach about depth; None without answers."""
+def taught(snap: Snapshot) -> Belief | None:
+    """What a coupon has said of the depth the present V-bit cuts beyond what is set; None without one.
+
+    Touching off anew scatters the depth, so its usual spread is kept beside the coupon's own.
+    """
+    for record in reversed(snap.records["coupon"]):
+        if record.data["bit"] == snap.settings.bits.vbit.name:
+            offset = float(record.data["offset"])
+            spread = float(np.hypot(record.data["sigma"], OFFSET_SPREAD))
+            return Belief(offset=offset, spread=spread, prior_offset=offset, prior_spread=spread)
+    return None
+
+
+def belief_from(
+    observations: Sequence[Any], surface: Surface, settings: Settings, before: Belief | None = None
+) -> Belief | None:
+    """What a coupon (``before``) and the answers after passes teach about depth; None without either."""
     if not observations:
-        return None
+        return before
     told = [Observation(o["x"], o["y"], o["margin"], o["through"]) for o in observations]
-    return update(Belief(), told, surface, play=settings.passes.play)
+    return update(before or Belief(), told, surface, play=settings.passes.play)
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -23,6 +23,7 @@ KINDS = (
     "observation",
     "island touch",
     "zero",
+    "coupon",
     "done",
 )
 """Kinds of record that computations read."""

@@ -1,0 +1,69 @@
+"""The width coupon in a job: it lies in the waste, and its answer is used from then on."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+import shapely
+from shapely import LineString
+
+from drypoint.bits.width_coupon import Parted, Width
+from drypoint.errors import PlanError
+from drypoint.session.actions import coupon
+from drypoint.session.plans import belief_from, taught
+from drypoint.surface.touch import Touch, Touches
+
+
+@pytest.fixture
+def touched(session):
+    """The job with a flat copper touched all over."""
+    layout = session.derived.layout(session.snapshot)
+    xs, ys = np.meshgrid(np.linspace(2, layout.width - 2, 6), np.linspace(2, layout.height - 2, 5))
+    places = zip(xs.ravel().tolist(), ys.ravel().tolist(), strict=True)
+    session.keep("touches", {"setup": 1, "touches": Touches(tuple(Touch(x, y, 0.0, 0.0) for x, y in places))})
+    return session
+
+
+def test_the_coupon_lies_in_the_waste_clear_of_the_board(touched):
+    work = coupon.coupon_work(touched)
+    snap = touched.snapshot
+    layout, board = touched.derived.layout(snap), touched.derived.board(snap)
+    cuts = (*work.widths.cuts, *work.depths.cuts)
+    marks = shapely.union_all([LineString(cut.path) for cut in cuts])
+    assert layout.workable.covers(marks)
+    assert board.outline.distance(marks) >= coupon.CLEAR
+    first = shapely.union_all([LineString(cut.path) for cut in work.widths.cuts])
+    second = shapely.union_all([LineString(cut.path) for cut in work.depths.cuts])
+    assert first.distance(second) >= coupon.CLEAR
+    (program,) = work.programs
+    deepest = min(cut.depth for cut in cuts), max(cut.depth for cut in cuts)
+    assert program.moves.end[:, 2].min() == pytest.approx(-deepest[1], abs=1e-3)
+
+
+def test_depths_mean_nothing_before_the_copper_was_touched(session):
+    with pytest.raises(PlanError, match="height"):
+        coupon.coupon_work(session)
+
+
+def test_the_answer_is_used_from_then_on(touched):
+    session = touched
+    before = session.derived.cuts(session.snapshot).width
+    bit = session.settings.bits.vbit
+    widths = [Width(d, bit.width(d) + 0.04, 0.005) for d in (0.04, 0.06, 0.08, 0.1)]
+    parted = [Parted(d, d >= 0.03) for d in (0.02, 0.03, 0.04, 0.05)]
+    found = coupon.read_coupon(session, widths, parted)
+    assert taught(session.snapshot) is None
+    coupon.adopt(session, found)
+    snap = session.snapshot
+    assert snap.settings.bits.vbit.tip == pytest.approx(found.tip)
+    assert session.derived.cuts(snap).width > before + 0.02
+    belief = taught(snap)
+    assert belief is not None
+    assert belief.offset == pytest.approx(found.offset)
+    assert belief.offset > 0.005
+    surface = session.derived.surface(snap)
+    assert belief_from([], surface, snap.settings, belief) is belief
+    shift, _ = belief.at(np.array([[10.0, 10.0]]), np.array([0.003]))
+    assert shift[0] == pytest.approx(found.offset)
+    session.undo()
+    assert session.settings.bits.vbit == bit
