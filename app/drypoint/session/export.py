@@ -30,6 +30,7 @@ from drypoint.session.work import (
     pass_work,
     preset_of,
     program_settings,
+    require_reach,
 )
 
 
@@ -85,6 +86,7 @@ def export(
     clearance = session.settings.machine.clearance
     for program in made:
         check_lines(program.lines, clearance)
+        require_reach(session.settings, program)
     try:
         folder.mkdir(parents=True, exist_ok=True)
         written = [_write_program(folder, program, session) for program in made]

@@ -5,11 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
+from shapely import box
+
 from drypoint.bits.model import EndMill
 from drypoint.cuts.model import CutKind
 from drypoint.errors import PlanError
 from drypoint.machine.preset import MachinePreset, SpindleKind, load_presets
 from drypoint.passes.model import Pass
+from drypoint.program.limits import Clamp, extent, require_limits
 from drypoint.program.model import Program
 from drypoint.program.place import place, place_cuts
 from drypoint.program.settings import Motion, ProgramSettings
@@ -196,3 +199,33 @@ def is_done(snap: Snapshot, name: str, *, through: bool = False) -> bool:
         and (through or snap.face(record.data.get("setup", 1)) is snap.settings.board.side)
         for record in snap.records["done"]
     )
+
+
+CLAMP_HEIGHT = 12.0
+"""How high a clamp is taken to stand above the copper, mm (common practice, no source)."""
+
+
+def require_reach(settings: Settings, program: Program) -> None:
+    """Refuse a placed program that is larger than the machine's travel or meets a clamp.
+
+    Raises
+    ------
+    PlanError
+        Says where.
+    """
+    preset = preset_of(settings)
+    low, high = extent(program)
+    for axis, letter in enumerate("XYZ"):
+        size = float(high[axis] - low[axis])
+        if size > preset.travel[axis]:
+            raise PlanError(
+                f"The program needs {size:.1f} mm of {letter}; the machine moves "
+                f"{preset.travel[axis]:.0f} mm.",
+                program.title,
+                "Choose a larger machine, or turn the board on the bed.",
+            )
+    clamps = [
+        Clamp(box(one.x, one.y, one.x + one.width, one.y + one.height), CLAMP_HEIGHT, f"clamp {number}")
+        for number, one in enumerate(settings.blank.clamps, 1)
+    ]
+    require_limits([program], None, clamps)

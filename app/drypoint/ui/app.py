@@ -102,7 +102,7 @@ def make_qt(arguments: Sequence[str]) -> QApplication:
     app.setApplicationName("drypoint")
     app.setApplicationDisplayName("Drypoint")
     app.setApplicationVersion(__version__)
-    app.setDesktopFileName("drypoint")
+    app.setDesktopFileName("org.drypoint.Drypoint")
     app.setWindowIcon(app_icon())
     return app
 

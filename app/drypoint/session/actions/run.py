@@ -27,7 +27,7 @@ from drypoint.session.codec import to_json
 from drypoint.session.kept_program import pack, unpack
 from drypoint.session.session import Session
 from drypoint.session.station import Station
-from drypoint.session.work import WorkItem
+from drypoint.session.work import WorkItem, require_reach
 
 OnEvent = Callable[[StreamEvent], None]
 
@@ -57,6 +57,7 @@ def run_item(
         After any fault; the journal holds where to resume. Before anything is cut, if what was cut
         last is in doubt (`check_before`).
     """
+    require_reach(session.settings, item.program)
     check_before(session, station)
     data = {"program": pack(item.program), "work": _work_data(session, item), "setup": session.snapshot.setup}
     journal = JobJournal(session.job, item.program.title, item.program.lines, data)
