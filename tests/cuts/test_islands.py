@@ -54,6 +54,7 @@ def test_a_bridge_of_a_micrometre_is_found(bridge, at, tile):
     assert check(nets, whole, WIDTH, outline=outline, tile=tile).clean
     found = check(nets, parted, WIDTH, outline=outline, tile=tile)
     assert [set(flaw.nets) for flaw in found.shorts] == [{"A", "B"}]
+    assert np.hypot(found.shorts[0].at[0] - x, found.shorts[0].at[1] - 2.2) < 0.1
 
 
 @pytest.mark.parametrize("tile", [1.0, 7.0, 10.0, 20.0])

@@ -13,7 +13,7 @@ import shapely
 from numpy.typing import ArrayLike, NDArray
 from shapely import Geometry
 
-from drypoint.cuts.carve import Fragments, carve, make_sweep
+from drypoint.cuts.carve import Fragments, Sweep, carve, make_sweep
 from drypoint.cuts.model import Flaw, IslandCheck
 from drypoint.cuts.parts import Parts, Shapes, copper_parts, explode
 from drypoint.errors import InputError
@@ -22,6 +22,9 @@ from drypoint.progress import Progress
 
 SHAVING = 0.01
 """mm. Copper thinner than this is a shaving, not a piece of a net."""
+BRIDGE_STEP = 0.05
+"""mm between the places from which a bridge is looked for."""
+MOST_WAYS = 2000
 MARGIN = 1.0
 """mm of copper round nets and grooves where no outline is given."""
 
@@ -66,14 +69,13 @@ def check(
         return IslandCheck(0, 0, (), (), ())
     area = outline if outline is not None else _extent(parts, paths, float(top.max(initial=0.0)))
     inner = progress or Progress()
+    sweep = make_sweep(paths, under)
     same = np.array_equal(under, top)
-    apart = carve(
-        parts, make_sweep(paths, under), area, tile=tile, progress=inner.part(0.0, 1.0 if same else 0.5)
-    )
+    apart = carve(parts, sweep, area, tile=tile, progress=inner.part(0.0, 1.0 if same else 0.5))
     kept = apart
     if not same:
         kept = carve(parts, make_sweep(paths, top), area, tile=tile, progress=inner.part(0.5, 1.0))
-    shorts = _shorts(parts, apart)
+    shorts = _shorts(parts, apart, sweep)
     opens, lost = _losses(parts, kept, area)
     real = _real(apart)
     pieces = len(np.unique(apart.piece[real]))
@@ -112,7 +114,7 @@ def _real(fragments: Fragments) -> NDArray[np.bool_]:
     return np.asarray(fragments.thickness > SHAVING)
 
 
-def _shorts(parts: Parts, fragments: Fragments) -> tuple[Flaw, ...]:
+def _shorts(parts: Parts, fragments: Fragments, sweep: Sweep) -> tuple[Flaw, ...]:
     real = _real(fragments)
     part, piece = fragments.part[real], fragments.piece[real]
     owner = parts.owner[part]
@@ -124,19 +126,42 @@ def _shorts(parts: Parts, fragments: Fragments) -> tuple[Flaw, ...]:
         if len(nets) < 2:
             continue
         names = tuple(parts.names[net] for net in nets)
-        at = _between(parts, part[group])
+        at = _bridge(parts, part[group], sweep)
         found.append(Flaw(names, at, "joined: " + ", ".join(names[:6]) + (" …" if len(names) > 6 else "")))
     return tuple(found)
 
 
-def _between(parts: Parts, chosen: NDArray[np.intp]) -> tuple[float, float]:
-    """Middle of the shortest way between two parts of different nets."""
+def _bridge(parts: Parts, chosen: NDArray[np.intp], sweep: Sweep) -> tuple[float, float]:
+    """Where copper joins parts of different nets: the short way between them that is cut least.
+
+    Ways are the shortest ones from places along the boundary of one net's part to the nearest part
+    of another; how far each lies in a groove is measured from the groove's middle.
+    """
     shapes, owner = parts.shapes[chosen], parts.owner[chosen]
-    others = owner != owner[0]
-    one = shapely.union_all(shapes[~others]) if (~others).sum() < 50 else shapes[0]
-    near = shapes[others][np.argmin(shapely.distance(shapes[others], one))]
-    middle = shapely.shortest_line(one, near).interpolate(0.5, normalized=True)
-    return (float(middle.x), float(middle.y))
+    one, two = _nearest_pair(shapes, owner)
+    step = max(BRIDGE_STEP, float(shapely.length(one)) / MOST_WAYS)
+    places = shapely.points(shapely.get_coordinates(shapely.segmentize(shapely.boundary(one), step)))
+    ways = np.asarray(shapely.shortest_line(places, two))
+    size = shapely.length(ways)
+    # longer ways than the gap where they end run through the net itself
+    straight = size <= shapely.distance(shapely.get_point(ways, 1), one) + step
+    ways, size = ways[straight], size[straight]
+    order = np.argsort(size, kind="stable")[:MOST_WAYS]
+    ways, size = ways[order], size[order]
+    spare = np.zeros(len(ways))
+    if len(sweep.lines):
+        way, line = sweep.tree.query(ways, predicate="dwithin", distance=float(sweep.radius.max()))
+        np.minimum.at(spare, way, shapely.distance(ways[way], sweep.lines[line]) - sweep.radius[line])
+    middle = shapely.line_interpolate_point(ways[np.lexsort((size, -spare))[0]], 0.5, normalized=True)
+    return (float(shapely.get_x(middle)), float(shapely.get_y(middle)))
+
+
+def _nearest_pair(shapes: Shapes, owner: NDArray[np.intp]) -> tuple[Geometry, Geometry]:
+    """A part of the first net and one of another, the nearest to each other."""
+    first, others = shapes[owner == owner[0]], shapes[owner != owner[0]]
+    index, away = shapely.STRtree(others).query_nearest(first, return_distance=True, all_matches=False)
+    best = int(np.argmin(away))
+    return first[index[0][best]], others[index[1][best]]
 
 
 def _losses(parts: Parts, fragments: Fragments, area: Geometry) -> tuple[tuple[Flaw, ...], tuple[Flaw, ...]]:
