@@ -6,6 +6,7 @@ from __future__ import annotations
 import pytest
 
 from drypoint.board.gerber import GerberLayer, read_gerber
+from drypoint.errors import InputError
 
 HEAD = "%FSLAX46Y46*%\n%MOMM*%\n%ADD10C,1*%\n%ADD11R,4X4*%\nD10*\n"
 
@@ -110,7 +111,7 @@ def test_warnings_name_the_line_once() -> None:
     assert read.warnings == ("line 6: The unknown command “XXfoo” is passed over. (2 times)",)
 
 
-def test_an_unstated_unit_is_said() -> None:
-    read = read_gerber("%FSLAX24Y24*%\n%ADD10R,0.1X0.1*%\nD10*\nX0Y0D03*\nM02*")
-    assert read.shape.area == pytest.approx(2.54**2)
-    assert any("inch is assumed" in warning for warning in read.warnings)
+def test_an_unstated_unit_is_refused_with_its_line() -> None:
+    with pytest.raises(InputError, match="does not state its unit") as refused:
+        read_gerber("%FSLAX24Y24*%\n%ADD10R,0.1X0.1*%\nD10*\nX0Y0D03*\nM02*")
+    assert "line 2" in refused.value.where

@@ -123,7 +123,7 @@ class ExtendedCommands:
             raise InputError(f"The aperture definition “{command[:40]}” cannot be understood.", hint=_HINT)
         number, name = int(match.group(1)), match.group(2)
         values = _numbers(match.group(3) or "")
-        unit = self._plotter.unit(self._offset)
+        unit = self._plotter.unit()
         macro = self._state.macros.get(name)
         diameter: float | None = None
         build: Callable[[float], BaseGeometry]
@@ -172,7 +172,7 @@ class ExtendedCommands:
             raise InputError("A step-and-repeat with no copies is impossible.", hint=_HINT)
         if copies == (1, 1):
             return
-        unit = self._plotter.unit(self._offset)
+        unit = self._plotter.unit()
         steps = (float(match.group(3) or 0.0) * unit, float(match.group(4) or 0.0) * unit)
         for step in steps:
             check_size(abs(step) / 100.0, "A repeat step")
@@ -236,7 +236,7 @@ class ExtendedCommands:
         elif match.group(1) == "SF":
             image.scale = (_factor(a), _factor(b))
         else:
-            unit = self._plotter.unit(self._offset)
+            unit = self._plotter.unit()
             image.offset = (float(a or 0.0) * unit, float(b or 0.0) * unit)
             for value in image.offset:
                 check_size(abs(value) / 100.0, "An image offset")

@@ -122,7 +122,7 @@ class Interpreter:
             raise InputError(
                 "The file states no coordinate format.", hint="A line such as %FSLAX46Y46*% is missing."
             )
-        unit = state.unit or self._plotter.unit(offset)
+        unit = state.unit or self._plotter.unit()
         at_x = state.x if x is None else format_.value(x, format_.x_digits) * unit
         at_y = state.y if y is None else format_.value(y, format_.y_digits) * unit
         if state.incremental:

@@ -11,7 +11,7 @@ from drypoint.board.attributes import NO_ATTRIBUTES, AttributeDictionary, Attrib
 from drypoint.board.gerber_arcs import arc_points, quarter_centre, sweep_angle
 from drypoint.board.gerber_format import COORDINATE_LIMIT
 from drypoint.board.gerber_picture import Arc, Budget, Kind, Picture
-from drypoint.board.gerber_state import INCH, Block, GraphicsState, Notices
+from drypoint.board.gerber_state import Block, GraphicsState, Notices
 from drypoint.errors import InputError
 from drypoint.geometry.points import Points
 
@@ -44,11 +44,18 @@ class Plotter:
         """Whether a region is being drawn."""
         return self._contours is not None
 
-    def unit(self, offset: int) -> float:
-        """mm per file unit; inch, with a notice, where the file does not say."""
+    def unit(self) -> float:
+        """mm per file unit.
+
+        Raises
+        ------
+        InputError
+            Where the file does not say: a guess would be 25 times too large or too small.
+        """
         if self.state.unit is None:
-            self.notices.add("The file does not state its unit; inch is assumed.", offset)
-            self.state.unit = INCH
+            raise InputError(
+                "The file does not state its unit.", hint="Export the layer again with its unit, mm or inch."
+            )
         return self.state.unit
 
     def select(self) -> None:
