@@ -13,7 +13,7 @@ from drypoint.errors import MachineError, PlanError
 from drypoint.geometry.points import as_points
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.operator import RequestKind
-from drypoint.program.laser import pulse_program
+from drypoint.program.laser import line_program, pulse_program
 from drypoint.session import laser_safety
 from drypoint.session.actions import find, mark, turn
 from drypoint.session.legend import (
@@ -202,3 +202,26 @@ def test_another_full_power_than_the_program_was_made_for_is_refused(at_bench):
     with pytest.raises(MachineError):
         mark.mark(session, station, program)
     assert not len(bench.burn.spots)
+
+
+def test_lines_are_marked_and_a_stopped_run_goes_on_at_a_line(at_bench):
+    session, station, bench = at_bench
+    lines = [as_points([(5.0, 5.0 + k), (9.0, 5.0 + k)]) for k in range(6)]
+    placed = spot_fit(session.derived, session.snapshot)
+    program = line_program(lines, placed, laser_settings(session.settings, 1000.0))
+
+    def stop(event):
+        if event.executed > 15 and not stopped:
+            stopped.append(event.executed)
+            station.controller.stop()
+
+    stopped: list[int] = []
+    assert not mark.mark(session, station, program, on_event=stop).finished
+    assert stopped
+    assert bench.burn.power == 0.0
+    assert mark.take_up(session, station, program).finished
+    drawn = bench.burn.strokes
+    assert not len(bench.burn.spots)
+    # each of the six lines is there from end to end
+    union = shapely.union_all([shapely.LineString([row[:2], row[2:4]]) for row in drawn]).buffer(0.05)
+    assert sum(part.area for part in shapely.get_parts(union)) == pytest.approx(6 * 4.0 * 0.1, rel=0.05)

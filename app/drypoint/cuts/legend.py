@@ -162,9 +162,8 @@ def plan_legend(
         raise PlanError("This board has no legend.", "Legend", "Choose the file that is the legend.")
     shape = legend if inside is None else shapely.intersection(legend, inside)
     wanted, middle = _room(shape, chosen, free)
-    told.step(0.05, "Centre lines of the legend")
     wide = wide_parts(shape, chosen.widest)
-    lines = list(_thin(shapely.difference(shape, wide), chosen))
+    lines = _thin(shapely.difference(shape, wide), chosen, told.part(0.05, 0.5))
     told.step(0.5, "Fills of the legend")
     lines += _filled(wide, chosen)
     rows = _clipped(lines, middle, chosen)
@@ -194,18 +193,13 @@ def _room(shape: Geometry, style: LegendStyle, free: Geometry | None) -> tuple[G
     return shapely.difference(shape, shapely.buffer(free, style.clear)), shut
 
 
-def _thin(shape: Geometry, style: LegendStyle) -> list[Points]:
+def _thin(shape: Geometry, style: LegendStyle, progress: Progress) -> list[Points]:
     """Rows along strokes; a blob gets a hatch, or one mark in its middle."""
     parts = [p for p in shapely.get_parts(shape) if p.geom_type == "Polygon" and p.area > NARROWEST**2 / 4]
-    if not parts:
-        return []
-    found = centre_lines_of(MultiPolygon(parts), NARROWEST)
-    tree = shapely.STRtree(parts)
-    of: list[list[Points]] = [[] for _ in parts]
-    for line in found:
-        at = line[len(line) // 2] if len(line) > 2 else line.mean(axis=0)
-        owner = int(tree.nearest(Point(at)))
-        of[owner].append(line)
+    of: list[list[Points]] = []
+    for index, part in enumerate(parts):
+        progress.step(index / len(parts), "Centre lines of the legend")
+        of.append(list(centre_lines_of(part, NARROWEST)))
     rows: list[Points] = []
     for part, lines in zip(parts, of, strict=True):
         kept = [line for line in lines if along(line)[-1] >= SHORTEST * style.spot]

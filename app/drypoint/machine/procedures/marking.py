@@ -150,6 +150,7 @@ def run_marks(
     last = int(part.mark.max())
     controller.check(resumed(part, max(first, last - _SAMPLE + 1)).lines)
     journal.begin(RunStart(program.name, total - len(part.lines), total, fingerprint(program.lines)))
+    controller.override(spindle=100)  # it scales the beam
     started = controller.now()
     note = _Note(journal, total - len(part.lines), on_progress, total)
     tracker: Tracker = (
