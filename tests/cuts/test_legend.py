@@ -113,6 +113,16 @@ def test_the_board_says_what_stays_free():
     assert keep_free(board, LegendStyle(trace=0.0)).contains(Point(1, 5))
 
 
+def test_a_plane_may_be_marked_beside_its_holes_and_pads():
+    plane = box(0, 0, 10, 7)
+    board = Board(
+        "b", Side.BOTTOM, box(0, 0, 10, 10), {}, "touching", (Hole(5, 4, 0.8),), other_copper={"gnd": plane}
+    )
+    assert not keep_free(board, STYLE).contains(Point(1, 1))
+    assert keep_free(board, STYLE).contains(Point(5.5, 4))
+    assert keep_free(board, LegendStyle(plane=0.0)).contains(Point(1, 1))
+
+
 def test_wide_parts_keep_their_corners():
     assert wide_parts(box(0, 0, 2, 2), 0.6).equals_exact(box(0, 0, 2, 2), 1e-9) or (
         wide_parts(box(0, 0, 2, 2), 0.6).symmetric_difference(box(0, 0, 2, 2)).area < 1e-6

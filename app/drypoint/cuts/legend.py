@@ -56,6 +56,9 @@ class LegendStyle:
     trace : float
         Copper of the marked side wider than this, mm, is a pad or a plane; narrower is a trace,
         which may be marked. 0: all copper is kept free.
+    plane : float
+        Wide copper of more than this area, mm², is a plane, which may be marked beside its holes; a
+        pad without hole inside a plane is not told from it. 0: planes are kept free too.
     """
 
     pulses: bool = True
@@ -67,6 +70,7 @@ class LegendStyle:
     clear: float = 0.1
     ring: float = 0.4
     trace: float = 0.8
+    plane: float = 40.0
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -119,7 +123,8 @@ def keep_free(board: Board, style: LegendStyle, copper: Mapping[str, Geometry] |
         for slot in board.slots
     ]
     for shape in (board.other_copper if copper is None else copper).values():
-        parts.append(shape if style.trace <= 0 else wide_parts(shape, style.trace))
+        wide = shapely.get_parts(shape if style.trace <= 0 else wide_parts(shape, style.trace))
+        parts += [one for one in wide if style.trace <= 0 or style.plane <= 0 or one.area <= style.plane]
     return shapely.union_all(parts) if parts else MultiPolygon()
 
 

@@ -32,6 +32,7 @@ def legend_style(chosen: LaserSection) -> LegendStyle:
         hatch_angle=chosen.hatch_angle,
         clear=chosen.clear,
         ring=chosen.ring,
+        plane=LegendStyle().plane if chosen.planes else 0.0,
     )
 
 

@@ -227,6 +227,8 @@ class LaserSection:
     """From a mark's edge to a pad or hole, mm."""
     ring: float = 0.4
     """Round holes this much is taken for a pad, mm."""
+    planes: bool = True
+    """Whether planes of copper may be marked beside their holes; a pad in one, without hole, is not told."""
     head: tuple[float, float] = (0.0, 0.0)
     """Position with the spot over a mark less position with the bit over it, mm."""
     head_sigma: float = 0.1

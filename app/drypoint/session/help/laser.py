@@ -81,6 +81,10 @@ LASER = {
         0.2,
         1,
     ),
+    "planes": Help(
+        "Whether large areas of copper may be marked, beside their holes.",
+        "A pad without a hole inside such an area is not told from it: it would be marked too.",
+    ),
     "head": Help(
         "How far the position with the light spot over a mark differs from that with the bit over it.",
         "The whole legend is off by as much as this is wrong.",
