@@ -131,14 +131,18 @@ class BenchOperator(Operator):
         return Answer(AnswerKind.JOG, (0.0, 0.0, missing)) if missing > 0.1 else Answer()
 
     def _target(self, request: Request) -> Triple:
-        """Where the person thinks the bit should stand: the hole seen nearest to the place asked for."""
+        """Where the person thinks the bit should stand.
+
+        Asked for a hole or a mark, over the one seen nearest to the place; else at the place.
+        """
         bench, sheet = self._bench, self._bench.sheet
         if request.place is None:
             x, y = sheet.corner()
             x, y = x + CORNER_INSET, y + CORNER_INSET
         else:
             x, y = self._where(request.place)
-            holes = [hole[:2] for hole in bench.holes()]
+            sought = any(word in request.title for word in ("hole", "mark"))
+            holes = [hole[:2] for hole in bench.holes()] if sought else []
             if holes:
                 seen = sheet.to_space(holes)
                 far = np.hypot(seen[:, 0] - x, seen[:, 1] - y)

@@ -12,6 +12,10 @@ from drypoint.errors import PlanError
 from drypoint.geometry.rigid import Rigid
 from drypoint.session.settings import BlankSettings
 
+INSET = 3.0
+"""Work zero is the lower left corner of the blank; the bit is brought this far in from both of its
+edges (mm), so that it stands over copper, and that spot is where z is set to zero."""
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Layout:
@@ -25,6 +29,8 @@ class Layout:
         As they lie; ``keepout`` is their union grown by the margin.
     workable : geometry
         Blank minus the keep-out.
+    zero_spot : (x, y)
+        Where z is set to zero.
     """
 
     place: Rigid
@@ -34,6 +40,7 @@ class Layout:
     clamps: tuple[Polygon, ...]
     keepout: Geometry
     workable: Geometry
+    zero_spot: tuple[float, float]
     warnings: tuple[str, ...]
 
 
@@ -73,6 +80,7 @@ def lay_out(board: Board, blank: BlankSettings) -> Layout:
         clamps=clamps,
         keepout=keepout,
         workable=sheet.difference(keepout),
+        zero_spot=(INSET - x, INSET - y),
         warnings=tuple(_clamp_warnings(board, clamps, blank.clamp_margin)),
     )
 

@@ -38,6 +38,10 @@ Placing = Fit | Rigid
 """Board frame to work coordinates: fitted to touched holes, or as the blank was laid."""
 
 
+CLEAR_OF_ZERO = 1.5
+"""Reference holes keep this far from the zero spot, beside what they keep from any edge, mm."""
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class CutPlan:
     """All cuts of a board, board frame.
@@ -81,7 +85,9 @@ def plan_cuts(
     holes = plan_holes(board, bits.drills, bits.mill, thickness=blank.thickness, through=through)
     progress.step(0.7, "Outline")
     outline = () if settings.imported.outline else _own_outline(board, layout, settings, through)
-    marks = reference_marks(board, layout.workable, bits.vbit, count=cuts.marks)
+    # a hole near the zero spot would let a later bit sink in there
+    room = shapely.difference(layout.workable, Point(layout.zero_spot).buffer(CLEAR_OF_ZERO))
+    marks = reference_marks(board, room, bits.vbit, count=cuts.marks)
     progress.step(0.75, "Island check")
     under = bits.vbit.width(max(cuts.depth - blank.copper, 0.0))
     found = check(

@@ -24,10 +24,11 @@ from drypoint.machine.operator import Request, RequestKind
 from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import find, measure, prove, run
+from drypoint.session.layout import INSET
 from drypoint.session.plans import PassPlan
 from drypoint.session.session import Session
 from drypoint.session.settings import SECTIONS
-from drypoint.session.station import INSET, Station, connect, make_bench
+from drypoint.session.station import Station, connect, make_bench
 from drypoint.session.work import SPARE, later_work, marks_work, pass_work, require_room
 from drypoint.surface.model import Surface
 

@@ -15,11 +15,6 @@ from drypoint.session.layout import Layout
 from drypoint.session.settings import Settings
 from drypoint.session.work import preset_of
 
-INSET = 3.0
-"""Work zero is the lower left corner of the blank; the bit is brought this far in from both of its
-edges (mm), so that it stands over copper, and that spot is where z is set to zero."""
-
-
 SPRING = 0.12
 """How far an edge of the bench's blank that no clamp holds yields to a fast touch, mm."""
 

@@ -18,9 +18,10 @@ from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.touching import go_above, touch_points, zero_at_spot
 from drypoint.progress import Progress
 from drypoint.session.codec import from_json
+from drypoint.session.layout import INSET
 from drypoint.session.plans import touch_region
 from drypoint.session.session import Session
-from drypoint.session.station import INSET, Station
+from drypoint.session.station import Station
 from drypoint.surface.give import give_report
 from drypoint.surface.model import Surface
 from drypoint.surface.plan import next_touches

@@ -10,7 +10,8 @@ from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.touching import zero_at_spot
 from drypoint.machine.state import Activity, Clip, MachineState
 from drypoint.progress import Progress
-from drypoint.session.station import INSET, Station
+from drypoint.session.layout import INSET
+from drypoint.session.station import Station
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.hands import JOGGED
 from drypoint.ui.machine_side.thread import Jog
