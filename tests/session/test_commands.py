@@ -76,10 +76,11 @@ def test_show_says_why_each_file_got_its_role(job: Path, capsys: pytest.CaptureF
         (b"", "empty"),
         (bytes(range(256)) * 20, ""),
         (b"%FSLAX46Y46*%\n%MOMM*%\n%ADD10C,1*%\nD10*\nX0Y0D03*\n", ""),
-        (b"%FSLAX46Y46*%\n%ADD10C,1*%\nD99*\nX0Y0D03*\nM02*\n", "99"),
+        (b"%FSLAX46Y46*%\n%MOMM*%\n%ADD10C,1*%\nD99*\nX0Y0D03*\nM02*\n", "99"),
+        (b"%FSLAX46Y46*%\n%ADD10C,1*%\nD10*\nX0Y0D03*\nM02*\n", "unit"),
         (b"hello\n", ""),
     ],
-    ids=["empty", "binary", "truncated", "undefined aperture", "text"],
+    ids=["empty", "binary", "truncated", "undefined aperture", "no unit", "text"],
 )
 def test_bad_files_are_refused_with_their_name(
     tmp_path: Path, capsys: pytest.CaptureFixture[str], content: bytes, words: str

@@ -35,6 +35,7 @@ from drypoint.session.plans import (
     Placing,
     belief_from,
     joined_places,
+    lines_beside,
     plan_cuts,
     plan_passes,
     taught,
@@ -326,8 +327,14 @@ class Derived:
         if record is None or (last is not None and last.id > record.id):
             return Joined(None, ())
         cuts, board = self.cuts(snap), self.board(snap)
-        pairs = [tuple(one["nets"]) for one in record.data["joined"]]
-        return joined_places(board, self.layout(snap), cuts, pairs, record.data["again"])
+        # what the plan itself cannot part is not cut again and again
+        lost = [set(flaw.nets) for flaw in cuts.check.shorts]
+        touched = [tuple(one["nets"]) for one in record.data["joined"]]
+        vain = [pair for pair in touched if any(set(pair) <= nets for nets in lost)]
+        pairs = [pair for pair in touched if pair not in vain]
+        skipped = {line for pair in vain for line in lines_beside(pair, cuts)}
+        again = [line for line in record.data["again"] if line not in skipped]
+        return joined_places(board, self.layout(snap), cuts, pairs, again)
 
 
 def _mapped(shape: Geometry, fit: Placing) -> Geometry:

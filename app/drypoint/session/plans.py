@@ -203,6 +203,12 @@ class Joined:
     grooves: tuple[int, ...]
 
 
+def lines_beside(pair: tuple[str, ...], cuts: CutPlan) -> tuple[int, ...]:
+    """Groove lines that run between two pieces of copper."""
+    a, b = pair
+    return lines_between(Neighbours((a, b), 0.0, (0.0, 0.0)), cuts.grooves.line_nets)
+
+
 def joined_places(
     board: Board,
     layout: Layout,
@@ -222,7 +228,7 @@ def joined_places(
     for a, b in pairs:
         if a in copper and b in copper:
             areas.append(shapely.intersection(*shapely.buffer([copper[a], copper[b]], near)))
-            between.update(lines_between(Neighbours((a, b), 0.0, (0.0, 0.0)), cuts.grooves.line_nets))
+            between.update(lines_beside((a, b), cuts))
     area = unary_union(areas) if areas else None
     return Joined(area, tuple(line for line in again if line not in between))
 

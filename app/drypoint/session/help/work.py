@@ -18,6 +18,12 @@ CUTS = {
         0,
         0.1,
     ),
+    "least_trace": Help(
+        "Narrowest copper that grooves may leave of a trace.",
+        "Too little leaves traces that lift or burn; too much calls narrow gaps impossible.",
+        0.05,
+        0.4,
+    ),
     "tabs": Help(
         "Bridges that hold the board in the blank until the end.",
         "Without them the board comes loose while the mill turns: it is thrown or jams. Keep at least three, "
