@@ -6,9 +6,9 @@ import numpy as np
 import pytest
 import shapely
 
-from drypoint.bits.library import default_library
+from drypoint.bits.model import Speeds, VBit
 from drypoint.cuts.clearing import clear_area, remove_slivers
-from drypoint.cuts.coupon import bit_from_widths, plan_coupon
+from drypoint.cuts.coupon import plan_coupon
 from drypoint.cuts.grooves import plan_grooves
 from drypoint.cuts.islands import check, pieces
 from drypoint.cuts.rest import plan_rest
@@ -62,11 +62,9 @@ def test_a_bitten_trace_is_thin_and_an_untouched_one_is_not():
     assert thinned(nets, line, 0.4, 0.25) == ()
 
 
-def test_coupon_reads_back_the_bit():
-    bit = default_library().vbits[0]
-    depths = (0.05, 0.1, 0.15)
-    coupon = plan_coupon(bit, depths=depths)
-    widths = [coupon.expected[f"width {depth:.2f}"] for depth in depths]
-    tip, scatter = bit_from_widths(bit, depths, widths)
-    assert tip == pytest.approx(bit.tip + bit.runout)
-    assert math.isclose(scatter, 0.0, abs_tol=1e-9)
+def test_coupon_expects_the_widths_of_the_handbook_formula():
+    """w = t + 2 d tan(a/2) for t = 0.1 mm, a = 30 degrees (geometry, worked by hand)."""
+    bit = VBit("V", 0.1, math.radians(30.0), Speeds(10000, 300, 100))
+    coupon = plan_coupon(bit, depths=(0.05, 0.1, 0.2))
+    found = [coupon.expected[f"width {depth:.2f}"] for depth in (0.05, 0.1, 0.2)]
+    assert found == pytest.approx([0.1268, 0.1536, 0.2072], abs=5e-5)

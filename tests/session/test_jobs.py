@@ -1,4 +1,4 @@
-"""Background work: newest wins, busy refuses, bugs are reported, nothing is swallowed."""
+"""Background work: newest wins, bugs are reported, nothing is swallowed."""
 
 from __future__ import annotations
 
@@ -7,9 +7,9 @@ import threading
 
 import pytest
 
-from drypoint.errors import InputError, MachineError
+from drypoint.errors import InputError
 from drypoint.progress import Progress
-from drypoint.session.jobs import MachineExecutor, Outcome, WorkExecutor
+from drypoint.session.jobs import Outcome, WorkExecutor
 
 
 def test_the_newest_request_wins() -> None:
@@ -56,22 +56,10 @@ def test_errors_and_bugs_are_told_apart(caplog: pytest.LogCaptureFixture) -> Non
     assert broken.error is None
 
 
-def test_a_busy_machine_refuses() -> None:
-    answers: queue.Queue[Outcome] = queue.Queue()
-    executor = MachineExecutor(answers.put)
-    go = threading.Event()
-    executor.start("run", lambda progress: go.wait(10))
-    with pytest.raises(MachineError, match="busy"):
-        executor.start("probe", lambda progress: None)
-    go.set()
-    assert answers.get(timeout=10).value is True
-    executor.close()
-
-
 def test_progress_is_reported_and_cancels() -> None:
     answers: queue.Queue[Outcome] = queue.Queue()
     told: list[tuple[str, float, str]] = []
-    executor = MachineExecutor(answers.put, lambda *what: told.append(what))
+    executor = WorkExecutor(answers.put, lambda *what: told.append(what))
     begun = threading.Event()
 
     def work(progress: Progress) -> None:
@@ -81,9 +69,9 @@ def test_progress_is_reported_and_cancels() -> None:
         while True:
             part.step(1.0)
 
-    executor.start("probe", work)
+    executor.ask("probe", work)
     assert begun.wait(10)
-    executor.cancel()
+    executor.cancel("probe")
     assert answers.get(timeout=10).cancelled
     assert ("probe", 0.75, "half of the second half") in told
     executor.close()

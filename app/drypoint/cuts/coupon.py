@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-import numpy as np
-
 from drypoint.bits.model import VBit
 from drypoint.cuts.model import Cut, CutKind
 from drypoint.errors import InputError
@@ -65,22 +63,3 @@ def plan_coupon(
         expected[label] = gap
         low += 2.0 * wide + gap + APART / 2.0
     return Coupon(tuple(cuts), expected)
-
-
-def bit_from_widths(bit: VBit, depths: Sequence[float], widths: Sequence[float]) -> tuple[float, float]:
-    """Tip width with run-out (mm) and depth error (mm) that explain measured widths best.
-
-    Least squares of w = t + 2 (d + e) tan(α/2) with α known; where all depths share one error,
-    tip and error cannot be told apart by widths alone, so the error is taken as 0 unless the
-    depths touch the copper: the second value is the scatter's standard deviation as a depth.
-
-    Raises
-    ------
-    InputError
-        If fewer than two widths are given.
-    """
-    deep, wide = np.asarray(depths, dtype=np.float64), np.asarray(widths, dtype=np.float64)
-    if len(deep) < 2 or len(deep) != len(wide):
-        raise InputError("At least two measured widths are needed, one for each depth.", "coupon")
-    tips = wide - deep * bit.slope
-    return float(tips.mean()), float(tips.std(ddof=1) / bit.slope)

@@ -1,4 +1,4 @@
-"""Background work: one executor that computes, one that drives the machine.
+"""Background work: one thread that computes.
 
 A job is a function of frozen values that takes a `Progress`. The newest request of a name wins:
 an older one that still waits is dropped, one that runs is cancelled. Answers carry the number of
@@ -13,11 +13,11 @@ import logging
 import threading
 import traceback
 from collections.abc import Callable
-from concurrent.futures import Future, ThreadPoolExecutor
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from typing import Any
 
-from drypoint.errors import DrypointError, MachineError
+from drypoint.errors import DrypointError
 from drypoint.progress import Cancelled, Progress
 
 _log = logging.getLogger(__name__)
@@ -88,56 +88,6 @@ class WorkExecutor:
         with self._lock:
             for _, progress in self._newest.values():
                 progress.cancel()
-        self._pool.shutdown(wait=True, cancel_futures=True)
-
-    def _tell(self, name: str, done: float, text: str) -> None:
-        if self._report is not None:
-            self._report(name, done, text)
-
-    def _run(self, name: str, number: int, work: Work, progress: Progress) -> None:
-        self._deliver(attempt(name, number, work, progress))
-
-
-class MachineExecutor:
-    """Drives the machine in one thread; refuses when busy."""
-
-    def __init__(self, deliver: Deliver, report: Report | None = None) -> None:
-        self._pool = ThreadPoolExecutor(max_workers=1, thread_name_prefix="drypoint-machine")
-        self._deliver = deliver
-        self._report = report
-        self._running: Future[None] | None = None
-        self._progress = Progress()
-        self._numbers = itertools.count(1)
-        self._lock = threading.Lock()
-
-    @property
-    def busy(self) -> bool:
-        """Whether the machine is being driven."""
-        return self._running is not None and not self._running.done()
-
-    def start(self, name: str, work: Work) -> int:
-        """Begin; the request's number.
-
-        Raises
-        ------
-        MachineError
-            If the machine is busy.
-        """
-        with self._lock:
-            if self.busy:
-                raise MachineError("The machine is busy.", name, "Wait, or stop what it does first.")
-            number = next(self._numbers)
-            self._progress = Progress(lambda done, text: self._tell(name, done, text))
-            self._running = self._pool.submit(self._run, name, number, work, self._progress)
-            return number
-
-    def cancel(self) -> None:
-        """Ask the running procedure to end at its next step (hold and stop do not go this way)."""
-        self._progress.cancel()
-
-    def close(self) -> None:
-        """Cancel and wait for the thread to end."""
-        self._progress.cancel()
         self._pool.shutdown(wait=True, cancel_futures=True)
 
     def _tell(self, name: str, done: float, text: str) -> None:
