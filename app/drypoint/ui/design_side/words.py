@@ -199,7 +199,7 @@ def passes_page(picture: PassPicture | None, touched: bool) -> PassesPageValues:
     elif cut:
         what = _say("Nothing is left to cut again")
         text = _say("An island touch proves it.")
-    number = plan.next.number if plan.next is not None else len(plan.done) + 1
+    following = "" if plan.next is None else _say("pass {number}").format(number=plan.next.number)
     return PassesPageValues(
         through_share=totals.expected,
         after=_say("after pass {number}").format(number=len(plan.done))
@@ -211,7 +211,7 @@ def passes_page(picture: PassPicture | None, touched: bool) -> PassesPageValues:
         passes=tuple(lines),
         note_what=what,
         note_text=text,
-        next_name=_say("pass {number}").format(number=number),
+        next_name=following,
     )
 
 

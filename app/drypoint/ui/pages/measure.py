@@ -230,6 +230,7 @@ class PassesPage(Page):
             self._note.say("caution", values.note_what, values.note_text)
         name = values.next_name or self.tr("the first pass")
         self.plan_button.setText(self.tr("Plan {name}").format(name=name))
+        self.plan_button.setVisible(bool(values.next_name) or not values.passes)
 
 
 def _pass_line(theme: Theme, line: PassLine) -> QWidget:
