@@ -232,9 +232,9 @@ def hull_outline(shapes: Sequence[Geometry], margin: float = MARGIN) -> Polygon 
     boxes = [shapely.bounds(shape) for shape in shapes if not shapely.is_empty(shape)]
     if not boxes:
         return None
-    low = np.min([box[:2] for box in boxes], axis=0) - margin
-    high = np.max([box[2:] for box in boxes], axis=0) + margin
-    return Polygon([low, (high[0], low[1]), high, (low[0], high[1])])
+    low = np.min(np.array(boxes)[:, :2], axis=0) - margin
+    high = np.max(np.array(boxes)[:, 2:], axis=0) + margin
+    return shapely.box(float(low[0]), float(low[1]), float(high[0]), float(high[1]))
 
 
 def stated_outline(text: str) -> Polygon | None:

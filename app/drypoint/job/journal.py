@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import json
 import sqlite3
+import weakref
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
@@ -66,6 +67,7 @@ class JobJournal(RunJournal):
         self._data = data
         self._id = 0
         self._marks = sqlite3.connect(job.path, isolation_level=None, check_same_thread=False, timeout=5.0)
+        self._letting_go = weakref.finalize(self, self._marks.close)
         self._marks.execute("PRAGMA synchronous = NORMAL")
         self._values = {"sent": 0, "acknowledged": 0, "executed": 0}
 
@@ -108,7 +110,7 @@ class JobJournal(RunJournal):
         """The run is over; on disk when this returns."""
         with self._job.transaction() as db:
             db.execute("UPDATE run SET ended = ?, reason = ? WHERE id = ?", (_now(), reason, self._id))
-        self._marks.close()
+        self._letting_go()
 
     def resume_point(self) -> int:
         """First line not proven executed."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 import json
 import sqlite3
 import threading
+import weakref
 from collections.abc import Iterator, Mapping
 from contextlib import closing, contextmanager
 from dataclasses import dataclass
@@ -79,11 +80,13 @@ class Job:
         except StoreError:
             self._connection.close()
             raise
+        # a job that is forgotten lets go of its file all the same
+        self._letting_go = weakref.finalize(self, self._connection.close)
 
     def close(self) -> None:
         """Let go of the file; WAL is folded into it."""
         with self._lock:
-            self._connection.close()
+            self._letting_go()
 
     def copy_to(self, target: Path) -> None:
         """Write the job as it is now to another file; what was there of that name is replaced.

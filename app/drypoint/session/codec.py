@@ -61,6 +61,8 @@ def from_json(kind: type[T], value: Any, where: str) -> T:
 
 def _read(kind: Any, value: Any) -> Any:
     origin = get_origin(kind)
+    if hasattr(origin, "__value__"):  # an alias made by a type statement, as newer numpy has
+        origin = get_origin(origin.__value__)
     if origin in {typing.Union, types.UnionType}:
         return _read_union(get_args(kind), value)
     if origin is tuple:
