@@ -21,7 +21,7 @@ os.environ.setdefault("OMP_NUM_THREADS", "1")
 
 from drypoint import __version__
 from drypoint.board.model import Side
-from drypoint.errors import DrypointError
+from drypoint.errors import DrypointError, StoreError
 from drypoint.progress import Cancelled, Progress
 from drypoint.session import commands
 from drypoint.session.report import report
@@ -93,6 +93,15 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
     return None
 
 
+def _told(error: DrypointError | OSError) -> DrypointError:
+    """What the system refuses (rights, a full disk) in the words of our own errors."""
+    if isinstance(error, DrypointError):
+        return error
+    return StoreError(
+        f"{error.strerror or error}.", str(error.filename or ""), "Check the place and its rights."
+    )
+
+
 def _run(work: Callable[[Progress], dict[str, Any]], words: argparse.Namespace) -> int:
     shown = sys.stderr.isatty()
 
@@ -103,7 +112,8 @@ def _run(work: Callable[[Progress], dict[str, Any]], words: argparse.Namespace) 
 
     try:
         found = work(Progress(tell))
-    except DrypointError as error:
+    except (DrypointError, OSError) as found_error:
+        error = _told(found_error)
         if words.json:
             print(json.dumps({"error": error.as_dict()}))
         sys.stderr.write(f"{CLEAR if shown else ''}drypoint: {error}\n")

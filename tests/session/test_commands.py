@@ -114,3 +114,23 @@ def test_a_missing_job_is_one(tmp_path: Path, capsys: pytest.CaptureFixture[str]
     code, found = _json(["show", str(tmp_path / "none.drypoint")], capsys)
     assert code == 1
     assert "no such job" in found["error"]["what"]  # type: ignore[index]
+
+
+def test_a_place_that_cannot_be_written_is_told(
+    hive_scale: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "file").write_text("no folder", encoding="utf-8")
+    for arguments in (
+        ["prepare", str(hive_scale), "--job", str(tmp_path / "file" / "j")],
+        ["demo", "--to", str(tmp_path / "file" / "out")],
+    ):
+        code, found = _json(arguments, capsys)
+        assert code == 1
+        assert str(tmp_path / "file") in found["error"]["where"]  # type: ignore[index]
+
+
+def test_preparing_over_another_file_leaves_it_alone(hive_scale: Path, tmp_path: Path) -> None:
+    other = tmp_path / "letter.drypoint"
+    other.write_bytes(b"not a job" * 400)
+    assert main(["prepare", str(hive_scale), "--job", str(other)]) == 1
+    assert other.read_bytes() == b"not a job" * 400

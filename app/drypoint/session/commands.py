@@ -11,7 +11,8 @@ from pathlib import Path
 from typing import Any
 
 from drypoint.board.model import Side
-from drypoint.errors import InputError, PlanError
+from drypoint.errors import InputError, PlanError, StoreError
+from drypoint.job.store import SUFFIX, Job
 from drypoint.progress import Progress
 from drypoint.session.export import export
 from drypoint.session.facts import prepared_facts, shown_facts
@@ -56,12 +57,34 @@ def prepare(
             facts["warnings"] += note
         finally:
             session.close()
-        target = Session.create(job, overwrite=True)
-        where = target.job.path
-        target.close()
-        shutil.copyfile(Path(folder) / "new.drypoint", where)
+        where = _put_in_place(Path(folder) / "new.drypoint", job)
     facts["job"] = str(where)
     return facts
+
+
+def _put_in_place(made: Path, job: Path) -> Path:
+    """Put a finished job file where it was asked for; the one it replaces is whole until then.
+
+    Raises
+    ------
+    StoreError
+        If what lies there is no job file, or the folder cannot be written.
+    """
+    where = job if job.suffix == SUFFIX else job.with_name(job.name + SUFFIX)
+    if where.exists():
+        Job(where).close()  # refuses what is no job file, and folds its log into it
+    fresh = where.with_name(where.name + ".new")
+    try:
+        where.parent.mkdir(parents=True, exist_ok=True)
+        shutil.copyfile(made, fresh)
+        fresh.replace(where)
+    except OSError as error:
+        raise StoreError(
+            f"The job file could not be written ({error.strerror}).",
+            str(where),
+            "Check the folder, its rights and the room on the disk.",
+        ) from error
+    return where
 
 
 def _choose_machine(session: Session) -> list[str]:
