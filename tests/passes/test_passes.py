@@ -8,13 +8,14 @@ from shapely import LineString, box
 
 from drypoint.errors import PlanError
 from drypoint.geometry.points import along, length
+from drypoint.passes.chance import doubtful
 from drypoint.passes.depth import plan_first_pass, uniform_pass
 from drypoint.passes.isolation import IslandAnswer, after_answers, uncut_spots, whole_chance
 from drypoint.passes.learning import Belief, observe, update
 from drypoint.passes.model import Pass, ReachMap
 from drypoint.passes.options import options
 from drypoint.passes.reach import in_words, per_net, reach_map, totals
-from drypoint.passes.recut import pieces, plan_recut
+from drypoint.passes.recut import pieces, plan_recut, recut_painted
 from drypoint.passes.spots import Spots, run_on
 from drypoint.surface.model import fit_surface
 
@@ -96,6 +97,31 @@ def test_painted_places_are_cut_again(lines, fit, known, bit):
     again = plan_recut(lines, reach, [one], fit, known(0.004), bit, painted=box(11, 5, 13, 9), **SET)
     assert again is not None
     assert 4.0 < again.length < 5.5
+
+
+def test_only_what_was_painted_is_cut(lines, fit, known, bit):
+    one = uniform_pass(lines, bit, 0.05)
+    brush = [box(11, 5, 13, 8), box(11, 7, 13, 9), box(7, 4, 9, 6)]
+    again = recut_painted(lines, brush, [one], fit, known(0.004), bit, **SET)
+    assert again.number == 2
+    assert sorted(run.groove for run in again.runs) == [0, 1]
+    straight = next(run for run in again.runs if run.groove == 1)
+    assert length(straight.path) == pytest.approx(4.0, abs=0.11)
+    assert straight.path[:, 1].min() == pytest.approx(5.0, abs=0.06)
+    assert all((run.depth >= 0.06 - 1e-9).all() for run in again.runs)
+
+
+def test_painting_beside_every_groove_is_refused(lines, fit, known, bit):
+    with pytest.raises(PlanError, match="painted"):
+        recut_painted(lines, box(40, 40, 50, 50), [], fit, known(0.004), bit, **SET)
+
+
+def test_doubt_grows_with_the_spread_and_is_full_below_the_limit():
+    share = doubtful(0.055, 0.035)(np.array([0.001, 0.008, 0.01, 0.02, 0.05]))
+    assert (np.diff(share) >= 0.0).all()
+    assert share[0] == pytest.approx(0.0, abs=1e-6)
+    assert share[2] == pytest.approx((1.0 - 0.97724987) / 0.05, rel=1e-6)  # Φ(2), any table
+    assert share[-1] == 1.0
 
 
 def test_pieces_join_over_short_gaps_only():

@@ -9,7 +9,7 @@ from shapely import LineString, MultiLineString, Point, box
 
 from drypoint.errors import PlanError
 from drypoint.surface.model import fit_surface
-from drypoint.surface.plan import expected_drop, next_touches, plan_touches
+from drypoint.surface.plan import expected_drop, next_touches, plan_touches, worth_touching
 
 REGION = box(2, 2, 98, 78)
 
@@ -71,3 +71,22 @@ def test_next_touches_go_where_nothing_is_known(loops, rippled):
     drop = expected_drop(surface, loops, REGION, 6)
     assert drop.after < drop.before
     assert drop.seconds > 0
+
+
+def test_touching_goes_on_while_it_pays(loops, rippled):
+    places = plan_touches(loops, REGION, 30)
+    surface = fit_surface(np.column_stack((places, rippled(places))))
+
+    def softly(sigma):
+        return np.minimum(sigma / 0.02, 1.0)
+
+    dear = worth_touching(surface, loops, REGION, doubt=softly, seconds_per_mm=0.01)
+    cheap = worth_touching(surface, loops, REGION, doubt=softly, seconds_per_mm=8.0)
+    assert not dear.pays
+    assert dear.count == 10
+    assert dear.saved < dear.cost == pytest.approx(60.0)
+    assert cheap.pays
+    assert cheap.count == len(cheap.places) > 5
+    assert cheap.saved > cheap.cost
+    assert cheap.after < cheap.before
+    assert shapely.contains_xy(REGION, *cheap.places.T).all()

@@ -9,9 +9,13 @@ of copper t thick and G(x) = xΦ(x) + φ(x), integrating Φ over the play gives
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from scipy.special import ndtr
+
+from drypoint.passes.model import THROUGH
 
 _LITTLE = 1e-2
 """Play below this share of σ is taken as its mean: the formula would lose digits."""
@@ -75,6 +79,23 @@ def margin_for(target: float, sigma: ArrayLike, play: float = 0.0) -> NDArray[np
         high = np.where(enough, middle, high)
         low = np.where(enough, low, middle)
     return np.interp(s, table, 0.5 * (low + high))
+
+
+def doubtful(
+    depth: float, copper: float, play: float = 0.0
+) -> Callable[[NDArray[np.float64]], NDArray[np.float64]]:
+    """From spreads of the height to how much of a spot would be doubtful at ``depth``.
+
+    All of it where P(through) is below `THROUGH`; above, in proportion to the chance of not being
+    through, so that every step towards certainty counts. For weighing further touches: ``depth``
+    is what the grooves were laid out for, below the copper's top, mm.
+    """
+
+    def share(sigma: NDArray[np.float64]) -> NDArray[np.float64]:
+        missing = 1.0 - through(depth - copper, sigma, play)
+        return np.asarray(np.minimum(missing / (1.0 - THROUGH), 1.0))
+
+    return share
 
 
 def expected_width(

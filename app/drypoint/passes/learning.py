@@ -23,10 +23,10 @@ from drypoint.passes.spots import FitLike, depth_along
 
 OFFSET_SPREAD = 0.008
 """mm, spread of the depth's offset before any pass: the step and scatter of touching off Z."""
-_WRONG = 0.01
+WRONG = 0.01
 """Chance that an answer is wrong."""
-_SCALES = np.exp(np.linspace(np.log(0.6), np.log(2.0), 9))
-_SCALE_SPREAD = 0.25
+SCALES = np.exp(np.linspace(np.log(0.6), np.log(2.0), 9))
+SCALE_SPREAD = 0.25
 _SWEEPS = 30
 _EDGE = 0.002
 """mm over which a cut turns from not through to through: the copper's own roughness."""
@@ -77,6 +77,8 @@ class Belief:
         The surface's spread is taken as this times what it states.
     observations : tuple of Observation
         All answers so far.
+    prior_offset, prior_spread, prior_scale : float
+        What was believed before those answers: from a coupon, or from island touches.
     """
 
     offset: float = 0.0
@@ -85,6 +87,7 @@ class Belief:
     observations: tuple[Observation, ...] = ()
     prior_offset: float = 0.0
     prior_spread: float = OFFSET_SPREAD
+    prior_scale: float = 1.0
     sites: Sites | None = field(default=None, repr=False)
 
     def at(
@@ -164,12 +167,13 @@ def update(
     width = np.sqrt(play**2 / 12.0 + _EDGE**2)
     local = surface.covariance(places, places)
     common = belief.prior_spread**2
-    log_weights = np.empty(len(_SCALES))
-    for k, scale in enumerate(_SCALES):
+    log_weights = np.empty(len(SCALES))
+    scales = belief.prior_scale * SCALES
+    for k, scale in enumerate(scales):
         _, _, log_weights[k] = _propagate(scale**2 * local + common, margins, signs, width)
-    log_weights -= 0.5 * (np.log(_SCALES) / _SCALE_SPREAD) ** 2
+    log_weights -= 0.5 * (np.log(SCALES) / SCALE_SPREAD) ** 2
     weights = np.exp(log_weights - log_weights.max())
-    scale = float(np.exp(weights @ np.log(_SCALES) / weights.sum()))
+    scale = float(np.exp(weights @ np.log(scales) / weights.sum()))
     prior = scale**2 * local + common
     precision, value, _ = _propagate(prior, margins, signs, width)
     hold = np.asarray(np.linalg.inv(prior + np.diag(1.0 / precision)), dtype=np.float64)
@@ -177,7 +181,7 @@ def update(
     offset = belief.prior_offset + common * float(pull.sum())
     spread = float(np.sqrt(max(common - common**2 * hold.sum(), 1e-12)))
     return Belief(
-        offset, spread, scale, known, belief.prior_offset, belief.prior_spread,
+        offset, spread, scale, known, belief.prior_offset, belief.prior_spread, belief.prior_scale,
         Sites(surface, places, pull, hold),
     )  # fmt: skip
 
@@ -208,8 +212,8 @@ def _propagate(
         root = np.sqrt(cavity_v + width**2)
         z = signs * (margins + cavity_m) / root
         good = ndtr(z)
-        norm = _WRONG + (1.0 - 2.0 * _WRONG) * good
-        density = (1.0 - 2.0 * _WRONG) * np.exp(-0.5 * z * z) / np.sqrt(2.0 * np.pi)
+        norm = WRONG + (1.0 - 2.0 * WRONG) * good
+        density = (1.0 - 2.0 * WRONG) * np.exp(-0.5 * z * z) / np.sqrt(2.0 * np.pi)
         ratio = density / norm
         new_m = cavity_m + signs * cavity_v * ratio / root
         new_v = cavity_v - cavity_v**2 * ratio * (z + ratio) / root**2

@@ -10,7 +10,8 @@ from numpy.typing import NDArray
 from shapely import Geometry
 
 from drypoint.bits.model import VBit
-from drypoint.geometry.points import Points, along, is_closed
+from drypoint.errors import PlanError
+from drypoint.geometry.points import Points, along, is_closed, resample
 from drypoint.passes.depth import check_settings, wanted_depth
 from drypoint.passes.learning import Belief
 from drypoint.passes.model import THROUGH, Pass, ReachMap, Run
@@ -19,6 +20,9 @@ from drypoint.progress import Progress
 
 DEEPER = 0.01
 """mm a re-cut goes below the last pass at least: less would only rub."""
+
+PAINT_PITCH = 0.1
+"""mm to which the ends of painted pieces are found."""
 
 
 def plan_recut(
@@ -75,11 +79,57 @@ def plan_recut(
             runs.append(run_on(index, path, np.zeros(len(path))))
     if not runs:
         return None
-    deeper = _depths(runs, len(lines), previous, fit, surface, copper, play, target, deepest, belief)
-    kept = tuple(
-        run_on(run.groove, run.path, depth) for run, depth in zip(runs, deeper, strict=True) if len(run.path)
-    )
-    return Pass(number, bit, kept)
+    deeper = _depths(runs, previous, fit, surface, copper, play, target, deepest, belief)
+    return Pass(number, bit, deeper)
+
+
+def recut_painted(
+    lines: Sequence[Points],
+    polygons: Geometry | Sequence[Geometry],
+    previous: Sequence[Pass],
+    fit: FitLike,
+    surface: HeightSpread,
+    bit: VBit,
+    *,
+    copper: float,
+    play: float,
+    target: float = 0.995,
+    deepest: float = 0.25,
+    belief: Belief | None = None,
+    progress: Progress | None = None,
+) -> Pass:
+    """The next pass: the grooves inside what was painted and nothing else, sure or not.
+
+    Parameters
+    ----------
+    lines : sequence of (N, 2), board frame, mm
+    polygons : painted areas, board frame; several may overlap
+    previous : the passes cut so far; the new one goes deeper than they did by 0.01 mm at least
+
+    Raises
+    ------
+    PlanError
+        If no groove lies in what was painted, or the settings cannot reach through the copper.
+    """
+    check_settings(copper, play, target, deepest)
+    told = progress or Progress()
+    area = polygons if isinstance(polygons, Geometry) else shapely.union_all(list(polygons))
+    shapely.prepare(area)
+    runs: list[Run] = []
+    for index, line in enumerate(lines):
+        told.step(index / max(len(lines), 1), "planning the re-cut")
+        points = np.asarray(resample(np.asarray(line)[:, :2], PAINT_PITCH))
+        if len(points) < 2 or not shapely.intersects(area, shapely.LineString(points)):
+            continue
+        inside = shapely.contains_xy(area, points[:, 0], points[:, 1])
+        for start, stop in pieces(points, inside, 1e-6, 0.0):
+            path = _between(points, start, stop)
+            runs.append(run_on(index, path, np.zeros(len(path))))
+    if not runs:
+        raise PlanError("No groove lies in what was painted.", hint="Paint across the grooves to cut again.")
+    number = max((one.number for one in previous), default=0) + 1
+    deeper = _depths(runs, previous, fit, surface, copper, play, target, deepest, belief)
+    return Pass(number, bit, deeper)
 
 
 def pieces(
@@ -140,7 +190,6 @@ def _at(points: NDArray[np.float64], s: NDArray[np.float64], distance: float) ->
 
 def _depths(
     runs: Sequence[Run],
-    count: int,
     previous: Sequence[Pass],
     fit: FitLike,
     surface: HeightSpread,
@@ -149,14 +198,15 @@ def _depths(
     target: float,
     deepest: float,
     belief: Belief | None,
-) -> tuple[NDArray[np.float64], ...]:
-    """Depth at every vertex of every run: the target's, and deeper than the passes before."""
+) -> tuple[Run, ...]:
+    """The runs with depth at every vertex: the target's, and deeper than the passes before."""
     paths = [run.path for run in runs]
     first = np.concatenate(([0], np.cumsum([len(p) for p in paths]))).astype(np.int64)
     spots = Spots(np.vstack(paths), first)
     depth = wanted_depth(spots.points, fit, surface, copper, play, target, deepest, belief)
     before = _before(runs, spots, previous)
-    return spots.split(np.minimum(np.maximum(depth, before + DEEPER), deepest))
+    depths = spots.split(np.minimum(np.maximum(depth, before + DEEPER), deepest))
+    return tuple(run_on(run.groove, run.path, one) for run, one in zip(runs, depths, strict=True))
 
 
 def _before(runs: Sequence[Run], spots: Spots, previous: Sequence[Pass]) -> NDArray[np.float64]:

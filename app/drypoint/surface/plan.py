@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from typing import TypeAlias
 
 import numpy as np
 import shapely
@@ -19,7 +20,7 @@ from shapely import Geometry
 
 from drypoint.cuts.order import tour
 from drypoint.errors import PlanError
-from drypoint.geometry.points import Points, as_points, resample
+from drypoint.geometry.points import Points, as_points, length, resample
 from drypoint.progress import Progress
 from drypoint.surface.model import Surface
 
@@ -35,6 +36,42 @@ _TARGETS = 1500
 _CANDIDATES = 600
 _CLOSEST = 0.3
 """mm; nearer places tell nothing new and meet the first touch's mark."""
+
+
+Doubt: TypeAlias = Callable[[NDArray[np.float64]], NDArray[np.float64]]
+"""From spreads (N,) in mm to the share, 0..1, of a spot that is doubtful."""
+
+_USUAL = 10
+"""Touches whose worth is told where none pays."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Worth:
+    """Whether further touches pay.
+
+    Attributes
+    ----------
+    places : (K, 2)
+        Those that pay, in an order of little travel; none where touching should stop.
+    count : int
+        Touches the figures below are for.
+    before, after : float
+        Doubtful groove length now, and as expected after them, mm.
+    saved, cost : float
+        Cutting time they are expected to save and the time they take, s.
+    """
+
+    places: Points
+    count: int
+    before: float
+    after: float
+    saved: float
+    cost: float
+
+    @property
+    def pays(self) -> bool:
+        """Whether to go on touching."""
+        return len(self.places) > 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +141,7 @@ def next_touches(
     region: Geometry,
     count: int,
     *,
-    doubt: Callable[[NDArray[np.float64]], NDArray[np.float64]] | None = None,
+    doubt: Doubt | None = None,
     seed: int = 0,
     progress: Progress | None = None,
 ) -> Points:
@@ -118,28 +155,73 @@ def next_touches(
     return _ordered(chosen)
 
 
+def worth_touching(
+    surface: Surface,
+    lines: Sequence[Points],
+    region: Geometry,
+    *,
+    doubt: Doubt,
+    seconds_per_mm: float,
+    seconds_per_touch: float = TOUCH_SECONDS,
+    most: int = 40,
+    seed: int = 0,
+    progress: Progress | None = None,
+) -> Worth:
+    """Whether further touches pay, and how many: the rule to stop by.
+
+    Places are chosen as in `next_touches`. Each takes time and takes doubt away; so many are
+    proposed that the cutting they save exceeds their own time by the most. Where none pays, the
+    figures are those of ten.
+
+    Parameters
+    ----------
+    doubt : as in `next_touches`; the share that would have to be cut again
+    seconds_per_mm : time to cut a millimetre of groove again, lifts and plunges included
+    seconds_per_touch : time of a touch with the way to it
+    most : touches weighed
+    """
+    chosen, spreads = _choose(surface, lines, region, most, doubt, seed, progress)
+    doubtful = _length_of(lines) * np.array([float(doubt(s).mean()) if len(s) else 0.0 for s in spreads])
+    gain = (doubtful[0] - doubtful) * seconds_per_mm - seconds_per_touch * np.arange(len(doubtful))
+    pays = int(np.argmax(gain))
+    count = pays or min(_USUAL, len(chosen))
+    return Worth(
+        _ordered(as_points(chosen[:pays], 2)),
+        count,
+        float(doubtful[0]),
+        float(doubtful[count]),
+        float((doubtful[0] - doubtful[count]) * seconds_per_mm),
+        count * seconds_per_touch,
+    )
+
+
 def expected_drop(
     surface: Surface,
     lines: Sequence[Points],
     region: Geometry,
     count: int,
     *,
-    doubt: Callable[[NDArray[np.float64]], NDArray[np.float64]] | None = None,
+    doubt: Doubt | None = None,
     seed: int = 0,
     progress: Progress | None = None,
 ) -> Drop:
     """What `next_touches` with the same arguments is expected to bring.
 
-    Stop touching when the time saved on doubtful grooves is less than ``seconds``.
+    `worth_touching` tells whether it pays.
     """
-    _, (before, after) = _choose(surface, lines, region, count, doubt, seed, progress)
+    _, spreads = _choose(surface, lines, region, count, doubt, seed, progress)
+    before, after = spreads[0], spreads[-1]
     seconds = count * TOUCH_SECONDS
     if doubt is None:
         rms = [float(np.sqrt(np.mean(s**2))) if len(s) else 0.0 for s in (before, after)]
         return Drop(rms[0], rms[1], seconds)
-    total = sum(float(np.sqrt((np.diff(line, axis=0) ** 2).sum(axis=1)).sum()) for line in lines)
+    total = _length_of(lines)
     shares = [float(doubt(s).mean()) if len(s) else 0.0 for s in (before, after)]
     return Drop(total * shares[0], total * shares[1], seconds)
+
+
+def _length_of(lines: Sequence[Points]) -> float:
+    return sum(length(np.asarray(line)[:, :2]) for line in lines)
 
 
 def _choose(
@@ -147,11 +229,11 @@ def _choose(
     lines: Sequence[Points],
     region: Geometry,
     count: int,
-    doubt: Callable[[NDArray[np.float64]], NDArray[np.float64]] | None,
+    doubt: Doubt | None,
     seed: int,
     progress: Progress | None,
-) -> tuple[Points, tuple[NDArray[np.float64], NDArray[np.float64]]]:
-    """Chosen places, and the spread at sample spots of the grooves before and after."""
+) -> tuple[Points, list[NDArray[np.float64]]]:
+    """Chosen places, and the spread at sample spots of the grooves before any and after each."""
     told = progress or Progress()
     rng = np.random.default_rng(seed)
     ground = _ground(lines, region, rng)
@@ -162,7 +244,7 @@ def _choose(
     cov = surface.covariance(joint, candidates)
     n = len(candidates)
     variance = surface.std(targets) ** 2
-    before = np.sqrt(variance)
+    spreads = [np.sqrt(variance)]
     noise = surface.noise**2
     used = np.zeros(n, dtype=bool)
     if len(surface.touches):
@@ -181,14 +263,15 @@ def _choose(
         picks.append(best)
         used |= ((candidates - candidates[best]) ** 2).sum(axis=1) < _CLOSEST**2
         variance = np.maximum(variance - drop[:, best], 0.0)
+        spreads.append(np.sqrt(variance))
         cov = cov - np.outer(cov[:, best], cov[best]) / own[best]
-    return as_points(candidates[picks], 2), (before, np.sqrt(variance))
+    return as_points(candidates[picks], 2), spreads
 
 
 def _doubt_drop(
     variance: NDArray[np.float64],
     drop: NDArray[np.float64],
-    doubt: Callable[[NDArray[np.float64]], NDArray[np.float64]],
+    doubt: Doubt,
 ) -> NDArray[np.float64]:
     """(C,) doubt taken away by each candidate."""
     now = doubt(np.sqrt(variance))
