@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -13,7 +15,7 @@ from drypoint.machine.faults import Astray, LinkLost
 from drypoint.machine.operator import RequestKind
 from drypoint.machine.preset import SpindleKind
 from drypoint.machine.procedures.resuming import find_again, resume_program
-from drypoint.machine.procedures.running import run_program
+from drypoint.machine.procedures.running import STOPPED, run_program
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.machine.state import Clip
 
@@ -157,15 +159,43 @@ def test_a_garbled_coordinate_is_noticed_by_the_place(ready, fake, program, jour
         run_program(ready, program, journal, check_first=False)
 
 
-def test_a_pause_comes_where_the_bit_is_clear(ready, fake, groove, journal, hands):
-    program = groove([(0.0, 0.0), (5.0, 0.0)])
-    heights = []
-    hands.before = lambda request: heights.append((request.title, float(fake.position[2] - fake.offset[2])))
-    run_program(ready, program, journal, pauses=[3])
-    paused = [height for title, height in heights if title == "Pause"]
-    assert paused == [pytest.approx(2.0)]
-    assert "paused" in journal.log
+def two_grooves(groove):
+    """Two grooves in one program, with a lift between them."""
+    one, other = groove([(0.0, 0.0), (5.0, 0.0)]), groove([(0.0, 3.0), (5.0, 3.0)])
+    shift, moved = len(one.moves), other.line_move >= 0
+    moves = type(one.moves)(
+        *(np.concatenate((getattr(one.moves, k), getattr(other.moves, k))) for k in one.moves.__slots__)
+    )
+    lines = (*one.lines[:-1], *other.lines[4:])
+    lead = np.where(moved, other.line_move + shift, -1)[4:]
+    return replace(one, moves=moves, lines=lines, line_move=np.concatenate((one.line_move[:-1], lead)))
+
+
+def test_a_pause_comes_above_the_piece_with_the_spindle_off(ready, fake, groove, journal, hands):
+    program = two_grooves(groove)
+    down = int(np.flatnonzero(program.moves.end[program.line_move, 2] < 0.0)[-2])
+    seen = []
+    hands.before = lambda request: seen.append((request.title, *(fake.position - fake.offset), fake.spindle))
+    result = run_program(ready, program, journal, pauses=[down])
+    paused = [entry[1:] for entry in seen if entry[0] == "Pause"]
+    assert paused == [(pytest.approx(0.0), pytest.approx(3.0), pytest.approx(2.0), False)]
+    assert any("paused" in text for text in journal.log)
+    assert result.finished
     assert journal.counts["executed"] == len(program.lines)
+    assert [tuple(np.round(end, 3)) for end in program.moves.end][-3:] == cut(fake)[-3:]
+    after = fake.received[fake.received.index("M5") :]
+    assert any(line.startswith("M3S8000") for line in after), "the spindle turns again"
+
+
+def test_a_pause_that_is_declined_is_a_stop_and_can_be_resumed(ready, fake, groove, journal, hands):
+    program = two_grooves(groove)
+    hands.before = lambda request: hands.refuse.update({request.kind} if request.title == "Pause" else ())
+    result = run_program(ready, program, journal, pauses=[6])
+    assert not result.finished
+    assert journal.reason == STOPPED
+    assert 0 < result.executed < len(program.lines)
+    assert {"x", "y", "z"} <= ready.controller.known
+    assert not fake.spindle
 
 
 def test_declining_the_cautions_starts_nothing(ready, fake, program, journal, hands):

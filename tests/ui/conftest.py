@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterator
+import sys
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
@@ -11,10 +14,18 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QMessageLogContext, QtMsgType, qInstallMessageHandler
 from PySide6.QtWidgets import QApplication
 
+from drypoint.bench.bench import Bench
+from drypoint.session.session import Session
+from drypoint.session.station import make_bench
+from drypoint.ui.app import Application
+from drypoint.ui.design_side.remember import Remembered
 from drypoint.ui.theme.theme import Theme
 
-UNSUPPORTED = "This plugin does not support propagateSizeHints()"
-"""Said by Qt's offscreen platform of itself for any window with a least size."""
+sys.path.insert(0, str(Path(__file__).parent))
+from bystander import COPPER, OUTLINE, Bystander
+
+UNSUPPORTED = "This plugin does not support"
+"""Said by Qt's offscreen platform of itself: of any window with a least size, of any menu."""
 
 
 @pytest.fixture(autouse=True)
@@ -23,7 +34,7 @@ def no_qt_warnings() -> Iterator[list[str]]:
     complaints: list[str] = []
 
     def collect(kind: QtMsgType, _context: QMessageLogContext, text: str) -> None:
-        if text == UNSUPPORTED:
+        if text.startswith(UNSUPPORTED):
             return
         if kind in (QtMsgType.QtWarningMsg, QtMsgType.QtCriticalMsg, QtMsgType.QtFatalMsg):
             complaints.append(text)
@@ -51,3 +62,64 @@ def theme(one_theme: Theme, request: pytest.FixtureRequest) -> Theme:
 def light(one_theme: Theme) -> Theme:
     one_theme.choose(False)
     return one_theme
+
+
+@pytest.fixture(scope="module")
+def design(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    folder = tmp_path_factory.mktemp("design")
+    (folder / "top.gbr").write_text(COPPER)
+    (folder / "outline.gbr").write_text(OUTLINE)
+    return folder
+
+
+@pytest.fixture
+def job(design: Path, tmp_path: Path) -> Path:
+    """A job of the small board with few touches and no other edges to feel."""
+    session = Session.create(tmp_path / "small.drypoint")
+    board = replace(session.settings.board, side=type(session.settings.board.side).TOP)
+    session.change("Top side", board=board)
+    session.import_files([design])
+    session.change(
+        "Few touches",
+        surface=replace(session.settings.surface, touches=9),
+        blank=replace(session.settings.blank, margin=7.0),
+    )
+    path = session.job.path
+    session.close()
+    return path
+
+
+@pytest.fixture
+def bench(job: Path) -> Bench:
+    session = Session.open(job)
+    made = make_bench(session.derived.layout(session.snapshot), session.settings, 3, loose=())
+    session.close()
+    return made
+
+
+@pytest.fixture
+def opened(light: Theme, qtbot, tmp_path: Path, job: Path, bench: Bench) -> Iterator[Callable[[], Bystander]]:
+    """Opens the window on the job; may be called again once it was closed."""
+    made: list[Application] = []
+
+    def open_window() -> Bystander:
+        application = Application(light, Remembered(tmp_path / "window.json"))
+        made.append(application)
+        who = Bystander(application, qtbot)
+        who.side.connecting._bench = bench
+        application.window.resize(1600, 1000)
+        application.window.show()
+        application.design.documents.open(job)
+        who.rest()
+        return who
+
+    yield open_window
+    for application in made:
+        application.close()
+        application.window.close()
+        application.window.deleteLater()
+
+
+@pytest.fixture
+def who(opened: Callable[[], Bystander]) -> Bystander:
+    return opened()

@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 import sys
-from collections.abc import Callable, Iterator
-from dataclasses import replace
+from collections.abc import Callable
 from pathlib import Path
 
 import numpy as np
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QWidget
 
 from drypoint.bench.bench import Bench
 from drypoint.bench.pty import BenchPty
@@ -18,178 +16,11 @@ from drypoint.job.journal import runs
 from drypoint.machine.operator import RequestKind
 from drypoint.machine.serial_link import Port
 from drypoint.machine.state import Activity
-from drypoint.session.session import Session
-from drypoint.session.station import make_bench
-from drypoint.ui.app import Application
-from drypoint.ui.design_side.remember import Remembered
 from drypoint.ui.machine_side.running import RUNNING
-from drypoint.ui.machine_side.wire import MachineSide
 from drypoint.ui.parts.glyph import Mark
-from drypoint.ui.theme.theme import Theme
 
-COPPER = """%TF.FileFunction,Copper,L1,Top*%
-%FSLAX46Y46*%
-%MOMM*%
-%ADD10C,1.6*%
-%ADD11C,0.8*%
-%TO.N,A*%
-D10*
-X3000000Y3000000D03*
-D11*
-X3000000Y3000000D02*
-X3000000Y9000000D01*
-D10*
-X3000000Y9000000D03*
-%TO.N,B*%
-D10*
-X8000000Y3000000D03*
-D11*
-X8000000Y3000000D02*
-X12000000Y9000000D01*
-D10*
-X12000000Y9000000D03*
-M02*
-"""
-OUTLINE = """%TF.FileFunction,Profile,NP*%
-%FSLAX46Y46*%
-%MOMM*%
-%ADD10C,0.1*%
-D10*
-X0Y0D02*
-X16000000Y0D01*
-X16000000Y12000000D01*
-X0Y12000000D01*
-X0Y0D01*
-M02*
-"""
-LONG = 60_000
-"""Longest any step may take here, ms; far above what it does take."""
-
-
-@pytest.fixture(scope="module")
-def design(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    folder = tmp_path_factory.mktemp("design")
-    (folder / "top.gbr").write_text(COPPER)
-    (folder / "outline.gbr").write_text(OUTLINE)
-    return folder
-
-
-@pytest.fixture
-def job(design: Path, tmp_path: Path) -> Path:
-    """A job of the small board with few touches and no other edges to feel."""
-    session = Session.create(tmp_path / "small.drypoint")
-    board = replace(session.settings.board, side=type(session.settings.board.side).TOP)
-    session.change("Top side", board=board)
-    session.import_files([design])
-    session.change(
-        "Few touches",
-        surface=replace(session.settings.surface, touches=9),
-        blank=replace(session.settings.blank, margin=7.0),
-    )
-    path = session.job.path
-    session.close()
-    return path
-
-
-@pytest.fixture
-def bench(job: Path) -> Bench:
-    session = Session.open(job)
-    made = make_bench(session.derived.layout(session.snapshot), session.settings, 3, loose=())
-    session.close()
-    return made
-
-
-class Bystander:
-    """The window with its machine side, and patience."""
-
-    def __init__(self, application: Application, qtbot) -> None:
-        self.app = application
-        self.window = application.window
-        self.qtbot = qtbot
-        side = self.window.findChild(MachineSide)
-        assert side is not None
-        self.side = side
-        self.desk = side.desk
-        self.bugs: list[str] = []
-        application.bridge.bug.connect(lambda _name, text: self.bugs.append(text))
-
-    @property
-    def session(self) -> Session:
-        session = self.app.bridge.session
-        assert session is not None
-        return session
-
-    def wait(self, until: Callable[[], bool]) -> None:
-        self.qtbot.waitUntil(lambda: until() or bool(self.bugs), timeout=LONG)
-        assert not self.bugs, self.bugs[0]
-
-    def click(self, what: QWidget) -> None:
-        self.wait(what.isEnabled)
-        self.qtbot.mouseClick(what, Qt.MouseButton.LeftButton)
-
-    def rest(self) -> None:
-        """Until nothing moves, is asked or is computed."""
-        bridge, running = self.app.bridge, self.side.running
-        desk = self.desk
-        self.wait(lambda: not (desk.busy or desk._handlers or bridge.busy or running._later.isActive()))
-
-    def connect(self) -> None:
-        self.window.commands["connect"].trigger()
-        dialog = self.side.connecting._dialog
-        assert dialog is not None
-        dialog.pace.setCurrentIndex(3)
-        self.click(dialog.connect_button)
-        self.wait(lambda: self.desk.station is not None and not self.desk.busy)
-        dialog.reject()
-
-    def asked(self, kind: RequestKind) -> None:
-        """Until this is asked and may be answered."""
-        bar = self.desk.bar
-        self.wait(lambda: bar.asked is not None and bar.asked.request.kind is kind)
-        self.wait(bar.done_button.isEnabled)
-
-    def touch(self) -> None:
-        """The copper, with the bench's hands doing all of it."""
-        self.window.choose_step(4)
-        self.desk.operator.shown = 0.0
-        self.desk.bar.automatic.setChecked(True)
-        self.side.touching.survey.setChecked(False)
-        self.click(self.side.touching.page.touch_button)
-        self.rest()
-
-    def run(self) -> None:
-        """The next piece of work to its end."""
-        self.window.choose_step(7)
-        self.click(self.side.running.page.start_button)
-        self.rest()
-
-
-@pytest.fixture
-def opened(light: Theme, qtbot, tmp_path: Path, job: Path, bench: Bench) -> Iterator[Callable[[], Bystander]]:
-    """Opens the window on the job; may be called again once it was closed."""
-    made: list[Application] = []
-
-    def open_window() -> Bystander:
-        application = Application(light, Remembered(tmp_path / "window.json"))
-        made.append(application)
-        who = Bystander(application, qtbot)
-        who.side.connecting._bench = bench
-        application.window.resize(1600, 1000)
-        application.window.show()
-        application.design.documents.open(job)
-        who.rest()
-        return who
-
-    yield open_window
-    for application in made:
-        application.close()
-        application.window.close()
-        application.window.deleteLater()
-
-
-@pytest.fixture
-def who(opened: Callable[[], Bystander]) -> Bystander:
-    return opened()
+sys.path.insert(0, str(Path(__file__).parent))
+from bystander import Bystander
 
 
 def test_connecting_moves_nothing_and_is_shown(who: Bystander, bench: Bench) -> None:

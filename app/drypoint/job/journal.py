@@ -154,6 +154,46 @@ def events(job: Job, run: int) -> tuple[tuple[str, str], ...]:
     return tuple((str(at), str(text)) for at, text in rows)
 
 
+@dataclass(frozen=True, slots=True)
+class Note:
+    """Something noted at a run, and which run it was, without its lines.
+
+    ``setup`` is the clamping it was made in, 0 if not known; ``pass_number`` 0 if it was no pass.
+    """
+
+    run: int
+    program: str
+    title: str
+    setup: int
+    pass_number: int
+    at: str
+    text: str
+
+
+def notes_beginning(job: Job, *words: str) -> tuple[Note, ...]:
+    """Everything noted that begins with one of ``words``, in the order it was noted."""
+    rows = job.rows(
+        "SELECT run.id, program, title, json_extract(data, '$.setup'), "
+        "json_extract(data, '$.work.pass.number'), run_event.at, text "
+        "FROM run_event JOIN run ON run.id = run_event.run WHERE "
+        + " OR ".join("text LIKE ?" for _ in words)
+        + " ORDER BY run_event.id",
+        tuple(f"{word}%" for word in words),
+    )
+    return tuple(
+        Note(
+            int(row[0]),
+            str(row[1]),
+            str(row[2]),
+            int(row[3] or 0),
+            int(row[4] or 0),
+            str(row[5]),
+            str(row[6]),
+        )
+        for row in rows
+    )
+
+
 def unfinished(job: Job) -> RunRecord | None:
     """The newest run, if it did not finish: the one to offer a resume of."""
     found = runs(job)

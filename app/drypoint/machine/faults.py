@@ -8,6 +8,7 @@ MachineError
 ├── Refused     one line was refused
 ├── LineLost    a line or its answer vanished on the way
 ├── Astray      the machine is not where the program says
+├── Declined    the person at the machine does not do what was asked
 └── Stopped     somebody pressed Stop
 """
 
@@ -77,6 +78,13 @@ class Astray(MachineError):
 
     def __init__(self, what: str, where: str) -> None:
         super().__init__(f"{what}: a line arrived garbled.", where, RESUME_HINT)
+
+
+class Declined(MachineError):
+    """What was asked of the person at the machine is not done."""
+
+    def __init__(self, what: str, where: str) -> None:
+        super().__init__(f"Declined: {what}.", where, "Nothing further was done.")
 
 
 class Stopped(MachineError):

@@ -121,7 +121,7 @@ def _compose(
     written, made = write_lines(kinds, ends, feeds, centres, start=(None, None, clear))
     one = slice(move, move + 1)
     again, _ = write_lines(moves.kind[one], moves.end[one], moves.feed[one], moves.centre[one])
-    state = _state_lines(program.lines[:line])
+    state = state_lines(program.lines[:line])
     feed = _last(_FEED, program.lines[:line])
     after = (f"F{feed}",) if feed else ()
     lead = (*state, f"G0Z{number(clear)}", *written, *after)
@@ -159,7 +159,7 @@ def _sink_feed(moves: Moves, move: int) -> float:
     return float(feeds.min()) if len(feeds) else 60.0
 
 
-def _state_lines(lines: Sequence[str]) -> list[str]:
+def state_lines(lines: Sequence[str]) -> list[str]:
     """What restores the modal state and the spindle that held after ``lines``."""
     state = ["G54G17G21G90G94"]
     spindle, speed, wait = "", "", ""

@@ -25,6 +25,7 @@ KINDS = (
     "zero",
     "coupon",
     "done",
+    "pauses",
 )
 """Kinds of record that computations read."""
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from drypoint.errors import MachineError
 from drypoint.machine.controller import StreamEvent
@@ -35,6 +35,7 @@ def resume_program(
     spot: tuple[float, float],
     by_paper: bool = False,
     lead_in: float = LEAD_IN,
+    pauses: Sequence[int] = (),
     on_progress: Callable[[StreamEvent], None] | None = None,
 ) -> RunResult:
     """Take a run up again after a fault, from line ``first``, the journal's resume point.
@@ -54,7 +55,9 @@ def resume_program(
         As `run_program` does; or if the bit broke and is not changed yet (no contact at the spot).
     """
     find_again(place, mark=mark, spot=spot, by_paper=by_paper)
-    return run_program(place, program, journal, first=first, lead_in=lead_in, on_progress=on_progress)
+    return run_program(
+        place, program, journal, first=first, lead_in=lead_in, pauses=pauses, on_progress=on_progress
+    )
 
 
 def find_again(

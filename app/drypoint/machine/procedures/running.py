@@ -8,13 +8,13 @@ from dataclasses import dataclass, replace
 
 from drypoint.errors import DrypointError, MachineError
 from drypoint.machine.controller import StreamEvent
-from drypoint.machine.faults import Stopped
+from drypoint.machine.faults import Declined, Stopped
 from drypoint.machine.journal import RunJournal, RunStart
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.machine.procedures.bit_change import START, spindle_still_on, start_spindle, stop_spindle
 from drypoint.machine.procedures.contact import clip_off
 from drypoint.machine.procedures.workplace import Workplace
-from drypoint.machine.recovery import LEAD_IN, Resumption, plan_resumption
+from drypoint.machine.recovery import LEAD_IN, Resumption, plan_resumption, state_lines
 from drypoint.machine.state import Clip
 from drypoint.machine.tracker import PathTracker
 from drypoint.program.model import Program
@@ -79,7 +79,8 @@ def run_program(
     check_first : bool
         Have the controller read the whole program before the first move.
     pauses : sequence of int
-        Lines before which to pause, at the next place where the bit is clear of the copper.
+        Lines of ``program`` before which to pause, at the next place where the bit is clear of the
+        copper. The spindle is stopped for it and started again.
 
     Raises
     ------
@@ -153,12 +154,25 @@ def _stream(
     begin = 0
     for end in stretches:
         if begin:
-            journal.event("paused")
-            place.ask(Request(RequestKind.CONFIRM, "Pause", "The bit is clear. Go on?", START))
+            _pause(place, program, begin, journal)
         tracker.begin(begin)
         record.begin(begin)
         controller.stream(program.lines[begin:end], on_progress=record.note, tracker=tracker)
         begin = end
+
+
+def _pause(place: Workplace, program: Program, line: int, journal: RunJournal) -> None:
+    """The bit is clear of the copper: spindle off, ask, and all as it was before ``line``."""
+    journal.event(f"paused before line {line + 1}")
+    stop_spindle(place)
+    text = "The bit stands clear and the spindle is off. It starts again as soon as you go on."
+    try:
+        place.ask(Request(RequestKind.CONFIRM, "Pause", text, START, bit=program.bit))
+    except Declined as error:  # not to go on is to stop here: nothing is lost by it
+        raise Stopped(place.controller.name) from error
+    start_spindle(place, program.bit)
+    for state in state_lines(program.lines[:line]):
+        place.controller.command(state)
 
 
 def _clear_lines(taken: Resumption, pauses: Sequence[int]) -> list[int]:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 
-from drypoint.errors import MachineError
 from drypoint.machine.controller import Controller
+from drypoint.machine.faults import Declined
 from drypoint.machine.operator import Answer, AnswerKind, Operator, Request
 from drypoint.machine.preset import MachinePreset
 
@@ -65,8 +65,8 @@ class Workplace:
 
         Raises
         ------
-        MachineError
-            If the operator declines.
+        Declined
+            If the operator does.
         """
         while True:
             answer = self.operator.ask(replace(request, idle=self._idle))
@@ -75,7 +75,7 @@ class Workplace:
             if answer.kind is AnswerKind.DONE:
                 return answer
             if answer.kind is AnswerKind.DECLINED:
-                raise MachineError(f"Declined: {request.kind}.", request.title, "Nothing further was done.")
+                raise Declined(request.kind, request.title)
             if answer.jog is not None:
                 self.controller.jog(*answer.jog, self.preset.max_rate[2])
                 self.controller.settle()

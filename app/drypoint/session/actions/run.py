@@ -25,6 +25,7 @@ from drypoint.session.actions.check import (
 from drypoint.session.actions.measure import find_corner, zero_spot
 from drypoint.session.codec import to_json
 from drypoint.session.kept_program import pack, unpack
+from drypoint.session.pauses import pieces_to_pause_before
 from drypoint.session.session import Session
 from drypoint.session.station import Station
 from drypoint.session.work import WorkItem, require_reach
@@ -61,7 +62,10 @@ def run_item(
     check_before(session, station)
     data = {"program": pack(item.program), "work": _work_data(session, item), "setup": session.snapshot.setup}
     journal = JobJournal(session.job, item.program.title, item.program.lines, data)
-    result = run_program(station.place, item.program, journal, on_progress=on_event, check_first=check)
+    pauses = [piece.line for piece in pieces_to_pause_before(session, item.program)]
+    result = run_program(
+        station.place, item.program, journal, pauses=pauses, on_progress=on_event, check_first=check
+    )
     if result.finished:
         _keep_done(session, item.program.name, data["work"])
     session.touched("run")
@@ -110,8 +114,15 @@ def resume(session: Session, station: Station, *, on_event: OnEvent | None = Non
     if not (believed and (record.reason == STOPPED or last_check(session) >= record.id)):
         find_again(session, station)
     journal = JobJournal(session.job, record.title, record.lines, record.data)
+    pauses = [piece.line for piece in pieces_to_pause_before(session, program)]
     result = run_program(
-        station.place, program, journal, first=record.executed, check_first=False, on_progress=on_event
+        station.place,
+        program,
+        journal,
+        first=record.executed,
+        check_first=False,
+        pauses=[line for line in pauses if line >= record.executed],
+        on_progress=on_event,
     )
     if result.finished:
         _keep_done(session, program.name, record.data["work"])

@@ -106,6 +106,7 @@ class BasePainter:
         self._paint_copper(painter, frame, to_px)
         if not below and Layer.GROOVES not in self.hidden:
             self._paint_grooves(painter, frame)
+        self._paint_suspect(painter, frame)
         self._paint_over_copper(painter, frame, to_px)
         if Layer.OUTLINE not in self.hidden and not self._outline.isEmpty():
             painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -159,6 +160,15 @@ class BasePainter:
                     self._line(painter, frame, self.content.grooves, self.tokens.off, 1.0)
                 else:
                     self._paint_reach(painter, frame)
+
+    def _paint_suspect(self, painter: QPainter, frame: Frame) -> None:
+        """What was cut since a check failed, over everything else: broken white on dark."""
+        for paths in self.content.suspect:
+            level, chunks = visible(paths, frame, 8.0)
+            solid(painter, level, chunks, frame, pen(self.tokens.casing, 4.4))
+            dashes = pen("#FFFFFF", 2.0)
+            dashes.setDashPattern([2.0, 3.0])
+            patterned(painter, level, chunks, frame, dashes)
 
     def _line(
         self, painter: QPainter, frame: Frame, paths: PathSet | None, colour: str, width: float

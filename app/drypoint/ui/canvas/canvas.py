@@ -9,6 +9,7 @@ import numpy as np
 from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
+    QContextMenuEvent,
     QFocusEvent,
     QKeyEvent,
     QMouseEvent,
@@ -48,6 +49,8 @@ class PathCanvas(PlaneView):
     view_changed(object) : `View`
     clamp_dragged(int, float, float), board_dragged(float, float) : while editing, mm
     measured(object) : ((x, y), (x, y)) or None
+    painted(object) : the brush's way (N, 2) mm, when it is lifted
+    menu_wanted(object, object, object) : place (x, y) mm, `Picked` or None, and where on the screen
     """
 
     cursor_moved = Signal(object)
@@ -56,6 +59,8 @@ class PathCanvas(PlaneView):
     clamp_dragged = Signal(int, float, float)
     board_dragged = Signal(float, float)
     measured = Signal(object)
+    painted = Signal(object)
+    menu_wanted = Signal(object, object, object)
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(theme, parent)
@@ -66,6 +71,7 @@ class PathCanvas(PlaneView):
         self._card: tuple[tuple[float, float], Card] | None = None
         self._describe: Callable[[Picked], Card] = describe
         self._measuring = False
+        self._brush = 0.0
         self._editing = False
         self._press: QPointF | None = None
         self._grip: Picked | str | None = None
@@ -190,6 +196,12 @@ class PathCanvas(PlaneView):
             self._mark(replace(self._marks, measure=None))
             self.measured.emit(None)
 
+    def set_painting(self, radius: float) -> None:
+        """Paint with a brush of this radius, mm, by dragging; 0 ends it."""
+        self._brush = radius
+        self.setCursor(Qt.CursorShape.CrossCursor if radius else Qt.CursorShape.ArrowCursor)
+        self._mark(replace(self._marks, brush=None))
+
     def set_description(self, say: Callable[[Picked], Card]) -> None:
         """Another way to put a picked thing into words."""
         self._describe = say
@@ -278,6 +290,9 @@ class PathCanvas(PlaneView):
             self._grip = "pan"
         elif left and self._measuring:
             self._grip = "measure"
+        elif left and self._brush:
+            self._grip = "paint"
+            self._mark(replace(self._marks, brush=(np.array([place]), self._brush)))
         elif left and self._editing:
             found = pick(self._base, *place, self._seen.scale)
             if found is not None and found.kind == "clamp":
@@ -311,6 +326,9 @@ class PathCanvas(PlaneView):
             self._mark(replace(self._marks, measure=(start, place)))
             self.measured.emit((start, place))
             return
+        elif self._grip == "paint" and self._marks.brush is not None:
+            way = np.vstack((self._marks.brush[0], [place]))
+            self._mark(replace(self._marks, brush=(way, self._brush)))
         elif isinstance(self._grip, Picked):
             self.clamp_dragged.emit(self._grip.index, *step)
         elif self._grip == "board":
@@ -322,7 +340,20 @@ class PathCanvas(PlaneView):
             self.picked.emit(
                 pick(self._base, *self._seen.to_mm(self._press.x(), self._press.y()), self._seen.scale)
             )
+        if self._grip == "paint" and self._marks.brush is not None:
+            way = self._marks.brush[0]
+            self._mark(replace(self._marks, brush=None))
+            self.painted.emit(way)
         self._press, self._grip, self._dragging = None, None, False
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """By the keyboard, the menu is about where the bit is shown."""
+        at = QPointF(event.pos())
+        if event.reason() == QContextMenuEvent.Reason.Keyboard and self._marks.bit is not None:
+            at = QPointF(*self._seen.spot(*self._marks.bit))
+        place = self._seen.to_mm(at.x(), at.y())
+        found = pick(self._base, *place, self._seen.scale)
+        self.menu_wanted.emit(place, found, self.mapToGlobal(at.toPoint()))
 
     def leaveEvent(self, event: QEvent) -> None:
         self._forget_card()

@@ -125,6 +125,14 @@ class Spot:
     radius: float = 1.5
 
 
+@dataclass(frozen=True, slots=True)
+class PauseMark:
+    """A pause before what is cut at a place: which piece of its program, from 1."""
+
+    at: tuple[float, float]
+    piece: int
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Content:
     """Everything the canvas draws that does not move. Board frame, mm."""
@@ -150,6 +158,11 @@ class Content:
     """Work zero."""
     stale: bool = False
     """Whether the reach shown no longer holds."""
+    pauses: tuple[PauseMark, ...] = ()
+    painted: Shape | None = None
+    """What was painted to be cut again."""
+    suspect: tuple[PathSet, ...] = ()
+    """What was cut since a check failed: it may not be where or as deep as it should."""
 
     @property
     def bounds(self) -> Box | None:

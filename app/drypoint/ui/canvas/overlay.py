@@ -10,7 +10,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF, QTransform
 
 from drypoint.geometry.points import Points
-from drypoint.ui.canvas.content import Clamp, Content, ExpectedError, Layer, ReferenceHole, Spot
+from drypoint.ui.canvas.content import Clamp, Content, ExpectedError, Layer, PauseMark, ReferenceHole, Spot
 from drypoint.ui.canvas.strokes import pen, polygon
 from drypoint.ui.canvas.viewport import Viewport
 from drypoint.ui.theme.tokens import Tokens
@@ -32,6 +32,8 @@ class Marks:
     """Chosen nets: name and area, mm."""
     spot: Spot | None = None
     measure: tuple[tuple[float, float], tuple[float, float]] | None = None
+    brush: tuple[Points, float] | None = None
+    """What is being painted: the brush's way and its radius, mm."""
     profile: tuple[tuple[float, float], tuple[float, float]] | None = None
     chosen_clamp: int | None = None
 
@@ -53,6 +55,7 @@ class Overlay:
         if Layer.CLAMPS not in self.hidden:
             for clamp in content.clamps:
                 self._clamp(painter, view, clamp, clamp.number == marks.chosen_clamp)
+        self._painted(painter, view, content, marks)
         self._touches(painter, view, content)
         if Layer.REFERENCES not in self.hidden:
             for hole in content.references:
@@ -60,6 +63,8 @@ class Overlay:
         self._zero(painter, view, content)
         if content.stale:
             self._hatch(painter, view)
+        for pause in content.pauses:
+            self._pause(painter, view, pause)
         self._lines(painter, view, marks)
         if Layer.MACHINE not in self.hidden:
             self._bit(painter, view, marks)
@@ -167,6 +172,42 @@ class Overlay:
             down = -(hole.touched[1] - hole.at[1]) * enlarged * view.scale
             arrow(painter, colour, QPointF(x, y), QPointF(x + right, y + down))
         self._plate(painter, QPointF(x, y + 24), str(hole.number), colour)
+
+    def _painted(self, painter: QPainter, view: Viewport, content: Content, marks: Marks) -> None:
+        """What is to be cut again: hatched both ways, so that it is no chosen net."""
+        area = QPainterPath()
+        area.setFillRule(Qt.FillRule.OddEvenFill)
+        for ring in content.painted.rings if content.painted is not None else ():
+            area.addPolygon(polygon(view.to_px(ring)))
+            area.closeSubpath()
+        if not area.isEmpty():
+            painter.setPen(pen(self.tokens.copper, 1.6))
+            painter.setBrush(QBrush(QColor(self.tokens.copper), Qt.BrushStyle.DiagCrossPattern))
+            painter.drawPath(area)
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+        if marks.brush is not None:
+            way, radius = marks.brush
+            stroke = pen(self.tokens.copper, max(2.0 * radius * view.scale, 2.0))
+            stroke.setCapStyle(Qt.PenCapStyle.RoundCap)
+            stroke.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+            colour = QColor(self.tokens.copper)
+            colour.setAlphaF(0.35)
+            stroke.setColor(colour)
+            painter.setPen(stroke)
+            painter.drawPolyline(polygon(view.to_px(np.vstack((way, way[-1:])))))
+
+    def _pause(self, painter: QPainter, view: Viewport, pause: PauseMark) -> None:
+        """Two bars on a disc, beside the place, which stays in sight."""
+        x, y = view.spot(*pause.at)
+        painter.setPen(pen(self.tokens.ink, 1.6))
+        painter.setBrush(QColor(self.tokens.panel))
+        painter.drawLine(QPointF(x, y), QPointF(x + 9, y - 9))
+        middle = QPointF(x + 15, y - 15)
+        painter.drawEllipse(middle, 10.0, 10.0)
+        painter.setPen(pen(self.tokens.copper, 2.6))
+        for dx in (-3.0, 3.0):
+            painter.drawLine(middle + QPointF(dx, -4.0), middle + QPointF(dx, 4.0))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
 
     def _zero(self, painter: QPainter, view: Viewport, content: Content) -> None:
         if content.zero is None:

@@ -13,10 +13,15 @@ from PySide6.QtWidgets import QHBoxLayout, QMenu, QVBoxLayout, QWidget
 from drypoint.ui.canvas.canvas import PathCanvas
 from drypoint.ui.canvas.content import Content, Layer, View
 from drypoint.ui.canvas.legend import LegendStrip, Sample
+from drypoint.ui.canvas.paths import PathSet
+from drypoint.ui.canvas.pick import nearest
 from drypoint.ui.canvas.scrubber import Scrubber
 from drypoint.ui.parts.blocks import button, rule
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
+
+PAUSE_REACH = 0.5
+"""A pause this near to a path, mm, is shown on the order."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -34,9 +39,11 @@ class CanvasPanel(QWidget):
     Signals
     -------
     scrubbed(float) : share of the order shown, 0..1
+    pause_wanted(object, int, str) : place of the piece shown (x, y) mm, its number from 1, its label
     """
 
     scrubbed = Signal(float)
+    pause_wanted = Signal(object, int, str)
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -83,6 +90,7 @@ class CanvasPanel(QWidget):
         self.canvas.cursor_moved.connect(self._say_place)
         self.scrubber.moved.connect(self.scrub)
         self.scrubber.stepped.connect(self.step)
+        self.scrubber.pause_wanted.connect(self._want_pause)
 
     def _layer_menu(self) -> QMenu:
         menu = QMenu(self)
@@ -171,6 +179,26 @@ class CanvasPanel(QWidget):
         line = min(max(line, 0), len(paths.offsets) - 2)
         self.scrub(paths.starts_at(line) / paths.length)
 
+    def _want_pause(self) -> None:
+        paths = self.canvas.moving()
+        if paths is not None and paths.length:
+            line = paths.line_at(self.canvas.travelled + 1e-6)
+            place = paths.place_at(0.5 * (paths.starts_at(line) + self._ends_at(paths, line)))
+            label = paths.labels[line] if line < len(paths.labels) else ""
+            number = line + 1
+            if self.canvas.view is View.ORDER:  # several programs one after the other
+                number = paths.labels[: line + 1].count(label)
+            self.pause_wanted.emit(place, number, label)
+
+    def _ends_at(self, paths: PathSet, line: int) -> float:
+        """Length travelled when a path ends, mm."""
+        return float(paths.levels[0].along[paths.offsets[line + 1] - 1])
+
+    def _pause_shares(self, paths: PathSet) -> list[float]:
+        """Where along the order the pauses are."""
+        found = [nearest(paths, *pause.at, PAUSE_REACH) for pause in self.canvas.content.pauses]
+        return [paths.starts_at(hit[0]) / paths.length for hit in found if hit is not None]
+
     def _show_moment(self) -> None:
         paths = self.canvas.moving()
         if paths is None or not paths.length:
@@ -186,7 +214,7 @@ class CanvasPanel(QWidget):
         else:
             now = float(np.interp(share * paths.length, timing.travelled, timing.times))
             whole = timing.seconds
-        self.scrubber.show_moment(what, share, now, whole)
+        self.scrubber.show_moment(what, share, now, whole, self._pause_shares(paths))
 
     def _say_place(self, place: tuple[float, float] | None) -> None:
         text = "" if place is None else self.tr("x {x:.2f}   y {y:.2f} mm").format(x=place[0], y=place[1])

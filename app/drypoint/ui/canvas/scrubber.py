@@ -9,7 +9,7 @@ from PySide6.QtGui import QColor, QFocusEvent, QKeyEvent, QMouseEvent, QPainter,
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from drypoint.ui.canvas.strokes import pen
-from drypoint.ui.parts.blocks import words
+from drypoint.ui.parts.blocks import button, words
 from drypoint.ui.theme.theme import Theme
 
 
@@ -106,10 +106,12 @@ class Scrubber(QWidget):
     -------
     moved(float) : share 0..1 asked for
     stepped(int) : that many loops on or back
+    pause_wanted() : pause before the piece that is shown
     """
 
     moved = Signal(float)
     stepped = Signal(int)
+    pause_wanted = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -125,6 +127,12 @@ class Scrubber(QWidget):
         self._time = words("", "value", right=True)
         self._time.setMinimumWidth(96)
         row.addWidget(self._time)
+        self.pause_button = button(self.tr("Pause here"))
+        self.pause_button.setToolTip(
+            self.tr("Have the run pause before the piece shown: bit raised, spindle off, until you go on.")
+        )
+        self.pause_button.clicked.connect(self.pause_wanted)
+        row.addWidget(self.pause_button)
         self._track.moved.connect(self.moved)
         self._track.stepped.connect(self.stepped)
 

@@ -40,7 +40,7 @@ STEPS = {
 }
 """The step of the traveller that a failed stage is told at."""
 
-IRRELEVANT = frozenset({"zero", "run", CLOSED})
+IRRELEVANT = frozenset({"zero", "run", "pauses", CLOSED})
 """Changes that no plan depends on."""
 
 Stage = Callable[[Pictures, Snapshot, Progress], Any]

@@ -7,8 +7,11 @@ from dataclasses import replace
 import numpy as np
 from PySide6.QtCore import QObject
 
+from drypoint.session.pauses import KIND as PAUSES
+from drypoint.session.pauses import pauses_in
+from drypoint.session.work import is_done
 from drypoint.ui.bridge import Bridge
-from drypoint.ui.canvas.content import Box, Clamp, Content, View
+from drypoint.ui.canvas.content import Box, Clamp, Content, PauseMark, View
 from drypoint.ui.canvas.legend import Sample
 from drypoint.ui.canvas.panel import Timing
 from drypoint.ui.design_side.order import Order
@@ -35,6 +38,7 @@ class DesignView(QObject):
         self._step = BOARD
         self._held: dict[str, object] = {}
         planner.changed.connect(self.show_plan)
+        bridge.job_changed.connect(self._job_changed)
         window.step_chosen.connect(self._step_chosen)
         canvas = window.canvas.canvas
         canvas.clamp_dragged.connect(self._clamp_dragged)
@@ -49,6 +53,10 @@ class DesignView(QObject):
         self._show_heat()
         self._show_times()
         self.show_content()
+
+    def _job_changed(self, what: str) -> None:
+        if what == PAUSES:
+            self.show_content()
 
     def show_content(self) -> None:
         """The canvas anew."""
@@ -82,7 +90,16 @@ class DesignView(QObject):
             whole = replace(whole, stale=touches.stale)
             if step == SURFACE:
                 whole = replace(whole, touches=touches.planned)
-        return whole
+        return self._with_marks(whole)
+
+    def _with_marks(self, whole: Content) -> Content:
+        """With what a person put on the board: pauses."""
+        session = self._bridge.session
+        if session is None or self._step < PASSES:
+            return whole
+        snap = session.snapshot
+        wanted = [one for one in pauses_in(snap) if not is_done(snap, one.program)]
+        return replace(whole, pauses=tuple(PauseMark(one.at, one.piece) for one in wanted))
 
     def _blank(self) -> tuple[Box, tuple[Clamp, ...]]:
         """Blank and clamps as the form has them, board frame: what is dragged is seen at once."""
@@ -163,7 +180,18 @@ def _timing(order: Order | None) -> Timing | None:
 def _same(a: Content, b: Content) -> bool:
     """Whether two contents hold the very same parts: then nothing needs drawing anew."""
     kept = ("board", "grooves", "current", "reach", "order")
-    equal = ("blank", "clamps", "references", "zero", "stale", "enlarged", "tabs", "earlier", "errors")
+    equal = (
+        "blank",
+        "clamps",
+        "references",
+        "zero",
+        "stale",
+        "enlarged",
+        "tabs",
+        "earlier",
+        "errors",
+        "pauses",
+    )
     return (
         all(getattr(a, name) is getattr(b, name) for name in kept)
         and all(getattr(a, name) == getattr(b, name) for name in equal)

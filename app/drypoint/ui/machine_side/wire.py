@@ -6,11 +6,13 @@ from PySide6.QtCore import QObject
 
 from drypoint.bench.bench import Bench
 from drypoint.geometry.rigid import Rigid
+from drypoint.session.pauses import KIND as PAUSES
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.machine_side.connecting import Connecting, Way
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.jogging import Jogging
 from drypoint.ui.machine_side.live import Live
+from drypoint.ui.machine_side.pausing import Pausing
 from drypoint.ui.machine_side.placing import present_placing
 from drypoint.ui.machine_side.proving import Proving
 from drypoint.ui.machine_side.reference import Referencing
@@ -42,6 +44,7 @@ class MachineSide(QObject):
         self.touching = Touching(self.desk)
         self.referencing = Referencing(self.desk)
         self.running = Running(self.desk)
+        self.pausing = Pausing(self.desk, self.running)
         self.remapping = Remapping(self.desk, self.running)
         self.proving = Proving(self.desk)
         self.rehearsing = Rehearsing(self.desk)
@@ -78,6 +81,8 @@ class MachineSide(QObject):
         if what in {*PLACED_BY, "touches", "done", "pass"}:
             self.referencing.update_from_job()
         self.running.update_from_job(what)
+        if what == PAUSES:
+            self.pausing.update_from_job()
         self.proving.job_changed(what)
 
     def _another_job(self) -> None:

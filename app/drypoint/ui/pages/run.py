@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QVBoxLayout
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
-from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty
+from drypoint.ui.parts.blocks import Elided, Figure, Note, Row, button, empty, words
+from drypoint.ui.parts.fields import NumberField
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.parts.page import Page
 from drypoint.ui.theme.theme import Theme
@@ -23,6 +24,16 @@ class Task:
     value: str = ""
 
 
+@dataclass(frozen=True, slots=True)
+class PauseLine:
+    """A pause: in which program, before which piece of how many (0: no piece is there any more)."""
+
+    program: str
+    piece: int
+    pieces: int
+    at: tuple[float, float]
+
+
 class RunPage(Page):
     """Running.
 
@@ -30,7 +41,12 @@ class RunPage(Page):
     -------
     start(), hover_lap() : wishes; `start` only once every caution is acknowledged
     answered(str) : what was done of a request shown by `ask`
+    pause_added(int) : pause before that piece, from 1, of what comes next
+    pause_removed(object) : `PauseLine`
     """
+
+    pause_added = Signal(int)
+    pause_removed = Signal(object)
 
     start = Signal()
     hover_lap = Signal()
@@ -53,6 +69,14 @@ class RunPage(Page):
         self._tasks = QVBoxLayout()
         self._tasks.setSpacing(0)
         self.body.addLayout(self._tasks)
+        self.section(self.tr("Pauses"))
+        self._pauses = QVBoxLayout()
+        self._pauses.setSpacing(0)
+        self.body.addLayout(self._pauses)
+        self.piece = NumberField(self.tr("Before piece"), "", value=1.0, decimals=0, least=1.0, width=64)
+        self.pause_button = button(self.tr("Add a pause"))
+        self._add_row = self._pause_row()
+        self.add(self._add_row)
         self._cautions = QVBoxLayout()
         self._cautions.setSpacing(2)
         self.foot.addLayout(self._cautions)
@@ -66,6 +90,8 @@ class RunPage(Page):
         self.start_button.clicked.connect(self.start)
         self.lap_button.clicked.connect(self.hover_lap)
         self._note.hint_clicked.connect(lambda: self.answered.emit(self._request))
+        self.pause_button.clicked.connect(lambda: self.pause_added.emit(round(self.piece.value)))
+        self.show_pauses((), "", 0)
         self.show_run(self.tr("Nothing to run yet."), "–", "", (), ())
 
     def show_run(
@@ -113,6 +139,59 @@ class RunPage(Page):
             strong = task.mark is Mark.READY
             row = Row(self.theme, task.what, task.value, mark=task.mark, strong=strong, elide=True)
             self._tasks.addWidget(row)
+
+    def _pause_row(self) -> QWidget:
+        made = QWidget()
+        row = QHBoxLayout(made)
+        row.setContentsMargins(0, 4, 0, 0)
+        row.setSpacing(8)
+        row.addWidget(words(self.tr("Before piece"), "label"))
+        row.addWidget(self.piece)
+        row.addStretch(1)
+        row.addWidget(self.pause_button)
+        return made
+
+    def show_pauses(self, pauses: Sequence[PauseLine], program: str, pieces: int) -> None:
+        """The pauses of what is still to run; one can be added to ``program`` with its ``pieces``."""
+        empty(self._pauses)
+        for line in pauses:
+            self._pauses.addWidget(self._pause_line(line))
+        if not pauses:
+            text = self.tr("None. Add one here, at the scrubber, or by the menu on the canvas.")
+            self._pauses.addWidget(words(text, "caption", wrap=True))
+        self._add_row.setVisible(pieces > 0)
+        self.piece.set_limits(1.0, float(max(pieces, 1)))
+        if self.piece.value > max(pieces, 1):
+            self.piece.set_value(float(max(pieces, 1)))
+        self.piece.setToolTip(self.tr("{program}: {n} pieces").format(program=program, n=pieces))
+
+    def allow_pauses(self, allowed: bool) -> None:
+        """Whether pauses may be added and taken away now."""
+        self.pause_button.setEnabled(allowed)
+        for index in range(self._pauses.count()):
+            item = self._pauses.itemAt(index)
+            widget = None if item is None else item.widget()
+            for each in widget.findChildren(QPushButton) if widget is not None else ():
+                each.setEnabled(allowed)
+
+    def _pause_line(self, line: PauseLine) -> QWidget:
+        made = QWidget()
+        row = QHBoxLayout(made)
+        row.setContentsMargins(0, 2, 0, 2)
+        row.setSpacing(8)
+        where = (
+            self.tr("before piece {n} of {all}").format(n=line.piece, all=line.pieces)
+            if line.piece
+            else self.tr("nothing is cut there any more")
+        )
+        text = Elided("label")
+        text.setText(f"{line.program}: {where}")
+        away = button(self.tr("Remove"), "flat")
+        away.setAccessibleName(self.tr("Remove the pause {where}").format(where=where))
+        away.clicked.connect(lambda: self.pause_removed.emit(line))
+        row.addWidget(text, 1)
+        row.addWidget(away)
+        return made
 
     def show_cautions(self, cautions: Sequence[str]) -> None:
         """Cautions to be acknowledged, each once, before the start."""
