@@ -97,3 +97,26 @@ def test_nothing_to_choose_from():
     assert choose_holes([], [(0, 0)]) == ()
     assert choose_holes([(1, 1)], [(0, 0)]) == (0,)
     assert next_hole(fit_rigid([(0, 0), (9, 0)], [(0, 0), (9, 0)]), [], [(0, 0)]) == ()
+
+
+def test_three_holes_are_exchanged_until_no_single_change_helps():
+    rng = np.random.default_rng(8)
+    corners = [(0, 0), (100, 0), (100, 80), (0, 80)]
+
+    def worst(three):
+        holes = places[list(three)]
+        return np.linalg.eigvalsh(fit_rigid(holes, holes, sigma=0.02).covariance_at(corners))[:, 1].max()
+
+    for _ in range(5):
+        places = rng.uniform((0, 0), (100, 80), (14, 2))
+        chosen = choose_holes(places, corners, 3, sigma=0.02)
+        for at in range(3):
+            for other in set(range(14)) - set(chosen):
+                changed = [*chosen[:at], other, *chosen[at + 1 :]]
+                assert worst(changed) >= worst(chosen) - 1e-9
+
+
+def test_a_hole_that_lies_surely_is_preferred():
+    places = [(0.0, 0.0), (100.0, 80.0), (0.0, 80.0), (1.0, 79.0)]
+    chosen = choose_holes(places, places, 3, hole_sigma=[0.02, 0.02, 0.3, 0.02])
+    assert 2 not in chosen

@@ -131,12 +131,14 @@ def test_clamps_stay_on_the_bed(session, axis):
 
 
 def test_the_expected_error_follows_what_is_believed_of_the_holes(session):
+    lens = replace(session.settings.reference, touch_sigma=0.02)
+    session.change("As sure as the touches are", reference=lens)
     turn.turn_over(session, None)
     touch(session, "y", np.random.default_rng(5))
     told = turn.expected_registration(session)
     assert len(told.places) == len(session.derived.board(session.snapshot).holes)
     assert 0.1 < told.overall(0.95) < 0.15
-    session.change("Better drill", reference=replace(session.settings.reference, hole_sigma=0.02))
+    session.change("Better drill", reference=replace(lens, hole_sigma=0.02))
     assert turn.expected_registration(session).overall(0.95) < 0.5 * told.overall(0.95) + 0.02
 
 

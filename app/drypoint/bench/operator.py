@@ -26,6 +26,8 @@ FEELING = 0.008
 """Spread of feeling for paper under the bit, mm."""
 PAPER = 0.1
 """Thickness of the paper, mm."""
+GAUGE = 0.002
+"""Spread of reading a dial gauge, mm."""
 CORNER_INSET = 3.0
 """Without a place given, a person starts this far inside the blank's corner, mm."""
 CLEAR = 8.0
@@ -53,6 +55,10 @@ class BenchOperator(Operator):
         self.declines: set[RequestKind] = set()
         """Kinds that are refused."""
         self._aim: tuple[Request, Triple] | None = None
+        self._pin: tuple[float, float] | None = None
+        """Space place of the hole that was last set under the bit by shifting the sheet."""
+        self._gauge: dict[int, float] = {}
+        """Where the dial gauge of each axis reads zero, space."""
         self._remembered: tuple[float, float] | None = None
 
     def ask(self, request: Request) -> Answer:
@@ -80,11 +86,42 @@ class BenchOperator(Operator):
             bench.turn_over(self.reclamped_by)
         elif request.kind is RequestKind.RECLAMP:
             bench.reclamp(self.reclamped_by)
+        elif request.kind is RequestKind.SHIFT:
+            self._shift()
+        elif request.kind is RequestKind.READ:
+            return self._read(request)
         elif request.kind is RequestKind.JOG_TO:
             return self._jog_to(request)
         elif request.kind is RequestKind.PAPER:
             return self._paper(request)
         return Answer()
+
+    def _shift(self) -> None:
+        """Push the sheet until the hole seen nearest to the bit sits under it.
+
+        A second hole is brought there by turning the sheet about the first, which a finger holds.
+        """
+        bench, tip = self._bench, self._bench.tip()
+        seen = bench.sheet.to_space([hole[:2] for hole in bench.holes()])
+        near = seen[int(np.hypot(seen[:, 0] - tip[0], seen[:, 1] - tip[1]).argmin())]
+        aim = np.array(tip[:2]) + self._rng.normal(0.0, EYE, 2)
+        pin = self._pin
+        if pin is None or float(np.hypot(*(near - pin))) < SEARCH:
+            bench.reclamp(Rigid(0.0, (float(aim[0] - near[0]), float(aim[1] - near[1]))))
+            self._pin = (float(aim[0]), float(aim[1]))
+            return
+        was, will = near - pin, aim - pin
+        angle = float(np.arctan2(was[0] * will[1] - was[1] * will[0], was @ will))
+        about = Rigid(0.0, (-pin[0], -pin[1])).then(Rigid(angle)).then(Rigid(0.0, pin))
+        bench.reclamp(about)
+
+    def _read(self, request: Request) -> Answer:
+        """A dial gauge against the head, zero where it stood when it was first looked at."""
+        axis = "xyz".index(request.net) if request.net in ("x", "y", "z") else 0
+        tip = self._bench.tip()
+        self._gauge.setdefault(axis, tip[axis])
+        seen = tip[axis] - self._gauge[axis] + float(self._rng.normal(0.0, GAUGE))
+        return Answer(value=round(seen, 3))
 
     def _clip_place(self, request: Request) -> tuple[float, float]:
         """Sheet place of the clip: where asked, else the waste at the blank's corner."""

@@ -58,6 +58,7 @@ class Axes(Remote):
         self._purpose = Activity.MOVING
         self._facts = Facts()
         self._jogging = False
+        self._heading = [0, 0, 0]
         self.clip = Clip.UNKNOWN
         self.flow = flow
 
@@ -127,9 +128,26 @@ class Axes(Remote):
         """Axes whose work coordinate has been set since it was last in doubt."""
         return frozenset(self._delivery.known)
 
+    @property
+    def heading(self) -> tuple[int, int, int]:
+        """Way each axis went last: +1 towards larger readings, -1 towards smaller, 0 not known."""
+        return (self._heading[0], self._heading[1], self._heading[2])
+
+    def _head_for(self, steps: Sequence[float | None]) -> None:
+        for axis, step in enumerate(steps):
+            if step is not None and abs(step) > _STEP:
+                self._heading[axis] = 1 if step > 0.0 else -1
+
+    def _head_towards(self, target: Target) -> None:
+        work = self.state.work
+        if work is not None:
+            self._head_for([None if to is None else to - at for to, at in zip(target, work, strict=True)])
+
     def doubt(self, axes: str = "xyz") -> None:
         """The position of ``axes`` is no longer to be believed (hand wheel, new clamping)."""
         self._delivery.known -= set(axes)
+        for axis in axes:
+            self._heading["xyz".index(axis)] = 0
 
     def trust(self, axes: str) -> None:
         """The operator vouches for the position of ``axes``."""
@@ -204,6 +222,7 @@ class Axes(Remote):
         with self._own():
             words = axis_words(target)
             if words:
+                self._head_towards(target)
                 self.command(f"G0{words}" if feed is None else f"G1{words}F{feed:.1f}")
             return self.drain()
 
@@ -239,6 +258,7 @@ class Axes(Remote):
         words = "".join(f"{axis}{step:.3f}" for axis, step in zip("XYZ", (dx, dy, dz), strict=True) if step)
         if words:
             with self._own():
+                self._head_for((dx, dy, dz))
                 self._delivery.ask(f"$J=G91G21{words}F{feed:.1f}")
                 self._jogging = True
 

@@ -62,14 +62,38 @@ class Controller(Axes):
             words = axis_words(target, work)
             if not words:
                 return ProbeResult(False, machine, work)
-            pushed = self.command(f"G38.3{words}F{feed:.1f}")
-            reports = [message for message in pushed if isinstance(message, ProbeReport)]
-            if not reports:
-                raise LineLost(self.name)
-            offset = scaled(self._channel.offset or (0.0, 0.0, 0.0), self._facts.unit)
-            spot = scaled(reports[-1].position, self._facts.unit)
-            at = (spot[0] - offset[0], spot[1] - offset[1], spot[2] - offset[2])
-            return ProbeResult(reports[-1].touched, spot, at)
+            self._head_towards(target)
+            return self._probed(f"G38.3{words}F{feed:.1f}")
+
+    def leave(self, target: Target, feed: float) -> ProbeResult:
+        """Go straight to ``target``, stopping where contact breaks: ``touched`` says whether it did.
+
+        Raises
+        ------
+        MachineError
+            If the input reads open already.
+        """
+        with self._own(), self.purpose(Activity.TOUCHING):
+            self._prepare()
+            if not self.look().contact:
+                raise MachineError(
+                    "The contact input reads open before the bit leaves the wall.",
+                    self.name,
+                    "The contact is not steady: clean wall and bit, look at clip and wire.",
+                )
+            self._head_towards(target)
+            return self._probed(f"G38.5{axis_words(target)}F{feed:.1f}")
+
+    def _probed(self, line: str) -> ProbeResult:
+        """One touching move and what it reported."""
+        pushed = self.command(line)
+        reports = [message for message in pushed if isinstance(message, ProbeReport)]
+        if not reports:
+            raise LineLost(self.name)
+        offset = scaled(self._channel.offset or (0.0, 0.0, 0.0), self._facts.unit)
+        spot = scaled(reports[-1].position, self._facts.unit)
+        at = (spot[0] - offset[0], spot[1] - offset[1], spot[2] - offset[2])
+        return ProbeResult(reports[-1].touched, spot, at)
 
     # --- streams -------------------------------------------------------------------------------------
 

@@ -27,6 +27,8 @@ class RequestKind(StrEnum):
     PAPER = "bring the bit down onto paper"
     TURN_OVER = "turn the board over"
     RECLAMP = "clamp the board again"
+    SHIFT = "shift the board under the bit"
+    READ = "read a gauge"
     REMOVE_DUST = "remove the dust"
 
 
@@ -84,7 +86,7 @@ class Answer:
     by_hand : bool
         Axes were turned by hand wheel meanwhile: the controller's idea of the position is void.
     value : float or None
-        A number that was asked for: the paper's thickness, mm.
+        A number that was asked for, mm: the paper's thickness, or what the gauge reads.
     """
 
     kind: AnswerKind = AnswerKind.DONE

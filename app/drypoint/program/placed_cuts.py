@@ -118,7 +118,7 @@ def _place_group(
     return assemble(
         builder,
         bit,
-        name=f"{number:02d}-{name}-{_slug(bit.name)}",
+        name=f"{number:02d}-{name}-{slug(bit.name)}",
         title=f"{title[0].upper()}{title[1:]}: {bit.name}",
         chord=bound,
     )
@@ -137,7 +137,7 @@ _PLURAL = {
 }
 
 
-def _slug(text: str) -> str:
+def slug(text: str) -> str:
     """Safe as part of a file name."""
     kept = "".join(c.lower() if c.isascii() and (c.isalnum() or c == ".") else "-" for c in text)
     return "-".join(part for part in kept.split("-") if part) or "bit"

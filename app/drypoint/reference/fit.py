@@ -23,9 +23,14 @@ HOLE_WANDER = 0.05
 
 Common practice, no source; editable by the user."""
 
-TOUCH_SIGMA = {"eye": 0.05, "light spot": 0.1, "rim": 0.015}
+MARK_WANDER = 0.02
+"""The same for a mark pricked by the short stiff V-bit, which does not wander as a thin drill does, mm.
+
+Common practice, no source; editable by the user."""
+
+TOUCH_SIGMA = {"eye": 0.03, "light spot": 0.1, "rim": 0.015}
 """Uncertainty of finding a hole's centre, mm, one standard deviation per axis, by how it is found:
-sighting the bit over the hole by eye, a light spot, contacts with the rim.
+sighting the bit over the hole by eye with a lens, a light spot, contacts with the rim.
 
 Common practice, no source; editable by the user."""
 
@@ -52,6 +57,11 @@ class Fit:
         Best similarity scale, for diagnosis only: it is never applied.
     scale_sigma : float
         Standard deviation of ``scale``.
+    stretch : (2, 2) or None
+        Correction of scale and squareness, symmetric, about the weighted mean of ``design``; only on
+        an explicit choice (`drypoint.reference.affine.stretched`).
+    stretch_covariance : (3, 3) or None
+        With it: of the three parameters that map design to one axis of the machine, mm².
     """
 
     design: Points
@@ -63,15 +73,27 @@ class Fit:
     residuals: Points
     scale: float
     scale_sigma: float
+    stretch: NDArray[np.float64] | None = None
+    stretch_covariance: NDArray[np.float64] | None = None
 
     @property
     def rigid(self) -> Rigid:
-        """The motion alone."""
+        """The motion alone, without a stretch."""
         return Rigid(self.angle, (float(self.offset[0]), float(self.offset[1])), self.mirror)
 
     def apply(self, points: ArrayLike) -> Points:
         """(N, 2) or (N, 3) board-frame points, mapped to the machine frame."""
-        return self.rigid.apply(points)
+        if self.stretch is None:
+            return self.rigid.apply(points)
+        moved = np.atleast_2d(np.array(points, dtype=np.float64))
+        middle = self.middle
+        moved[:, :2] = middle + (moved[:, :2] - middle) @ self.stretch.T
+        return self.rigid.apply(moved)
+
+    @property
+    def middle(self) -> NDArray[np.float64]:
+        """(2,) weighted mean of the designed holes, board frame."""
+        return np.asarray(np.average(self.design, axis=0, weights=self.sigma**-2.0), dtype=np.float64)
 
     @property
     def distances(self) -> NDArray[np.float64]:
@@ -90,8 +112,8 @@ class Fit:
 
     @property
     def freedom(self) -> int:
-        """Degrees of freedom left, 2N - 3."""
-        return 2 * len(self.design) - 3
+        """Degrees of freedom left: 2N - 3, and 2N - 6 with a stretch."""
+        return 2 * len(self.design) - (3 if self.stretch is None else 6)
 
     @property
     def chance(self) -> float:
@@ -106,6 +128,8 @@ class Fit:
         propagation, JCGM 100:2008, 5.2.) It is the uncertainty of the fit alone: a hole that
         wandered from its design is off by its wander as well.
         """
+        if self.stretch_covariance is not None:
+            return self._stretched(points, self.stretch_covariance)
         weight = self.sigma**-2.0
         mapped = self.apply(self.design)
         middle = (weight[:, None] * mapped).sum(axis=0) / weight.sum()
@@ -116,6 +140,13 @@ class Fit:
             np.eye(2) / weight.sum() + turned[:, :, None] * turned[:, None, :] / spread
         )
         return covariance
+
+    def _stretched(self, points: ArrayLike, parameters: NDArray[np.float64]) -> NDArray[np.float64]:
+        given = np.atleast_2d(np.asarray(points, dtype=np.float64))[:, :2]
+        basis = np.column_stack((np.ones(len(given)), given * ((-1.0, 1.0) if self.mirror else (1.0, 1.0))))
+        variance = np.einsum("ni,ij,nj->n", basis, parameters, basis)
+        spread: NDArray[np.float64] = variance[:, None, None] * np.eye(2)
+        return spread
 
     def angle_sigma(self) -> float:
         """Standard deviation of the angle, rad."""

@@ -19,6 +19,10 @@ from drypoint.reference.fit import Fit, ellipses
 
 MOST_PAIRS = 200
 """Up to this many candidate holes every pair is tried; of more, those nearest to the hull's edge."""
+MOST_ROUNDS = 6
+"""Rounds of exchanging chosen holes; two or three are usual."""
+LEAST_GAIN = 1e-9
+"""An exchange must lower the worst error by more than this, mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,7 +173,7 @@ def next_hole(
     targets: ArrayLike,
     *,
     sigma: float = 0.02,
-    hole_sigma: float = 0.0,
+    hole_sigma: ArrayLike = 0.0,
     rings: ArrayLike = 0.0,
 ) -> tuple[Advice, ...]:
     """Candidates ranked by how much a touch there would help the worst target.
@@ -178,6 +182,7 @@ def next_hole(
     ----------
     candidates : (K, 2) holes not touched yet, board frame
     targets : (M, 2) holes and pads that must be hit, board frame
+    hole_sigma : float or (K,) how far each candidate may lie from its design, mm
     rings : (M,) ring of the design at each target, mm; 0 ranks by position error alone
     """
     places, aims = as_points(candidates), as_points(targets)
@@ -186,7 +191,7 @@ def next_hole(
     slack = np.broadcast_to(np.asarray(rings, dtype=np.float64), (len(aims),))
     middle = fit.design.mean(axis=0)
     known = _information(as_points(fit.design - middle), fit.sigma).sum(axis=0)
-    total = np.full(len(places), math.hypot(sigma, hole_sigma))
+    total = _totals(sigma, hole_sigma, len(places))
     more = known + _information(as_points(places - middle), total)
     aims = as_points(aims - middle)
     now = float(_worst_error(known[None], aims, slack)[0])
@@ -195,18 +200,29 @@ def next_hole(
 
 
 def choose_holes(
-    candidates: ArrayLike, targets: ArrayLike, count: int = 3, *, sigma: float = 0.02, hole_sigma: float = 0.0
+    candidates: ArrayLike,
+    targets: ArrayLike,
+    count: int = 3,
+    *,
+    sigma: float = 0.02,
+    hole_sigma: ArrayLike = 0.0,
 ) -> tuple[int, ...]:
     """Which holes to use: the best pair, then the ones that help the worst target most.
 
-    Give only holes drilled in the set-up that is to be found again: others have moved already.
+    From three on, holes are exchanged one by one as long as that lowers the worst target's error:
+    the best three are seldom the best pair and one more. Give only holes drilled in the set-up that
+    is to be found again: others have moved already.
+
+    Parameters
+    ----------
+    hole_sigma : float or (K,) how far each candidate may lie from its design, mm
     """
     places, aims = as_points(candidates), as_points(targets)
     if len(places) < 2 or not len(aims):
         return tuple(range(min(len(places), count)))
     middle = places.mean(axis=0)
     places, aims = as_points(places - middle), _hull(as_points(aims - middle))
-    told = _information(places, np.full(len(places), math.hypot(sigma, hole_sigma)))
+    told = _information(places, _totals(sigma, hole_sigma, len(places)))
     pool = _outermost(places)
     pairs = [(i, j) for i, j in combinations(pool, 2) if np.hypot(*(places[i] - places[j])) > 1e-6]
     if not pairs:
@@ -218,7 +234,32 @@ def choose_holes(
         rest = [k for k in range(len(places)) if k not in chosen]
         errors = _worst_error(told[chosen].sum(axis=0) + told[rest], aims, slack)
         chosen.append(rest[int(np.argmin(errors))])
-    return tuple(chosen)
+    return tuple(_exchanged(chosen, told, pool, aims))
+
+
+def _exchanged(chosen: list[int], told: NDArray[np.float64], pool: list[int], aims: Points) -> list[int]:
+    """Another hole for one of those chosen, as long as that lowers the worst error."""
+    slack = np.zeros(len(aims))
+    best = float(_worst_error(told[chosen].sum(axis=0)[None], aims, slack)[0])
+    for _ in range(MOST_ROUNDS if len(chosen) > 2 else 0):
+        before = best
+        for place in range(len(chosen)):
+            others = [k for at, k in enumerate(chosen) if at != place]
+            rest = [k for k in pool if k not in chosen]
+            if not rest:
+                return chosen
+            errors = _worst_error(told[others].sum(axis=0) + told[rest], aims, slack)
+            if errors.min() < best - LEAST_GAIN:
+                best = float(errors.min())
+                chosen[place] = rest[int(np.argmin(errors))]
+        if best == before:
+            break
+    return chosen
+
+
+def _totals(sigma: float, hole_sigma: ArrayLike, count: int) -> NDArray[np.float64]:
+    """(K,) standard deviation of each candidate, touched."""
+    return np.hypot(sigma, np.broadcast_to(np.asarray(hole_sigma, dtype=np.float64), (count,)))
 
 
 def _hull(points: Points) -> Points:

@@ -51,7 +51,7 @@ DESIGN = ("source", "board")
 BOARD = (*DESIGN, "copies", "bits")
 LAYOUT = (*BOARD, "blank")
 CUTS = (*LAYOUT, "bits", "cuts", "imported")
-FIT = (*LAYOUT, "setup", "reference")
+FIT = (*LAYOUT, "setup", "reference", "stretch")
 SURFACE = (*FIT, "touches")
 PASSES = (*SURFACE, "bits", "cuts", "imported", "passes", "pass", "observation", "island touch", "coupon")
 
@@ -198,7 +198,7 @@ class Derived:
         width = self.board(snap).width
         return self._memo.get(
             f"fit {setup}",
-            snap.key(*FIT, "reference"),
+            snap.key(*FIT),
             lambda: fit_of_touched(snap, touched, setup, width),
         )
 
@@ -300,7 +300,7 @@ class Derived:
             layout=layout,
             cuts=self.cuts_ready(snap),
             grooves_key=memo.peek("grooves key", snap.key(*CUTS)),
-            fit=laid if len(touched) < 2 else memo.peek(f"fit {snap.setup}", snap.key(*FIT, "reference")),
+            fit=laid if len(touched) < 2 else memo.peek(f"fit {snap.setup}", snap.key(*FIT)),
             surface=memo.peek("surface", snap.key("touches")),
             passes=self.passes_ready(snap),
         )

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, fields
 
 from drypoint.bits.model import Drill, EndMill, Speeds, VBit
 from drypoint.board.model import Side
+from drypoint.reference.fit import HOLE_WANDER, MARK_WANDER, TOUCH_SIGMA
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,10 +166,15 @@ class PassSettings:
 
 @dataclass(frozen=True, slots=True)
 class ReferenceSettings:
-    """What is believed of touched holes, mm (standard deviations)."""
+    """How reference holes are found, and what is believed of them, mm (standard deviations).
 
-    touch_sigma: float = 0.02
-    hole_sigma: float = 0.05
+    ``way`` is one of `drypoint.reference.fit.TOUCH_SIGMA`: by eye, by the light spot or by the rim.
+    """
+
+    way: str = "eye"
+    touch_sigma: float = TOUCH_SIGMA["eye"]
+    hole_sigma: float = HOLE_WANDER
+    mark_sigma: float = MARK_WANDER
 
 
 @dataclass(frozen=True, slots=True)
@@ -185,6 +191,8 @@ class MachineSettings:
     baud: int = 115200
     travel: tuple[float, float, float] | None = None
     play: tuple[float, float] = (0.02, 0.02)
+    one_side: bool = True
+    """Whether holes and marks are reached from one side, so that play is taken up the same way."""
     contact: bool | None = None
     spindle_switched: bool | None = None
     homing: bool | None = None

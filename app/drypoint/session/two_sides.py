@@ -13,6 +13,7 @@ from typing import Any
 from drypoint.board.model import Side
 from drypoint.geometry.points import Points, as_points
 from drypoint.geometry.rigid import Rigid
+from drypoint.reference.affine import LEAST_HOLES, stretched
 from drypoint.reference.fit import Fit, fit_rigid
 from drypoint.reference.registration import across, turned
 from drypoint.session.layout import Layout
@@ -42,14 +43,25 @@ def design_places(snap: Snapshot, touched: list[Mapping[str, Any]], width: float
 
 
 def fit_of_touched(snap: Snapshot, touched: list[Mapping[str, Any]], setup: int, width: float) -> Fit:
-    """The fit of a clamping; mirrored where the side being milled looks down in it."""
-    return fit_rigid(
+    """The fit of a clamping; mirrored where the side being milled looks down in it.
+
+    Scale and squareness are corrected only where that was chosen for the clamping, from four holes on.
+    """
+    believed = snap.settings.reference
+    fit = fit_rigid(
         design_places(snap, touched, width),
         [one["touched"] for one in touched],
         mirror=snap.face(setup) is not snap.settings.board.side,
         sigma=[one["sigma"] for one in touched],
-        hole_sigma=snap.settings.reference.hole_sigma,
+        hole_sigma=[believed.mark_sigma if one.get("mark") else believed.hole_sigma for one in touched],
     )
+    return stretched(fit) if stretch_chosen(snap, setup) and len(touched) >= LEAST_HOLES else fit
+
+
+def stretch_chosen(snap: Snapshot, setup: int) -> bool:
+    """Whether scale and squareness are to be corrected in a clamping."""
+    said = [bool(one.data["on"]) for one in snap.records["stretch"] if one.data["setup"] == setup]
+    return bool(said) and said[-1]
 
 
 def carried(placing: Fit | Rigid, snap: Snapshot, setup: int, layout: Layout) -> Fit | Rigid:

@@ -1,4 +1,4 @@
-"""Reference holes at the machine: touch them, say how well the board is found."""
+"""Reference holes at the machine: touch them in one of several ways, say how well the board is found."""
 
 from __future__ import annotations
 
@@ -17,6 +17,12 @@ from drypoint.session.session import Session
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.station import Station
 from drypoint.session.two_sides import carried, design_places
+
+SPOT = "light spot"
+"""The way of finding in which another head than the spindle is over the hole."""
+TAKE_UP = 0.3
+"""Holes are gone to from this far towards smaller x and y, so that play is taken up one way, mm."""
+HAND_OFF = "Hold the board, not the bit; spindle off and still."
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -89,9 +95,9 @@ def touch_hole_here(session: Session, station: Station, mark: Cut) -> tuple[floa
             "Set it by hand wheel first, at a place you know: the corner, or this hole.",
         )
     x, y, _ = station.controller.place()
+    heading = station.controller.heading[:2]
     station.place.raise_to(station.place.clearance)
-    keep_hole(session, mark.label, (float(mark.path[0][0]), float(mark.path[0][1])), (x, y))
-    return x, y
+    return _keep_seen(session, mark, (x, y), heading)
 
 
 def touch_hole(
@@ -99,13 +105,13 @@ def touch_hole(
 ) -> tuple[float, float]:
     """Have the bit brought over a reference hole and keep where it was found, work coordinates."""
     place = station.place
-    place.raise_to(place.clearance)
-    station.controller.move((*expected, None))
+    go_over(station, expected)
     answer = place.ask(
         Request(
             RequestKind.JOG_TO,
             f"Over reference hole {mark.label}",
-            f"Bring the bit exactly over reference hole {mark.label}, about 1 mm above it.",
+            f"Bring the bit exactly over reference hole {mark.label}, about 1 mm above it. Come from the "
+            "left and from below at the end: play is taken up the same way at every hole then.",
             place=expected,
         )
     )
@@ -113,18 +119,109 @@ def touch_hole(
         raise MachineError(
             "The bit was brought there by hand wheel: the controller saw nothing of it.",
             f"reference hole {mark.label}",
-            "Set the place of the bit by hand wheel at a spot you know; then jog to the hole.",
+            "Choose the way by hand wheel; or jog to the hole.",
         )
     x, y, _ = station.controller.place()
+    heading = station.controller.heading[:2]
     place.raise_to(place.clearance)
-    keep_hole(session, mark.label, (float(mark.path[0][0]), float(mark.path[0][1])), (x, y))
+    return _keep_seen(session, mark, (x, y), heading)
+
+
+def go_over(station: Station, at: tuple[float, float]) -> None:
+    """Go above a place at the clearance height, from smaller x and y."""
+    place = station.place
+    place.raise_to(place.clearance)
+    station.controller.move((at[0] - TAKE_UP, at[1] - TAKE_UP, None))
+    station.controller.move((*at, None))
+
+
+def set_over_hole(session: Session, station: Station, mark: Cut, at: tuple[float, float]) -> None:
+    """The bit was brought over a hole by hand wheel: its position is *set* to ``at``, and kept.
+
+    Nothing moves; the controller has seen nothing of the wheels and cannot be asked.
+
+    Parameters
+    ----------
+    at : work coordinates, mm: where the hole is expected, or what the dials of the wheels say
+    """
+    station.controller.set_work(x=at[0], y=at[1])
+    keep_hole(session, mark.label, _design(mark), at, mark=is_mark(mark), way="wheel")
+
+
+def shift_to_hole(
+    session: Session, station: Station, mark: Cut, at: tuple[float, float]
+) -> tuple[float, float]:
+    """Go to where a hole should be and have the board shifted until it sits there.
+
+    A board that was found already, or whose copper was touched, has been moved by this: then a new
+    clamping begins.
+    """
+    place = station.place
+    go_over(station, at)
+    place.ask(
+        Request(
+            RequestKind.SHIFT,
+            f"Shift the board to reference hole {mark.label}",
+            f"Lower the bit to about 1 mm, then shift the board until hole {mark.label} sits under it. Where "
+            "another hole was set before, turn the board about that one. Clamp it.",
+            (HAND_OFF,),
+            place=at,
+        )
+    )
+    x, y, _ = station.controller.place()
+    place.raise_to(place.clearance)
+    snap = session.snapshot
+    heights = snap.latest("touches")
+    found = {one.data["label"] for one in snap.records["reference"] if one.data["setup"] == snap.setup}
+    touched_here = heights is not None and heights.data["setup"] == snap.setup
+    if touched_here or len(found - {mark.label}) > 1:
+        moved(session, "shifted under the bit")
+    keep_hole(session, mark.label, _design(mark), (x, y), mark=is_mark(mark), way="shift")
     return x, y
 
 
+def is_mark(cut: Cut) -> bool:
+    """Whether it is a mark in the waste, as told by its label."""
+    return cut.label.startswith("R")
+
+
+def _design(cut: Cut) -> tuple[float, float]:
+    return float(cut.path[0][0]), float(cut.path[0][1])
+
+
+def _keep_seen(
+    session: Session, mark: Cut, at: tuple[float, float], heading: tuple[int, ...]
+) -> tuple[float, float]:
+    """Keep a place that was jogged to; with the light spot over the hole the spindle is beside it."""
+    settings = session.settings
+    sigma = settings.reference.touch_sigma
+    if settings.reference.way == SPOT:
+        at = (at[0] - settings.laser.head[0], at[1] - settings.laser.head[1])
+        sigma = float(np.hypot(sigma, settings.laser.head_sigma))
+    keep_hole(session, mark.label, _design(mark), at, mark=is_mark(mark), sigma=sigma, approach=heading)
+    return at
+
+
 def keep_hole(
-    session: Session, label: str, design: tuple[float, float], touched: tuple[float, float]
+    session: Session,
+    label: str,
+    design: tuple[float, float],
+    touched: tuple[float, float],
+    *,
+    mark: bool = False,
+    way: str = "",
+    sigma: float | None = None,
+    approach: tuple[int, ...] = (0, 0),
 ) -> None:
-    """Keep where a reference hole was found in this clamping; an earlier touch of it is set aside."""
+    """Keep where a reference hole was found in this clamping; an earlier touch of it is set aside.
+
+    Parameters
+    ----------
+    mark : whether it was pricked by the V-bit
+    way : how it was found; the way chosen if not given
+    sigma : of the touch, mm; what is set if not given
+    approach : direction of the last move of x and y: +1, -1, or 0 where it is not known
+    """
     snap = session.snapshot
     again = tuple(
         record.id
@@ -140,9 +237,31 @@ def keep_hole(
             "label": label,
             "design": list(design),
             "touched": list(touched),
-            "sigma": snap.settings.reference.touch_sigma,
+            "sigma": snap.settings.reference.touch_sigma if sigma is None else sigma,
+            "mark": mark,
+            "way": way or snap.settings.reference.way,
+            "approach": list(approach),
         },
     )
+
+
+def forget_hole(session: Session, label: str) -> None:
+    """Set a touch of this clamping aside: it was wrong, or is to be left out."""
+    snap = session.snapshot
+    session.job.set_aside(
+        "reference",
+        tuple(
+            record.id
+            for record in snap.records["reference"]
+            if record.data["label"] == label and record.data["setup"] == snap.setup
+        ),
+    )
+    session.touched("reference")
+
+
+def choose_stretch(session: Session, on: bool) -> None:
+    """Correct scale and squareness in this clamping, or no longer: only ever a person's own choice."""
+    session.keep("stretch", {"setup": session.snapshot.setup, "on": on})
 
 
 def fit_facts(session: Session, snap: Snapshot | None = None) -> FitFacts:

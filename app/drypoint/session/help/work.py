@@ -132,17 +132,30 @@ PASSES = {
 }
 
 REFERENCE = {
+    "way": Help(
+        "How the bit is brought over a reference hole: sighted by eye with a lens (0.03 mm is usual), by the "
+        "laser's light spot (0.1 mm), or by contacts with the hole's rim (0.015 mm).",
+        "The expected errors are those of another way then.",
+    ),
     "touch_sigma": Help(
-        "How exactly the bit is set over a reference hole, as a standard deviation.",
+        "How exactly the bit is set over a reference hole, as a standard deviation. Touch one hole five "
+        "times: two thirds of the values lie within this of their mean.",
         "Too small a value makes the fit look surer than it is; too large hides a hole touched wrongly.",
         0.01,
         0.1,
     ),
     "hole_sigma": Help(
-        "How exactly the holes themselves lie where the design says, as a standard deviation.",
+        "How exactly drilled holes lie where the design says, as a standard deviation. Thin drills wander "
+        "by some 0.05 mm.",
         "Too small a value makes the fit look surer than it is; too large hides a hole touched wrongly.",
         0.01,
         0.1,
+    ),
+    "mark_sigma": Help(
+        "The same for the reference holes pricked by the V-bit, which is stiff and does not wander.",
+        "Too small a value makes the fit look surer than it is; too large hides a hole touched wrongly.",
+        0.005,
+        0.05,
     ),
 }
 
@@ -186,6 +199,12 @@ MACHINE = {
         "Too small a value promises positions that are not met; measure it and enter what you found.",
         0,
         0.1,
+    ),
+    "one_side": Help(
+        "Whether holes and marks are reached from smaller x and y always, so that the play of the axes is "
+        "taken up the same way at each. Costs a tenth of a second a hole.",
+        "Without it holes reached from both sides lie apart by the play. It cannot help where the cutting "
+        "force pushes an axis across its play.",
     ),
     "contact": Help(
         "Whether the controller has an input for the contact circuit of bit and copper.",
