@@ -95,8 +95,8 @@ def test_the_demo_legend_keeps_off_holes_and_pads(ready):
     )
     assert shapely.distance(points, holes).min() >= chosen.clear + chosen.spot / 2 - 0.005
     assert shapely.distance(points, board.legend).max() < 1e-6
-    assert marks.covered > 0.6
-    assert marks.spilled < 0.01
+    assert marks.covered > 0.9
+    assert marks.spilled < 0.05  # rows of discs keep the drawn edge on average
 
 
 def test_the_legend_of_the_other_side_is_mirrored_by_the_fit_alone(ready):

@@ -16,6 +16,7 @@ from shapely import Geometry
 from drypoint.board.load import load_board_from_bytes
 from drypoint.board.model import Board, Role
 from drypoint.board.panel import moves_of
+from drypoint.cuts.legend import Legend
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
@@ -26,6 +27,7 @@ from drypoint.session.codec import from_json
 from drypoint.session.copies import placed_copies, with_copies
 from drypoint.session.imported import ReadyProgram, read_ready, ready_findings, ready_grooves
 from drypoint.session.layout import Layout, lay_out
+from drypoint.session.marks import plan_marks, planned_by
 from drypoint.session.memo import Memo
 from drypoint.session.plans import (
     CarriedSurface,
@@ -157,6 +159,19 @@ class Derived:
             return replace(plan, findings=(*plan.findings, *ready_findings(ready)))
 
         return self._memo.get("cuts", snap.key(*CUTS), compute)
+
+    def legend(self, snap: Snapshot, progress: Progress | None = None) -> Legend:
+        """Rows of marks on the side that looks up, board frame.
+
+        Raises
+        ------
+        PlanError
+            There is no legend, or nothing of it is left beside pads and holes.
+        """
+        board, chosen = self.board(snap, progress), snap.settings.laser
+        own = snap.face() is snap.settings.board.side
+        key = f"{snap.key(*BOARD)} {planned_by(chosen)} {own}"
+        return self._memo.get("legend", key, lambda: plan_marks(board, chosen, own=own, progress=progress))
 
     def cuts_ready(self, snap: Snapshot) -> CutPlan | None:
         """The cuts if they are computed already."""

@@ -6,7 +6,7 @@ import math
 from dataclasses import replace
 
 from drypoint.cuts.burn_grid import BurnGrid
-from drypoint.cuts.legend import Legend, LegendStyle, keep_free, plan_legend
+from drypoint.cuts.legend import Legend
 from drypoint.errors import PlanError
 from drypoint.geometry.rigid import Rigid
 from drypoint.program.laser import LaserProgram, LaserSettings, line_program, pulse_program
@@ -19,21 +19,6 @@ from drypoint.session.plans import Placing
 from drypoint.session.settings import LaserSection, MarkingMaterial, Settings
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.work import preset_of
-
-
-def legend_style(chosen: LaserSection) -> LegendStyle:
-    """The style of rows that is set."""
-    return LegendStyle(
-        pulses=chosen.pulses,
-        pitch=chosen.pitch,
-        spot=chosen.spot,
-        widest=chosen.widest,
-        hatch=chosen.hatch,
-        hatch_angle=chosen.hatch_angle,
-        clear=chosen.clear,
-        ring=chosen.ring,
-        plane=LegendStyle().plane if chosen.planes else 0.0,
-    )
 
 
 def laser_settings(settings: Settings, scale: float | None = None) -> LaserSettings:
@@ -61,10 +46,7 @@ def legend_marks(derived: Derived, snap: Snapshot, progress: Progress | None = N
     PlanError
         There is no legend, or nothing of it is left beside pads and holes.
     """
-    board, style = derived.board(snap), legend_style(snap.settings.laser)
-    own = snap.face() is snap.settings.board.side
-    free = keep_free(board, style, board.nets if own else board.other_copper)
-    return plan_legend(board.legend, style, free=free, inside=board.outline, progress=progress)
+    return derived.legend(snap, progress)
 
 
 def spot_fit(derived: Derived, snap: Snapshot) -> Rigid:

@@ -231,6 +231,8 @@ class LaserSection:
     """Direction of those rows, rad."""
     widest: float = 0.6
     """A shape wider than this is filled, mm."""
+    single: bool = False
+    """One row along every stroke, however wide it is drawn."""
     clear: float = 0.1
     """From a mark's edge to a pad or hole, mm."""
     ring: float = 0.4

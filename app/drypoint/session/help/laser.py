@@ -64,10 +64,14 @@ LASER = {
         "degrees",
     ),
     "widest": Help(
-        "A shape wider than this is filled with rows; a narrower one gets one row along its middle.",
-        "Too small fills plain strokes; too large leaves fills as thin lines.",
+        "A shape wider than this gets a hatch; a narrower one gets rows along its edges.",
+        "Too small hatches plain strokes; too large takes longer round corners.",
         0.3,
         1,
+    ),
+    "single": Help(
+        "One row along the middle of every stroke, instead of as many as cover it.",
+        "Quicker, but strokes look thinner than drawn.",
     ),
     "clear": Help(
         "Distance kept between the edge of a mark and a pad or hole.",

@@ -1,0 +1,58 @@
+"""Rows of marks for a legend, from the settings of the laser."""
+
+from __future__ import annotations
+
+from drypoint.board.model import Board
+from drypoint.cuts.legend import Legend, LegendStyle, keep_free, plan_legend
+from drypoint.progress import Progress
+from drypoint.session.settings import LaserSection
+
+PLANNED_BY = (
+    "pulses",
+    "pitch",
+    "spot",
+    "widest",
+    "single",
+    "hatch",
+    "hatch_angle",
+    "clear",
+    "ring",
+    "planes",
+)
+"""Settings of the laser that rows depend on; power, feed and material are not among them."""
+
+
+def legend_style(chosen: LaserSection) -> LegendStyle:
+    """The style of rows that is set."""
+    return LegendStyle(
+        pulses=chosen.pulses,
+        pitch=chosen.pitch,
+        spot=chosen.spot,
+        widest=chosen.widest,
+        single=chosen.single,
+        hatch=chosen.hatch,
+        hatch_angle=chosen.hatch_angle,
+        clear=chosen.clear,
+        ring=chosen.ring,
+        plane=LegendStyle().plane if chosen.planes else 0.0,
+    )
+
+
+def planned_by(chosen: LaserSection) -> str:
+    """Changes when one of the settings that rows depend on does."""
+    return repr(tuple(getattr(chosen, name) for name in PLANNED_BY))
+
+
+def plan_marks(board: Board, chosen: LaserSection, *, own: bool, progress: Progress | None = None) -> Legend:
+    """Rows of marks, board frame.
+
+    ``own``: the side that is marked is the one being milled; else the other, seen through the board.
+
+    Raises
+    ------
+    PlanError
+        There is no legend, or nothing of it is left beside pads and holes.
+    """
+    style = legend_style(chosen)
+    free = keep_free(board, style, board.nets if own else board.other_copper)
+    return plan_legend(board.legend, style, free=free, inside=board.outline, progress=progress)
