@@ -145,7 +145,8 @@ def wide_parts(shape: Any, width: float) -> Any:
     """What of a shape (or of each of many) is wider than ``width`` mm: opened by a disc, corners kept."""
     half = width / 2.0
     core = shapely.buffer(shape, -half)
-    grown = shapely.buffer(core, half * 1.05, join_style="mitre", mitre_limit=2.0)
+    with np.errstate(all="ignore"):  # GEOS divides by the length of edges that have none
+        grown = shapely.buffer(core, half * 1.05, join_style="mitre", mitre_limit=2.0)
     return shapely.intersection(grown, shape)
 
 
