@@ -16,6 +16,7 @@ from numpy.typing import NDArray
 from scipy.special import ndtr
 
 from drypoint.bench.imperfect import Faults, Mishap, Path
+from drypoint.bench.mishaps import look
 from drypoint.bench.planner import Triple
 from drypoint.bench.shape import CutShape
 from drypoint.bench.sheet import Sheet
@@ -29,10 +30,10 @@ NEAR_COPPER = 0.6
 """Above this height over the copper no touch is possible, whatever its noise, mm."""
 PROBE_SAMPLE = 0.005
 """Step between samples of a probing move, mm."""
+WALL = 17
+"""Samples within such a step where a bit meets a wall sideways."""
 FAST_TOUCH = 100.0 / 60.0
 """Speed (mm/s) whose push the sheet's spring is stated for."""
-DRAG = 0.02
-"""A still bit dragged sideways deeper than this in copper is a mishap, mm."""
 
 
 class Body:
@@ -154,20 +155,27 @@ class Body:
         if self.clip_at_bit:
             return None if away else 0.0
         self.flush()
-        length = float(np.linalg.norm(np.array(end) - np.array(start)))
+        begin, way = np.array(start), np.array(end) - np.array(start)
+        length = float(np.linalg.norm(way))
         count = max(2, int(length / PROBE_SAMPLE) + 2)
-        share = np.linspace(0.0, 1.0, count)[:, None]
-        tips = self._tips(np.array(start) + share * (np.array(end) - np.array(start)))
-        gap = self._gap(tips) - self._touch_error(tips, speed)
-        hit = np.flatnonzero((gap > 0.0) if away else (gap <= 0.0))
-        if not len(hit):
-            return None
+        share = np.linspace(0.0, 1.0, count)
+        error = self._touch_error(self._tips(begin + way[None, :]), speed)
+
+        def changed(shares: Floats) -> tuple[Floats, NDArray[np.int64]]:
+            gap = self._gap(self._tips(begin + shares[:, None] * way)) - error
+            return gap, np.flatnonzero((gap > 0.0) if away else (gap <= 0.0))
+
+        gap, hit = changed(share)
+        if not len(hit) or hit[0] == 0:
+            return 0.0 if len(hit) else None
         at = int(hit[0])
-        if at == 0:
-            return 0.0
+        if np.isinf(gap[at - 1 : at + 1]).any():  # a wall: looked at more finely
+            share = np.linspace(share[at - 1], share[at], WALL)
+            gap, hit = changed(share)
+            at = int(hit[0]) if len(hit) else WALL - 1
         a, b = gap[at - 1], gap[at]
         inner = a / (a - b) if np.isfinite(a) and np.isfinite(b) and a != b else 1.0
-        return float((at - 1 + inner) / (count - 1) * length)
+        return float((share[at - 1] + inner * (share[at] - share[at - 1])) * length)
 
     # what hands and faults do
 
@@ -329,7 +337,8 @@ class Body:
         where = sheet.to_sheet(tips[at, :2])
         inside = (where >= 0.0).all(axis=1) & (where <= (sheet.width, sheet.height)).all(axis=1)
         depth = np.where(inside, sheet.top(tips[at, :2]) - tips[at, 2], -1.0)
-        self._look_for_mishaps(tips, at, depth, path, index)
+        still = None if self.turning else CutShape.of(self._bit()).shank
+        self.mishaps += look(sheet, tips, at, depth, path.rapid[index[at]], still)
         if self.turning and (depth > 0.0).any():
             depth = np.where(depth > 0.0, depth - self._yield(tips[at], where), depth)
             turning = CutShape.of(self._bit(), runout=self.faults.runout, blunt=self.blunt)
@@ -355,25 +364,6 @@ class Body:
             wave += np.sin(size * (where[:, 0] * np.cos(turn) + where[:, 1] * np.sin(turn)) + phase)
         give = self.sheet.give(tips[:, :2])
         return np.asarray(self.faults.lift * ndtr(wave / norm) + self.faults.push * give, dtype=np.float64)
-
-    def _look_for_mishaps(
-        self, tips: Floats, at: NDArray[np.int64], depth: Floats, path: Path, index: NDArray[np.int64]
-    ) -> None:
-        before = np.maximum(at - 1, 0)
-        step = tips[at] - tips[before]
-        sideways = np.hypot(step[:, 0], step[:, 1]) > 1e-4
-        deep = depth > DRAG
-        rapid = path.rapid[index[at]] & deep & (sideways | (step[:, 2] < -1e-4))
-        dragged = deep & sideways & (not self.turning)
-        plunged = deep & (step[:, 2] < -1e-4) & (depth > 0.3) & (not self.turning)
-        for mask, what in (
-            (rapid, "a rapid move in the copper"),
-            (dragged, "a still bit was dragged through the copper"),
-            (plunged, "a still bit was driven into the copper"),
-        ):
-            if mask.any():
-                x, y, z = tips[at[int(mask.argmax())]]
-                self._mishap(what, (float(x), float(y), float(z)))
 
     def _mark(self, tips: Floats, index: NDArray[np.int64], path: Path) -> None:
         where = self.sheet.to_sheet(tips[:, :2] + self.spot)

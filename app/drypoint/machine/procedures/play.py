@@ -1,0 +1,194 @@
+"""Guided measurement of the play of an axis: contact made and broken on one wall, or a dial gauge.
+
+Contact made is a reading with the play taken up one way, contact broken one with it taken up the
+other way, on the very same wall. So their difference is the play, however far the bit ran on.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from drypoint.errors import MachineError
+from drypoint.machine.axes import Target
+from drypoint.machine.operator import Request, RequestKind
+from drypoint.machine.procedures.sideways import FAST, LONGEST, SLOW, require_clip
+from drypoint.machine.procedures.touching import lift_free
+from drypoint.machine.procedures.workplace import Workplace
+from drypoint.progress import Progress
+from drypoint.reference.play import AxisReport, Play, evaluate_axis, play_from_contacts
+
+CYCLES = 5
+"""Readings from either side (ISO 230-2 asks for five)."""
+FREE = 1.0
+"""Farthest that is gone back for the contact to break, mm: more play than this is a broken nut."""
+RUN_UP = 1.0
+"""Distance from which a gauge's target is approached, mm: more than any play."""
+SETTLED = 0.2
+"""How far the bit starts off the wall in each cycle, mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class Contacts:
+    """Readings of one axis, mm: where contact was made and where it broke."""
+
+    axis: str
+    made: tuple[float, ...]
+    broke: tuple[float, ...]
+
+    @property
+    def play(self) -> Play:
+        """Evaluated: reversal value and repeatability in ISO 230-2's terms."""
+        return play_from_contacts(self.made, self.broke)
+
+
+def play_by_contact(
+    place: Workplace,
+    axis: str,
+    sign: int,
+    *,
+    farthest: float = 2.0,
+    cycles: int = CYCLES,
+    progress: Progress | None = None,
+) -> Contacts:
+    """Contact made and broken on one wall, time and again; then the bit goes back to where it stood.
+
+    For x and y the bit stands beside a wall of copper, below its top; for z above the copper. A cycle
+    more is made than counts: the first one settles the axis.
+
+    Parameters
+    ----------
+    axis : "x", "y" or "z"
+    sign : +1 where the wall lies towards larger readings; z is felt downwards
+    farthest : mm
+
+    Raises
+    ------
+    MachineError
+        No wall is met, or the contact does not break or is not steady.
+    """
+    require_clip(place)
+    index = "xyz".index(axis)
+    start = place.controller.place()
+    way = -1 if axis == "z" else sign
+    end = start[index] + way * min(farthest, LONGEST)
+    made: list[float] = []
+    broke: list[float] = []
+    fast = place.controller.feel(_target(axis, end), FAST)
+    if not fast.touched:
+        place.controller.move(_target(axis, start[index]), FAST)
+        raise MachineError(
+            f"No wall was met within {farthest:.1f} mm.",
+            f"play of {axis}",
+            "Bring the bit nearer to it, deep enough, and see that the clip is on this copper.",
+        )
+    near = fast.work[index]
+    back = near - way * SETTLED
+    beyond = near + way * SETTLED
+    for cycle in range(cycles + 1):
+        if progress is not None:
+            progress.step(cycle / (cycles + 1), f"cycle {cycle} of {cycles}")
+        place.controller.move(_target(axis, back), FAST)
+        touched = place.controller.feel(_target(axis, beyond), SLOW)
+        if not touched.touched:
+            _give_up(place, axis, start[index])
+        left = place.controller.leave(_target(axis, touched.work[index] - way * FREE), SLOW)
+        if not left.touched:
+            _give_up(place, axis, start[index])
+        if cycle:
+            made.append(touched.work[index])
+            broke.append(left.work[index])
+    place.controller.move(_target(axis, start[index]), FAST)
+    if axis == "z":
+        lift_free(place, start[2])
+    return Contacts(axis, tuple(made), tuple(broke))
+
+
+def _give_up(place: Workplace, axis: str, home: float) -> None:
+    place.controller.move(_target(axis, home), FAST)
+    raise MachineError(
+        "The contact is not steady: it was not made again, or did not break.",
+        f"play of {axis}",
+        "Clean wall and bit; look at clip and wire. A chip may hang between them.",
+    )
+
+
+def _target(axis: str, value: float) -> Target:
+    x, y, z = (value if axis == name else None for name in "xyz")
+    return x, y, z
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class GaugeReadings:
+    """What a dial gauge read at targets approached from below and from above, mm."""
+
+    axis: str
+    targets: tuple[float, ...]
+    up: tuple[tuple[float, ...], ...]
+    down: tuple[tuple[float, ...], ...]
+
+    @property
+    def report(self) -> AxisReport:
+        """ISO 230-2 evaluation; deviations are from the first target's mean reading."""
+        first = sum((*self.up[0], *self.down[0])) / (len(self.up[0]) + len(self.down[0]))
+        zero = self.targets[0] - first
+
+        def moved(rows: tuple[tuple[float, ...], ...]) -> list[list[float]]:
+            return [[value + zero for value in row] for row in rows]
+
+        return evaluate_axis(self.targets, moved(self.up), moved(self.down))
+
+
+def play_by_gauge(
+    place: Workplace,
+    axis: str,
+    *,
+    span: float = 0.0,
+    count: int = 1,
+    cycles: int = CYCLES,
+    progress: Progress | None = None,
+) -> GaugeReadings:
+    """Go to targets from both sides and have a dial gauge read at each, the bit where it stands first.
+
+    Parameters
+    ----------
+    axis : "x" or "y"; the gauge must be able to follow ``RUN_UP`` beyond the targets on either side
+    span, count : targets lie evenly over ``span`` mm from where the bit stands
+
+    Raises
+    ------
+    MachineError
+        Declined, or no number was given.
+    """
+    here = place.controller.place()["xyz".index(axis)]
+    targets = [here + (span * k / (count - 1) if count > 1 else 0.0) for k in range(count)]
+    up: list[list[float]] = [[] for _ in targets]
+    down: list[list[float]] = [[] for _ in targets]
+    feed = min(place.preset.max_rate[:2]) / 2.0
+    for cycle in range(cycles):
+        for order, side, kept in ((range(count), -1.0, up), (range(count - 1, -1, -1), 1.0, down)):
+            for k in order:
+                if progress is not None:
+                    done = cycle + (0.5 if side > 0 else 0.0) + 0.5 * len(kept[k]) / cycles
+                    progress.step(min(0.99, done / cycles), f"cycle {cycle + 1} of {cycles}")
+                place.controller.move(_target(axis, targets[k] + side * RUN_UP), feed)
+                place.controller.move(_target(axis, targets[k]), feed)
+                kept[k].append(_read(place, axis, cycle, side))
+    return GaugeReadings(
+        axis, tuple(targets), tuple(tuple(row) for row in up), tuple(tuple(row) for row in down)
+    )
+
+
+def _read(place: Workplace, axis: str, cycle: int, side: float) -> float:
+    came = "from below" if side < 0 else "from above"
+    answer = place.ask(
+        Request(
+            RequestKind.READ,
+            f"Read the gauge, {axis.upper()} {came}, cycle {cycle + 1}",
+            f"The axis came to its target {came}. What does the gauge read? Towards larger {axis.upper()} "
+            "counts as larger.",
+            net=axis,
+        )
+    )
+    if answer.value is None:
+        raise MachineError("No reading was given.", f"play of {axis}")
+    return answer.value
