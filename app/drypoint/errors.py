@@ -11,6 +11,8 @@ Every one says what is wrong, where, and what to do. Anything else that is raise
 
 from __future__ import annotations
 
+from drypoint.wording import as_text, say, strung
+
 
 class DrypointError(Exception):
     """Something the user can act on.
@@ -27,13 +29,18 @@ class DrypointError(Exception):
 
     def __init__(self, what: str, where: str = "", hint: str = "") -> None:
         super().__init__(what)
-        self.what = what
-        self.where = where
-        self.hint = hint
+        self.what = as_text(what)
+        self.where = as_text(where)
+        self.hint = as_text(hint)
 
     def __str__(self) -> str:
-        text = f"{self.where}: {self.what}" if self.where else self.what
-        return f"{text} {self.hint}" if self.hint else text
+        return str(self.text)
+
+    @property
+    def text(self) -> str:
+        """All of it in one line, which the window can say in another language."""
+        first = say("{where}: {what}", where=self.where, what=self.what) if self.where else self.what
+        return strung((first, self.hint))
 
     def as_dict(self) -> dict[str, str]:
         """The three parts, for scripts."""

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 
 from drypoint.bits.model import Bit, Drill, EndMill, Speeds, VBit
+from drypoint.wording import say
 
 TEETH = {VBit: 1, EndMill: 2, Drill: 2}
 """Cutting edges assumed (common practice)."""
@@ -61,14 +62,25 @@ def advise(bit: Bit, *, chip: float, speed: float, limits: MachineLimits) -> Adv
     if wanted > limits.spindle_max * 1.001:
         share = spindle / wanted
         warnings.append(
-            f"{bit.name} would like {wanted:.0f} turns a minute; this spindle reaches {spindle:.0f}"
-            f" ({share:.0%}). Feed is lowered to keep the chip load."
+            say(
+                "{name} would like {wanted:.0f} turns a minute; this spindle reaches "
+                "{spindle:.0f} ({share:.0%}). Feed is lowered to keep the chip load.",
+                name=bit.name,
+                wanted=wanted,
+                spindle=spindle,
+                share=share,
+            )
         )
     if wanted < limits.spindle_min * 0.999:
-        warnings.append(f"{bit.name} should turn slower than this spindle can: expect heat.")
+        warnings.append(say("{name} should turn slower than this spindle can: expect heat.", name=bit.name))
     feed = feed_for(spindle, TEETH[type(bit)], chip)
     if feed > limits.feed_max:
-        warnings.append(f"Feed is limited to {limits.feed_max:.0f} mm/min: chips are thinner than asked.")
+        warnings.append(
+            say(
+                "Feed is limited to {feed_max:.0f} mm/min: chips are thinner than asked.",
+                feed_max=limits.feed_max,
+            )
+        )
         feed = limits.feed_max
     plunge = min(feed if isinstance(bit, Drill) else feed / 3.0, limits.plunge_max)
     return Advice(Speeds(spindle, feed, plunge), tuple(warnings))
@@ -80,13 +92,31 @@ def check_speeds(bit: Bit, limits: MachineLimits) -> tuple[str, ...]:
     speeds = bit.speeds
     if not limits.spindle_min <= speeds.spindle <= limits.spindle_max:
         found.append(
-            f"{bit.name} asks for {speeds.spindle:.0f} turns a minute; the spindle does "
-            f"{limits.spindle_min:.0f} to {limits.spindle_max:.0f}."
+            say(
+                "{name} asks for {spindle:.0f} turns a minute; the spindle does "
+                "{spindle_min:.0f} to {spindle_max:.0f}.",
+                name=bit.name,
+                spindle=speeds.spindle,
+                spindle_min=limits.spindle_min,
+                spindle_max=limits.spindle_max,
+            )
         )
     if speeds.feed > limits.feed_max:
-        found.append(f"{bit.name} asks for {speeds.feed:.0f} mm/min; the machine does {limits.feed_max:.0f}.")
+        found.append(
+            say(
+                "{name} asks for {feed:.0f} mm/min; the machine does {feed_max:.0f}.",
+                name=bit.name,
+                feed=speeds.feed,
+                feed_max=limits.feed_max,
+            )
+        )
     if speeds.plunge > limits.plunge_max:
         found.append(
-            f"{bit.name} plunges at {speeds.plunge:.0f} mm/min; the machine does {limits.plunge_max:.0f}."
+            say(
+                "{name} plunges at {plunge:.0f} mm/min; the machine does {plunge_max:.0f}.",
+                name=bit.name,
+                plunge=speeds.plunge,
+                plunge_max=limits.plunge_max,
+            )
         )
     return tuple(found)

@@ -9,6 +9,7 @@ from typing import Any
 
 from drypoint.bits.model import Bit, Drill, EndMill, Speeds, VBit
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 SOURCE = "common practice"
 """What the default speeds rest on: there is no published table for such small spindles."""
@@ -48,7 +49,11 @@ class Library:
             if bit.name == name:
                 return bit
         known = ", ".join(bit.name for bit in self.bits)
-        raise InputError(f"There is no bit named '{name}'.", "bits", f"Known bits: {known}.")
+        raise InputError(
+            say("There is no bit named '{name}'.", name=name),
+            "bits",
+            say("Known bits: {known}.", known=known),
+        )
 
     def with_bit(self, bit: Bit) -> Library:
         """The library with a bit added, or the one of its name replaced."""
@@ -111,7 +116,9 @@ def bit_from_dict(values: dict[str, Any]) -> Bit:
     name = str(rest.get("name", kind))
     if kind not in KINDS:
         raise InputError(
-            f"There is no kind of bit called '{kind}'.", name, f"Use one of: {', '.join(KINDS)}."
+            say("There is no kind of bit called '{kind}'.", kind=kind),
+            name,
+            say("Use one of: {kinds}.", kinds=", ".join(KINDS)),
         )
     try:
         speeds = Speeds(**{word: float(value) for word, value in dict(rest.pop("speeds")).items()})
@@ -144,7 +151,7 @@ def check_bit(bit: Bit) -> None:
         sizes["step"] = bit.step
     for what, value in sizes.items():
         if not (math.isfinite(value) and value > 0.0):
-            raise InputError(f"The {what} must be more than 0.", bit.name)
+            raise InputError(say("The {what} must be more than 0.", what=what), bit.name)
 
 
 def to_json(library: Library) -> str:

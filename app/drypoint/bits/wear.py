@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 
+from drypoint.wording import say
+
 REPLACE_AT_MM = 20_000.0
 """mm a fine bit lasts in glass laminate before its cut widens (common practice, no source)."""
 REPLACE_AT_HOLES = 1_500
@@ -49,8 +51,12 @@ class Wear:
     def hints(self, share: float = 0.9) -> tuple[str, ...]:
         """Words for bits that have used ``share`` of their life."""
         return tuple(
-            f"{name} has cut {use.length / 1000.0:.1f} m and {use.holes} holes: "
-            "look at it, replace it if it leaves burrs."
+            say(
+                "{name} has cut {length:.1f} m and {holes} holes: look at it, replace it if it leaves burrs.",
+                name=name,
+                length=use.length / 1000.0,
+                holes=use.holes,
+            )
             for name, use in self.uses.items()
             if use.worn >= share
         )

@@ -20,6 +20,7 @@ from scipy.special import ndtr
 
 from drypoint.bits.model import VBit
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 TIP_SPREAD = 0.03
 """mm, how far a tip's real width may lie from what is printed on it (common practice, no source)."""
@@ -118,11 +119,17 @@ class Evaluation:
         """The answer in words."""
         both, both_sigma = self.together
         lines = [
-            f"Tip {self.tip:.3f} ± {self.sigma(0):.3f} mm.",
-            f"Run-out {self.runout:.3f} ± {self.sigma(1):.3f} mm.",
-            f"Tip and run-out together {both:.3f} ± {both_sigma:.3f} mm.",
-            f"It cuts {abs(self.offset):.3f} ± {self.sigma(2):.3f} mm "
-            f"{'deeper' if self.offset >= 0 else 'shallower'} than set.",
+            say("Tip {tip:.3f} ± {sigma:.3f} mm.", tip=self.tip, sigma=self.sigma(0)),
+            say("Run-out {runout:.3f} ± {sigma:.3f} mm.", runout=self.runout, sigma=self.sigma(1)),
+            say(
+                "Tip and run-out together {both:.3f} ± {both_sigma:.3f} mm.", both=both, both_sigma=both_sigma
+            ),
+            say(
+                "It cuts {offset:.3f} ± {sigma:.3f} mm {which} than set.",
+                offset=abs(self.offset),
+                sigma=self.sigma(2),
+                which=say("deeper") if self.offset >= 0 else say("shallower"),
+            ),
         ]
         if self.sigma(2) > 0.7 * OFFSET_SPREAD:
             lines.append(
@@ -131,8 +138,11 @@ class Evaluation:
             )
         if self.misfit > 3.0:
             lines.append(
-                f"One width lies {self.misfit:.1f} standard deviations off: read it again, "
-                "or the tip is broken."
+                say(
+                    "One width lies {misfit:.1f} standard deviations off: read it again, or the "
+                    "tip is broken.",
+                    misfit=self.misfit,
+                )
             )
         return tuple(lines)
 

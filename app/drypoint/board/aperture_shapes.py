@@ -15,6 +15,7 @@ from shapely.geometry.base import BaseGeometry
 from drypoint.board.gerber_arcs import circle_points
 from drypoint.errors import InputError
 from drypoint.geometry.points import Points
+from drypoint.wording import say
 
 SIZE_LIMIT = 1.0e4
 """mm. No aperture is ten metres wide."""
@@ -31,7 +32,10 @@ def check_size(value: float, what: str) -> float:
         If it is negative, not finite or absurdly large.
     """
     if not 0.0 <= value <= SIZE_LIMIT:
-        raise InputError(f"{what} of {value:g} mm is impossible.", hint="Check the aperture's parameters.")
+        raise InputError(
+            say("{what} of {value:g} mm is impossible.", what=what, value=value),
+            hint="Check the aperture's parameters.",
+        )
     return value
 
 
@@ -94,12 +98,15 @@ def standard_shape(kind: str, values: tuple[float, ...], unit: float, tolerance:
     needed = {"C": 1, "R": 2, "O": 2, "P": 2}[kind]
     own = 3 if kind == "P" else needed
     if not needed <= len(values) <= own + 2:
-        raise InputError(f"An aperture {kind} cannot have {len(values)} parameters.")
+        raise InputError(
+            say("An aperture {kind} cannot have {count} parameters.", kind=kind, count=len(values))
+        )
     hole = [check_size(value * unit, "An aperture hole") for value in values[own:]]
     if kind == "P":
         if not 3 <= values[1] <= 12 or values[1] != int(values[1]):
             raise InputError(
-                f"A polygon aperture cannot have {values[1]:g} corners.", hint="3 to 12 are allowed."
+                say("A polygon aperture cannot have {values:g} corners.", values=values[1]),
+                hint="3 to 12 are allowed.",
             )
         rotation = values[2] if len(values) > 2 else 0.0
         outer = polygon(check_size(values[0] * unit, "An aperture"), int(values[1]), rotation)

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path, PurePosixPath
 
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 MAX_FILES = 500
 MAX_FILE = 200_000_000
@@ -37,10 +38,14 @@ def gather(paths: Sequence[Path]) -> dict[str, bytes]:
             total += len(data)
             if len(found) >= MAX_FILES:
                 raise InputError(
-                    f"There are more than {MAX_FILES} files.", str(path), "Choose the board's folder."
+                    say("There are more than {max_files} files.", max_files=MAX_FILES),
+                    str(path),
+                    "Choose the board's folder.",
                 )
             if total > MAX_TOTAL:
-                raise InputError(f"The files hold more than {MAX_TOTAL // 1_000_000} MB.", str(path))
+                raise InputError(
+                    say("The files hold more than {max_total} MB.", max_total=MAX_TOTAL // 1000000), str(path)
+                )
             found[_free(name, found)] = data
     if not found:
         where = ", ".join(str(path) for path in paths)
@@ -66,7 +71,9 @@ def _files(path: Path) -> Iterator[tuple[str, bytes]]:
         else:
             yield path.name, _read(path)
     except OSError as error:
-        raise InputError(f"It cannot be read: {error.strerror or error}.", str(path)) from None
+        raise InputError(
+            say("It cannot be read: {strerror}.", strerror=error.strerror or error), str(path)
+        ) from None
 
 
 def _read(path: Path) -> bytes:
@@ -74,7 +81,9 @@ def _read(path: Path) -> bytes:
     if not stat.S_ISREG(info.st_mode):
         raise InputError("This is no regular file.", str(path))
     if info.st_size > MAX_FILE:
-        raise InputError(f"The file is larger than {MAX_FILE // 1_000_000} MB.", str(path))
+        raise InputError(
+            say("The file is larger than {max_file} MB.", max_file=MAX_FILE // 1000000), str(path)
+        )
     return path.read_bytes()
 
 
@@ -99,7 +108,7 @@ def _zip(data: bytes, name: str) -> Iterator[tuple[str, bytes]]:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
             members = [entry for entry in archive.infolist() if _wanted(entry)]
             if len(members) > MAX_FILES:
-                raise InputError(f"The zip holds more than {MAX_FILES} files.", name)
+                raise InputError(say("The zip holds more than {max_files} files.", max_files=MAX_FILES), name)
             for entry in members:
                 with archive.open(entry) as stream:
                     content = stream.read(MAX_FILE + 1)  # the size stated inside is not believed
@@ -109,7 +118,7 @@ def _zip(data: bytes, name: str) -> Iterator[tuple[str, bytes]]:
                 yield _safe(entry.filename), content
     except (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError, RuntimeError, ValueError) as error:
         reason = "it is locked" if "encrypted" in str(error) else "it is damaged"
-        raise InputError(f"The zip cannot be read: {reason}.", name) from None
+        raise InputError(say("The zip cannot be read: {reason}.", reason=reason), name) from None
 
 
 def _wanted(entry: zipfile.ZipInfo) -> bool:

@@ -11,6 +11,7 @@ import re
 from collections.abc import Iterator, Mapping
 
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 _ESCAPE = re.compile(r"\\u([0-9a-fA-F]{4})")
 _COMMAND = re.compile(r"T([FAOD])(.*)\Z", re.DOTALL)
@@ -115,7 +116,7 @@ class AttributeDictionary:
         """
         match = _COMMAND.match(command)
         if match is None:
-            raise InputError(f"“{command[:40]}” is not an attribute command.")
+            raise InputError(say("“{command}” is not an attribute command.", command=command[:40]))
         kind, rest = match.groups()
         name, *fields = rest.split(",")
         name = name.strip()

@@ -19,6 +19,7 @@ from drypoint.board.meeting import meeting
 from drypoint.board.model import Finding, Hole, Side
 from drypoint.board.netlist import Netlist
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 SMALLEST = 1e-4
 """mm²; slivers smaller than this are rounding, not copper."""
@@ -88,7 +89,9 @@ def _leftover(nets: dict[str, Geometry], layer: GerberLayer) -> list[Finding]:
             continue
         nets[f"copper {number}"] = part
         if touched:
-            what = f"{' and '.join(touched)} are joined by copper that belongs to no net."
+            what = say(
+                "{touched} are joined by copper that belongs to no net.", touched=" and ".join(touched)
+            )
             hint = "A tie on purpose is drawn this way. Check that it is one."
             point = part.representative_point()
             findings.append(Finding("tie", what, hint=hint, at=(point.x, point.y), nets=touched))
@@ -99,7 +102,7 @@ def _by_touch_to(copper: NetCopper, other: GerberLayer, holes: Sequence[Hole]) -
     """Names for a nameless other side, through the holes."""
     for number, part in enumerate(pieces(other.shape), 1):
         inside = _nets_under(copper.milled, [h for h in holes if _in(part, h)])
-        name = inside[0] if len(inside) == 1 else f"other side {number}"
+        name = inside[0] if len(inside) == 1 else say("other side {number}", number=number)
         known = copper.other.get(name)
         copper.other[name] = part if known is None else areas(shapely.union(known, part))
 
@@ -159,9 +162,13 @@ def _joined(nets: tuple[str, ...], common: Geometry, declared: bool) -> Finding:
     at = (x, y)
     listed = " and ".join(nets)
     if declared:
-        return Finding("tie", f"{listed} are tied in copper, as the design says.", at=at, nets=nets)
+        return Finding(
+            "tie", say("{listed} are tied in copper, as the design says.", listed=listed), at=at, nets=nets
+        )
     hint = "It may be a tie on purpose or a fault of the design. Check it there."
-    return Finding("short", f"{listed} are one piece of copper.", hint=hint, at=at, nets=nets)
+    return Finding(
+        "short", say("{listed} are one piece of copper.", listed=listed), hint=hint, at=at, nets=nets
+    )
 
 
 @dataclass(slots=True, eq=False)
@@ -194,7 +201,7 @@ def _by_pieces(
         group = int(islands.group[index])
         if group not in names:
             number += 1
-            names[group] = f"net {number}"
+            names[group] = say("net {number}", number=number)
         target = collected[0] if islands.on_milled[index] else collected[1]
         target.setdefault(names[group], []).append(islands.parts[index])
     for source, into in zip(collected, (copper.milled, copper.other), strict=True):

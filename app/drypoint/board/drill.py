@@ -25,6 +25,7 @@ from drypoint.board.model import Hole, Slot
 from drypoint.board.text_source import text_of
 from drypoint.errors import InputError
 from drypoint.geometry.points import Points, as_points
+from drypoint.wording import say
 
 Hits = Callable[[Points], float]
 """Evidence: the share (0..1) of the given places (mm, file frame) that lie on pads."""
@@ -163,8 +164,12 @@ def _take(line: str, number: int, parsed: _Parsed, name: str) -> bool:
     words = words_of(line)
     if words is None:
         if not line.isascii() or not line.isprintable():
-            raise InputError("The line is no text of a drill file.", f"{name}, line {number}")
-        said.warnings.append(f"line {number}: “{line[:20]}” is not understood and left out")
+            raise InputError(
+                "The line is no text of a drill file.", say("{name}, line {number}", name=name, number=number)
+            )
+        said.warnings.append(
+            say("line {number}: “{line}” is not understood and left out", number=number, line=line[:20])
+        )
         return False
     _note(words, parsed)
     parsed.lines.append((number, words))
@@ -179,7 +184,7 @@ def _note(words: tuple[tuple[str, str], ...], parsed: _Parsed) -> None:
             else:
                 parsed.digits.append(text)
         elif letter == "M" and text in ("71", "72") and parsed.said.metric is None:
-            parsed.said.set_units(text == "71", f"the M{text} command")
+            parsed.said.set_units(text == "71", say("the M{text} command", text=text))
         elif letter == "M" and text in ("30", "00", "0", "02", "2"):
             parsed.ended = parsed.ended or text in ("30", "00", "0") or len(words) == 1
 
@@ -199,7 +204,7 @@ def _decide(parsed: _Parsed, name: str, hits: Hits | None) -> tuple[bool, Number
     if said.whole is not None and said.decimals is not None and (said.keep or said.decimals):
         shape = NumberFormat(said.whole, said.decimals, said.keep or "trailing")
         if said.keep is None and parsed.digits and not _same_length(parsed.digits, shape):
-            notes.append(f"which zeros are left out is not stated: read as {shape}")
+            notes.append(say("which zeros are left out is not stated: read as {shape}", shape=shape))
         return said.metric, shape, notes
     if not parsed.digits:
         said.format_from = "decimal points"
@@ -208,7 +213,13 @@ def _decide(parsed: _Parsed, name: str, hits: Hits | None) -> tuple[bool, Number
         notes.append("some coordinates have a decimal point, some have none")
     shape, share = _best(parsed, said.metric, name, hits)
     said.format_from = _reason(share)
-    notes.append(f"number format not stated: read as {shape} ({said.format_from})")
+    notes.append(
+        say(
+            "number format not stated: read as {shape} ({format_from})",
+            shape=shape,
+            format_from=said.format_from,
+        )
+    )
     return said.metric, shape, notes
 
 
@@ -220,7 +231,7 @@ def _reason(share: float | None) -> str:
     if not share:
         return "custom; no pads to check it against"
     judged = "proved by" if share >= SURE else "not confirmed by"
-    return f"{judged} the pads, {share:.0%} of the holes hit one"
+    return say("{judged} the pads, {share:.0%} of the holes hit one", judged=judged, share=share)
 
 
 def _best(parsed: _Parsed, metric: bool, name: str, hits: Hits | None) -> tuple[NumberFormat, float | None]:
@@ -255,7 +266,18 @@ def _decide_units(parsed: _Parsed, name: str, hits: Hits | None) -> tuple[bool, 
         if share is not None and share >= SURE and share - others > 0.2:
             said.units_from = said.format_from = _reason(share)
             words = "millimetres" if metric else "inches"
-            return metric, shape, [f"units not stated: read as {words}, {shape} ({said.units_from})"]
+            return (
+                metric,
+                shape,
+                [
+                    say(
+                        "units not stated: read as {words}, {shape} ({units_from})",
+                        words=words,
+                        shape=shape,
+                        units_from=said.units_from,
+                    )
+                ],
+            )
     raise InputError(
         "The drill file does not state its units.",
         name,
@@ -293,7 +315,7 @@ def _sizes(said: Statements, metric: bool, used: set[int], name: str) -> tuple[d
     if odd and free and all(SMALLEST <= sizes[number] * factor <= LARGEST for number in free):
         sizes = {n: size * factor if n in free else size for n, size in sizes.items()}
         other = "inches" if metric else "millimetres"
-        return sizes, [f"tool diameters only make sense in {other}: read so"]
+        return sizes, [say("tool diameters only make sense in {other}: read so", other=other)]
     if any(size <= 0.0 for size in sizes.values()):
         raise InputError("A tool has no diameter.", name)
-    return sizes, [f"a tool of {size:.3f} mm is out of the usual range" for size in odd]
+    return sizes, [say("a tool of {size:.3f} mm is out of the usual range", size=size) for size in odd]

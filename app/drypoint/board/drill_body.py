@@ -10,6 +10,7 @@ from drypoint.board.drill_numbers import MM_PER_INCH, NumberFormat, usual
 from drypoint.board.drill_statements import Statements
 from drypoint.errors import InputError
 from drypoint.geometry.arcs import arc_points, centre_of_radius
+from drypoint.wording import say
 
 MAX_HITS = 200_000
 MAX_POINTS = 2_000_000
@@ -88,11 +89,11 @@ class Drilling:
             if self.ended:
                 break
         if self.down:
-            self.warnings.append(f"line {self.line}: the last slot is not closed by M16")
+            self.warnings.append(say("line {line}: the last slot is not closed by M16", line=self.line))
             self._lift()
 
     def _where(self) -> str:
-        return f"{self.name}, line {self.line}"
+        return say("{name}, line {line}", name=self.name, line=self.line)
 
     def _line(self, words: tuple[Word, ...]) -> None:
         first, number = words[0]
@@ -118,14 +119,14 @@ class Drilling:
     def _choose(self, words: tuple[Word, ...]) -> None:
         text = words[0][1]
         if not text.isdigit():
-            raise InputError(f"“T{text}” is no tool.")
+            raise InputError(say("“T{text}” is no tool.", text=text))
         number = int(text)
         tools = self.said.tools
         if number and number not in tools and len(text) == 4 and int(text[:2]) in tools:
             number = int(text[:2])  # two more digits are a compensation number
         if number and number not in tools:
             raise InputError(
-                f"Tool T{number} is used but its diameter is not given.",
+                say("Tool T{number} is used but its diameter is not given.", number=number),
                 hint="Export the drill file with tools.",
             )
         self.tool = number or None
@@ -153,7 +154,7 @@ class Drilling:
         elif code in (71, 72):
             self._units(code == 71)
         elif code in (97, 98):
-            self.warnings.append(f"line {self.line}: drilled text is left out")
+            self.warnings.append(say("line {line}: drilled text is left out", line=self.line))
         return False
 
     def _units(self, metric: bool) -> None:
@@ -186,10 +187,10 @@ class Drilling:
             self.incremental = code == 91
         elif code in (41, 42):
             self.warnings.append(
-                f"line {self.line}: cutter compensation is left out, the slot follows the path"
+                say("line {line}: cutter compensation is left out, the slot follows the path", line=self.line)
             )
         elif code in (32, 33, 82, 83, 86, 87):
-            raise InputError(f"G{code:02d} (a canned pattern) is not understood.")
+            raise InputError(say("G{code:02d} (a canned pattern) is not understood.", code=code))
         return False
 
     def _number(self, text: str) -> float:
@@ -219,7 +220,9 @@ class Drilling:
         if self.down:
             self._cut(start, stop, dict(coordinates))
         elif self.move in (1, 2, 3) and not self.path:
-            self.warnings.append(f"line {self.line}: a cutting move with the tool up is left out")
+            self.warnings.append(
+                say("line {line}: a cutting move with the tool up is left out", line=self.line)
+            )
         self.place = stop
 
     def _cut(self, start: Place, stop: Place, given: dict[str, str]) -> None:
@@ -269,7 +272,7 @@ class Drilling:
 
     def _add(self, path: tuple[Place, ...]) -> None:
         if len(self.hits) >= MAX_HITS:
-            raise InputError(f"The file makes more than {MAX_HITS} holes.")
+            raise InputError(say("The file makes more than {max_hits} holes.", max_hits=MAX_HITS))
         moved = tuple(point for k, point in enumerate(path) if k == 0 or point != path[k - 1])
         self.hits.append(Hit(moved, self._tool(), self.line))
 
@@ -277,7 +280,7 @@ class Drilling:
         given = dict(rest)
         dx, dy = (self._number(given.get(axis) or "0") for axis in "XY")
         if count > MAX_HITS - len(self.hits):
-            raise InputError(f"The file makes more than {MAX_HITS} holes.")
+            raise InputError(say("The file makes more than {max_hits} holes.", max_hits=MAX_HITS))
         for _ in range(count):
             self.place = (self.place[0] + dx, self.place[1] + dy)
             self._add((self.place,))
@@ -296,11 +299,11 @@ class Drilling:
         self.pattern = (first, last, (sx, sy))
         fx, fy = (-1.0 if "80" in mirror else 1.0), (-1.0 if "90" in mirror else 1.0)
         if last - first > MAX_HITS - len(self.hits):
-            raise InputError(f"The file makes more than {MAX_HITS} holes.")
+            raise InputError(say("The file makes more than {max_hits} holes.", max_hits=MAX_HITS))
         self.hits += [hit.moved(sx, sy, fx, fy, "70" in mirror) for hit in self.hits[first:last]]
 
 
 def _code(text: str) -> int:
     if not text.isdigit() or len(text) > 4:
-        raise InputError(f"“{text[:20]}” is no code.")
+        raise InputError(say("“{text}” is no code.", text=text[:20]))
     return int(text)

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 MM_PER_INCH = 25.4
 MAX_DIGITS = 12
@@ -35,7 +36,7 @@ class NumberFormat:
         sign = -1.0 if text.startswith("-") else 1.0
         digits = text.lstrip("+-")
         if not _NUMBER.fullmatch(digits) or len(digits) > 2 * MAX_DIGITS:
-            raise InputError(f"“{text[:20]}” is no number.")
+            raise InputError(say("“{text}” is no number.", text=text[:20]))
         if "." in digits:
             return sign * float(digits)
         if self.keep == "leading":

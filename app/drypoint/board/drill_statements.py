@@ -9,6 +9,8 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
+from drypoint.wording import say
+
 MIL = 0.001
 
 
@@ -43,7 +45,13 @@ class Statements:
     def set_units(self, metric: bool, source: str, strong: bool = True) -> None:
         """Note the units; a comment never overrules a command."""
         if self.metric is not None and self.metric != metric:
-            self.warnings.append(f"Units are stated twice and differ ({self.units_from}; {source}).")
+            self.warnings.append(
+                say(
+                    "Units are stated twice and differ ({units_from}; {source}).",
+                    units_from=self.units_from,
+                    source=source,
+                )
+            )
             if not strong:
                 return
         if self.metric is None or strong:
@@ -141,13 +149,13 @@ def read_units_line(line: str, said: Statements) -> bool:
     parts = [part.strip() for part in line.upper().split(",")]
     if parts[0] not in ("METRIC", "INCH"):
         return False
-    said.set_units(parts[0] == "METRIC", f"the {parts[0]} line")
+    said.set_units(parts[0] == "METRIC", say("the {parts} line", parts=parts[0]))
     for part in parts[1:]:
         if part in ("TZ", "LZ"):
             said.keep = "trailing" if part == "TZ" else "leading"
         elif match := re.fullmatch(r"(0+)\.(0+)", part):
             said.whole = None
-            said.set_shape(len(match[1]), len(match[2]), f"the {parts[0]} line")
+            said.set_shape(len(match[1]), len(match[2]), say("the {parts} line", parts=parts[0]))
     return True
 
 

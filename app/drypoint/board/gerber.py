@@ -41,6 +41,7 @@ from drypoint.board.gerber_strokes import Index
 from drypoint.errors import InputError
 from drypoint.geometry.points import Points, as_points
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 _KIND_NAMES = {Kind.FLASH: "flash", Kind.LINE: "draw", Kind.ARC: "arc", Kind.REGION: "region"}
 
@@ -254,12 +255,12 @@ def _check_extent(reading: Reading, name: str) -> None:
         line = reading.lines.number(int(rows[far[0], OFFSET]))
         raise InputError(
             "Something is drawn more than a kilometre away.",
-            f"{name}, line {line}",
+            say("{name}, line {line}", name=name, line=line),
             "The file may be damaged.",
         )
     if _vertices(rows, reading.plotter.toolbox.tools) > VERTEX_LIMIT:
         raise InputError(
-            f"The layer would have more than {VERTEX_LIMIT:,} vertices.",
+            say("The layer would have more than {vertex_limit:,} vertices.", vertex_limit=VERTEX_LIMIT),
             name,
             "Read it with a coarser tolerance.",
         )

@@ -22,6 +22,7 @@ from drypoint.board.gerber_plotter import Plotter
 from drypoint.board.gerber_state import INCH, Block, GraphicsState
 from drypoint.board.macro_template import Macro
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 _DATA = re.compile(r"[GDMXYN][-+0-9]")
 _BLANKS = re.compile(r"\s+")
@@ -91,7 +92,9 @@ class ExtendedCommands:
             elif _DATA.match(command):
                 return "*".join(blocks[index:])
             else:
-                self._plotter.notices.add(f"The unknown command “{command[:24]}” is passed over.", offset)
+                self._plotter.notices.add(
+                    say("The unknown command “{command}” is passed over.", command=command[:24]), offset
+                )
         return None
 
     def finish(self) -> None:
@@ -114,13 +117,19 @@ class ExtendedCommands:
     def _unit(self, command: str) -> None:
         units = {"MOMM": 1.0, "MOIN": INCH}
         if command not in units:
-            raise InputError(f"The unit “{command[:12]}” is unknown.", hint="MOMM and MOIN are possible.")
+            raise InputError(
+                say("The unit “{command}” is unknown.", command=command[:12]),
+                hint="MOMM and MOIN are possible.",
+            )
         self._state.unit = units[command]
 
     def _aperture(self, command: str) -> None:
         match = _APERTURE.match(command)
         if match is None:
-            raise InputError(f"The aperture definition “{command[:40]}” cannot be understood.", hint=_HINT)
+            raise InputError(
+                say("The aperture definition “{command}” cannot be understood.", command=command[:40]),
+                hint=_HINT,
+            )
         number, name = int(match.group(1)), match.group(2)
         values = _numbers(match.group(3) or "")
         unit = self._plotter.unit()
@@ -135,11 +144,17 @@ class ExtendedCommands:
                 diameter = check_size(values[0] * unit, "An aperture")
         else:
             raise InputError(
-                f"The aperture D{number} needs the macro {name[:40]}, which is not defined.", hint=_HINT
+                say(
+                    "The aperture D{number} needs the macro {name}, which is not defined.",
+                    number=number,
+                    name=name[:40],
+                ),
+                hint=_HINT,
             )
         if number in self._state.apertures:
             self._plotter.notices.add(
-                f"Aperture D{number} is defined again; both hold, each from its place on.", self._offset
+                say("Aperture D{number} is defined again; both hold, each from its place on.", number=number),
+                self._offset,
             )
         self._state.apertures[number] = Aperture(build, diameter, self._attributes.aperture)
 
@@ -154,7 +169,9 @@ class ExtendedCommands:
             return
         match = _BLOCK.match(command)
         if match is None:
-            raise InputError(f"The block aperture “{command[:40]}” cannot be understood.", hint=_HINT)
+            raise InputError(
+                say("The block aperture “{command}” cannot be understood.", command=command[:40]), hint=_HINT
+            )
         self._begin(_Open(int(match.group(1))))
 
     def _begin(self, opened: _Open) -> None:
@@ -164,7 +181,9 @@ class ExtendedCommands:
     def _repeat(self, command: str) -> None:
         match = _REPEAT.match(command)
         if match is None:
-            raise InputError(f"The step-and-repeat “{command[:40]}” cannot be understood.", hint=_HINT)
+            raise InputError(
+                say("The step-and-repeat “{command}” cannot be understood.", command=command[:40]), hint=_HINT
+            )
         if self._open and self._open[-1].number is None:
             self._end_repeat()
         copies = (int(match.group(1) or 1), int(match.group(2) or 1))
@@ -189,20 +208,25 @@ class ExtendedCommands:
 
     def _polarity(self, command: str) -> None:
         if command not in ("LPD", "LPC"):
-            raise InputError(f"The polarity “{command[:12]}” is unknown.", hint="LPD and LPC are possible.")
+            raise InputError(
+                say("The polarity “{command}” is unknown.", command=command[:12]),
+                hint="LPD and LPC are possible.",
+            )
         self._state.dark = command == "LPD"
 
     def _mirror(self, command: str) -> None:
         mirror = command[2:]
         if mirror not in ("N", "X", "Y", "XY"):
-            raise InputError(f"The mirroring “{command[:12]}” is unknown.", hint=_HINT)
+            raise InputError(say("The mirroring “{command}” is unknown.", command=command[:12]), hint=_HINT)
         self._state.mirror = mirror
         self._plotter.select()
 
     def _rotation(self, command: str) -> None:
         match = _ROTATION.match(command)
         if match is None:
-            raise InputError(f"The rotation “{command[:24]}” is not a number.", hint=_HINT)
+            raise InputError(
+                say("The rotation “{command}” is not a number.", command=command[:24]), hint=_HINT
+            )
         angle = float(match.group(2))
         if match.group(1) == "I":
             self._state.image.rotation_deg = angle
@@ -214,21 +238,27 @@ class ExtendedCommands:
         match = _SCALE.match(command)
         scale = float(match.group(1)) if match else 0.0
         if not 0.0 < scale <= SIZE_LIMIT:
-            raise InputError(f"The scale “{command[:24]}” is impossible.", hint="It must be above zero.")
+            raise InputError(
+                say("The scale “{command}” is impossible.", command=command[:24]),
+                hint="It must be above zero.",
+            )
         self._state.scale = scale
         self._plotter.select()
 
     def _image_polarity(self, command: str) -> None:
         if command not in ("IPPOS", "IPNEG"):
             raise InputError(
-                f"The image polarity “{command[:12]}” is unknown.", hint="POS and NEG are possible."
+                say("The image polarity “{command}” is unknown.", command=command[:12]),
+                hint="POS and NEG are possible.",
             )
         self._state.image.negative = command == "IPNEG"
 
     def _axes(self, command: str) -> None:
         match = _AXES.match(command)
         if match is None:
-            raise InputError(f"The command “{command[:24]}” cannot be understood.", hint=_HINT)
+            raise InputError(
+                say("The command “{command}” cannot be understood.", command=command[:24]), hint=_HINT
+            )
         image = self._state.image
         a, b = match.group(2), match.group(3)
         if match.group(1) == "MI":
@@ -243,12 +273,13 @@ class ExtendedCommands:
 
     def _axis_select(self, command: str) -> None:
         if command not in ("ASAXBY", "ASAYBX"):
-            raise InputError(f"The axes “{command[:12]}” are unknown.", hint=_HINT)
+            raise InputError(say("The axes “{command}” are unknown.", command=command[:12]), hint=_HINT)
         self._state.image.swapped = command == "ASAYBX"
 
     def _include(self, command: str) -> None:
         raise InputError(
-            f"The file wants to include another one ({command[2:40]}).", hint="Export one whole file instead."
+            say("The file wants to include another one ({command}).", command=command[2:40]),
+            hint="Export one whole file instead.",
         )
 
 
@@ -256,9 +287,13 @@ def _numbers(text: str) -> tuple[float, ...]:
     try:
         values = tuple(float(word) for word in re.split("[Xx,]", text) if word) if text else ()
     except ValueError:
-        raise InputError(f"The aperture's parameters “{text[:40]}” are not numbers.", hint=_HINT) from None
+        raise InputError(
+            say("The aperture's parameters “{text}” are not numbers.", text=text[:40]), hint=_HINT
+        ) from None
     if len(values) > 1000 or any(not -1e9 < value < 1e9 for value in values):
-        raise InputError(f"The aperture's parameters “{text[:40]}” are impossible.", hint=_HINT)
+        raise InputError(
+            say("The aperture's parameters “{text}” are impossible.", text=text[:40]), hint=_HINT
+        )
     return values
 
 

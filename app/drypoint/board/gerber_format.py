@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass
 
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 COORDINATE_LIMIT = 1.0e6
 """mm. No board is a kilometre long; beyond it float arithmetic would lose the micrometre."""
@@ -44,7 +45,7 @@ class CoordinateFormat:
         match = _STATEMENT.match(statement)
         if match is None:
             raise InputError(
-                f"The format statement “{statement[:40]}” cannot be understood.",
+                say("The format statement “{statement}” cannot be understood.", statement=statement[:40]),
                 hint="It should look like FSLAX46Y46.",
             )
         x_digits = (int(match["xi"]), int(match["xd"]))
@@ -65,7 +66,9 @@ class CoordinateFormat:
             return _number(word)
         size = len(word) - (word[:1] in "+-")
         if size > _DIGIT_LIMIT:
-            raise InputError(f"A coordinate has {size} digits.", hint="The file may be damaged.")
+            raise InputError(
+                say("A coordinate has {size} digits.", size=size), hint="The file may be damaged."
+            )
         if self.trailing:
             word = word.ljust(len(word) - size + sum(digits), "0")
             size = len(word)
@@ -76,4 +79,6 @@ def _number(word: str) -> float:
     try:
         return float(word)
     except ValueError:
-        raise InputError(f"“{word[:24]}” is not a coordinate.", hint="The file may be damaged.") from None
+        raise InputError(
+            say("“{word}” is not a coordinate.", word=word[:24]), hint="The file may be damaged."
+        ) from None

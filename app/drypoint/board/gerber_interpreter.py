@@ -13,6 +13,7 @@ from drypoint.board.gerber_state import INCH, GraphicsState
 from drypoint.board.gerber_tokens import Command, Lines, UnfinishedError, commands
 from drypoint.errors import InputError
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 _COMMON = re.compile(
     r"(?:G0?([123]))?(?:X([-+]?\d{1,15}))?(?:Y([-+]?\d{1,15}))?"
@@ -71,7 +72,9 @@ class Interpreter:
         except InputError as error:
             if isinstance(error, UnfinishedError):
                 offset = error.offset
-            raise InputError(error.what, f"{name}, line {lines.number(offset)}", error.hint) from error
+            raise InputError(
+                error.what, say("{name}, line {number}", name=name, number=lines.number(offset)), error.hint
+            ) from error
         return Reading(
             picture,
             self._plotter,
@@ -171,7 +174,9 @@ class Interpreter:
             self._operation(x, y, i, j, operation, offset)
 
     def _unknown(self, block: str, offset: int) -> None:
-        self._plotter.notices.add(f"The unknown command “{block[:24]}” is passed over.", offset)
+        self._plotter.notices.add(
+            say("The unknown command “{block}” is passed over.", block=block[:24]), offset
+        )
 
     def _prepare(self, number: str, offset: int) -> None:
         """A G code."""
@@ -204,7 +209,7 @@ class Interpreter:
         aperture = self._state.apertures.get(number)
         if aperture is None:
             raise InputError(
-                f"Aperture D{number} is used but not defined.",
+                say("Aperture D{number} is used but not defined.", number=number),
                 hint="Export with apertures in the file (RS-274X), not as a separate list.",
             )
         self._state.aperture = aperture

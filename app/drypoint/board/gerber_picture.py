@@ -17,6 +17,7 @@ from numpy.typing import NDArray
 from drypoint.board.aperture_tools import IDENTITY, Matrix
 from drypoint.errors import InputError
 from drypoint.geometry.points import Points
+from drypoint.wording import say
 
 OBJECT_LIMIT = 500_000
 """Objects of one layer; dense boards have some tens of thousands."""
@@ -70,7 +71,7 @@ class Budget:
         if self._objects < 0 or self._vertices < 0:
             limit, what = (OBJECT_LIMIT, "objects") if self._objects < 0 else (VERTEX_LIMIT, "vertices")
             raise InputError(
-                f"The layer would have more than {limit:,} {what}.",
+                say("The layer would have more than {limit:,} {what}.", limit=limit, what=what),
                 hint="Look for a step-and-repeat or a block aperture that repeats too often.",
             )
 

@@ -6,6 +6,7 @@ import re
 from pathlib import Path
 
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 SIZE_LIMIT = 200_000_000
 """Bytes. The largest real layers are some tens of megabytes."""
@@ -87,7 +88,9 @@ def _read(path: Path, name: str) -> bytes:
         return path.read_bytes()
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or str(error)
-        raise InputError(f"The file cannot be read: {reason}.", name, "Check the path.") from error
+        raise InputError(
+            say("The file cannot be read: {reason}.", reason=reason), name, "Check the path."
+        ) from error
 
 
 def _decode(content: bytes, name: str) -> str:
@@ -95,7 +98,9 @@ def _decode(content: bytes, name: str) -> str:
         raise InputError("The file is too large for a Gerber layer.", name, _HINT)
     for signature, kind in _SIGNATURES:
         if content.lstrip()[: len(signature)] == signature:
-            raise InputError(f"This is {kind}, not a Gerber file.", f"{name}, line 1", _HINT)
+            raise InputError(
+                say("This is {kind}, not a Gerber file.", kind=kind), say("{name}, line 1", name=name), _HINT
+            )
     if content[:2] in (b"\xff\xfe", b"\xfe\xff"):
         return content.decode("utf-16", "replace")
     try:
@@ -108,14 +113,20 @@ def _refuse_other_kinds(text: str, name: str) -> None:
     if len(text) > SIZE_LIMIT:
         raise InputError("The text is too large for a Gerber layer.", name, _HINT)
     if not text.strip():
-        raise InputError("The file is empty.", f"{name}, line 1", "Export the layer again.")
+        raise InputError("The file is empty.", say("{name}, line 1", name=name), "Export the layer again.")
     if "\0" in text:
         line = text.count("\n", 0, text.index("\0")) + 1
-        raise InputError("This is a binary file, not Gerber text.", f"{name}, line {line}", _HINT)
+        raise InputError(
+            "This is a binary file, not Gerber text.", say("{name}, line {line}", name=name, line=line), _HINT
+        )
     if _FORMAT.search(text):
         return
     for pattern, kind, hint in _OTHERS:
         if pattern.search(text):
-            raise InputError(f"This is {kind}, not a Gerber layer.", f"{name}, line 1", hint)
+            raise InputError(
+                say("This is {kind}, not a Gerber layer.", kind=kind), say("{name}, line 1", name=name), hint
+            )
     if not _COMMAND.search(text):
-        raise InputError("This is no Gerber file: no Gerber command is in it.", f"{name}, line 1", _HINT)
+        raise InputError(
+            "This is no Gerber file: no Gerber command is in it.", say("{name}, line 1", name=name), _HINT
+        )

@@ -11,6 +11,7 @@ from drypoint.board.gerber_picture import Picture
 from drypoint.board.gerber_tokens import Lines
 from drypoint.board.macro_primitives import exact_turn
 from drypoint.board.macro_template import Macro
+from drypoint.wording import say
 
 INCH = 25.4
 """mm."""
@@ -103,6 +104,7 @@ class Notices:
     def texts(self, lines: Lines) -> tuple[str, ...]:
         """One sentence each, with its line and how often it holds."""
         return tuple(
-            f"line {lines.number(offset)}: {text}" + (f" ({count} times)" if count > 1 else "")
+            say("line {number}: {text}", number=lines.number(offset), text=text)
+            + (say(" ({count} times)", count=count) if count > 1 else "")
             for text, (offset, count) in self._seen.items()
         )

@@ -15,6 +15,7 @@ from drypoint.board.gerber import GerberLayer
 from drypoint.board.meeting import meeting
 from drypoint.board.model import Finding, Hole, Slot
 from drypoint.geometry.points import Points
+from drypoint.wording import say
 
 ON_PAD = 0.05
 """mm; a hole this near the middle of a flash or the end of a track counts as hitting it. Two
@@ -102,7 +103,11 @@ def with_nets(
     findings = []
     for hole, nets in zip(holes, found, strict=False):
         if len(nets) > 1:
-            what = f"A hole of {hole.diameter:.2f} mm meets copper of {' and '.join(nets)}."
+            what = say(
+                "A hole of {diameter:.2f} mm meets copper of {nets}.",
+                diameter=hole.diameter,
+                nets=" and ".join(nets),
+            )
             findings.append(Finding("hole", what, at=(hole.x, hole.y), nets=nets))
     named = [nets[0] if len(nets) == 1 else None for nets in found]
     new_holes = tuple(replace(h, net=n) for h, n in zip(holes, named, strict=False))

@@ -14,6 +14,7 @@ from drypoint.board.netlist import Netlist, read_netlist
 from drypoint.board.roles import ASKED, kind_of
 from drypoint.errors import InputError
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 CHORD = 0.002
 """mm; how far chords of pads may lie from their circles on a board to be milled."""
@@ -53,10 +54,10 @@ def read_layers(
     copper = _one(roles, near, findings)
     if copper is None:
         raise _no_copper(roles, side)
-    step(0.05, f"Reading {copper}")
+    step(0.05, say("Reading {copper}", copper=copper))
     layers = Layers(_gerber(files, copper, findings, CHORD, progress), findings=findings)
     if (name := _one(roles, far, findings)) is not None:
-        step(0.2, f"Reading {name}")
+        step(0.2, say("Reading {name}", name=name))
         layers.other = _gerber(files, name, findings, CHORD, progress)
     if (name := _one(roles, Role.OUTLINE, findings)) is not None:
         layers.outline = _gerber(files, name, findings, CHORD, progress)
@@ -84,9 +85,14 @@ def _no_copper(roles: Sequence[LayerFile], side: Side) -> InputError:
     opposite = Role.COPPER_TOP if side is Side.BOTTOM else Role.COPPER_BOTTOM
     hint = "Choose the file that is the copper, or give it its role."
     if any(item.role is opposite for item in roles):
-        hint = f"There is copper of the {opposite.value.split()[-1]}: mill that, or choose another file."
+        hint = say(
+            "There is copper of the {value}: mill that, or choose another file.",
+            value=opposite.value.split()[-1],
+        )
     return InputError(
-        f"No file is the copper of the {side.value}.", ", ".join(i.name for i in roles)[:200], hint
+        say("No file is the copper of the {value}.", value=side.value),
+        ", ".join(i.name for i in roles)[:200],
+        hint,
     )
 
 
@@ -95,7 +101,7 @@ def _one(roles: Sequence[LayerFile], role: Role, findings: list[Finding]) -> str
     if len(found) > 1:
         found.sort(key=lambda item: item.reason.startswith("of its"))
         names = ", ".join(item.name for item in found)
-        what = f"Several files are {role.value}: {names}. The first is used."
+        what = say("Several files are {value}: {names}. The first is used.", value=role.value, names=names)
         findings.append(Finding("role", what, found[0].name, "Choose the right one by its role."))
     return found[0].name if found else None
 
@@ -152,7 +158,9 @@ def _drill_gerber(files: Mapping[str, bytes], item: LayerFile, layers: Layers) -
         if entry.diameter is None or entry.diameter <= 0.0:
             what = "An opening in a drill file is not round."
             raise InputError(
-                what, f"{item.name}, line {entry.line}", "Only round tools make holes and slots."
+                what,
+                say("{name}, line {line}", name=item.name, line=entry.line),
+                "Only round tools make holes and slots.",
             )
         if entry.kind == "flash":
             x, y = (float(v) for v in entry.path[0])

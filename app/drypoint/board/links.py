@@ -20,6 +20,7 @@ from drypoint.board.copper import pieces
 from drypoint.board.meeting import meeting
 from drypoint.board.model import Finding, Hole, LinkWire
 from drypoint.geometry.points import as_points
+from drypoint.wording import say
 
 LEAD_PENALTY = 2.0
 """mm added per end in a hole that also takes a lead: a hole of its own is easier to solder."""
@@ -76,8 +77,11 @@ def link_wires(nets: Mapping[str, Geometry], other: Mapping[str, Geometry], hole
         findings.append(
             Finding(
                 "through",
-                f"{len(through)} plated holes carry current to the other layer; on a milled board the "
-                "link wires do, or a rivet or a soldered lead on both sides.",
+                say(
+                    "{count} plated holes carry current to the other layer; on a milled board the "
+                    "link wires do, or a rivet or a soldered lead on both sides.",
+                    count=len(through),
+                ),
             )
         )
     if unreached:
@@ -175,9 +179,10 @@ def _wires(runs: Sequence[tuple[str, Hole, Hole]], holes: Sequence[Hole]) -> Ite
 
 def _unreached(names: list[str]) -> Finding:
     """Copper of the other side that no hole reaches: parts soldered there."""
-    what = (
-        f"{len(names)} nets have copper on the other side that no hole reaches (parts soldered there); "
-        "wires between holes cannot replace it."
+    what = say(
+        "{count} nets have copper on the other side that no hole reaches (parts "
+        "soldered there); wires between holes cannot replace it.",
+        count=len(names),
     )
     return Finding("unreached", what, nets=tuple(names))
 
@@ -196,9 +201,16 @@ def _still_open(nets: Mapping[str, Geometry], runs: Sequence[tuple[str, Hole, Ho
         if parts - count.get(name, 0) > 1 and not name.startswith("N/C"):
             left = parts - count.get(name, 0)
             point = pieces(shape)[-1].representative_point()
-            what = f"{name} stays in {left} pieces on the milled side even with the link wires."
+            what = say(
+                "{name} stays in {left} pieces on the milled side even with the link wires.",
+                name=name,
+                left=left,
+            )
             out.append(Finding("open", what, at=(point.x, point.y), nets=(name,)))
     if len(out) <= LISTED:
         return out
     rest = tuple(name for item in out[LISTED:] for name in item.nets)
-    return [*out[:LISTED], Finding("open", f"{len(rest)} more nets stay in several pieces.", nets=rest)]
+    return [
+        *out[:LISTED],
+        Finding("open", say("{count} more nets stay in several pieces.", count=len(rest)), nets=rest),
+    ]

@@ -30,6 +30,7 @@ from drypoint.errors import InputError
 from drypoint.geometry.points import as_points
 from drypoint.geometry.rigid import Rigid
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 
 def recognise(paths: Sequence[Path]) -> tuple[LayerFile, ...]:
@@ -140,7 +141,7 @@ def _outline(
     hull = hull_outline([*copper.milled.values(), *copper.other.values()])
     if hull is None:
         raise InputError("The copper layer is empty and there is no outline.", layers.milled.name)
-    what = f"There is no outline: a rectangle {MARGIN:g} mm round the copper is used."
+    what = say("There is no outline: a rectangle {margin:g} mm round the copper is used.", margin=MARGIN)
     return Outline(hull, (Finding("no outline", what, hint="Choose the outline's file, or keep this."),))
 
 

@@ -13,6 +13,7 @@ from collections.abc import Callable, Mapping
 from typing import TypeAlias
 
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 Variables: TypeAlias = Mapping[int, float]
 Expression: TypeAlias = Callable[[Variables], float]
@@ -44,7 +45,7 @@ def _tokens(text: str) -> list[re.Match[str]]:
     while position < len(text):
         match = _TOKEN.match(text, position)
         if match is None:
-            raise InputError(f"“{text[:40]}” is not an expression.", hint=_HINT)
+            raise InputError(say("“{text}” is not an expression.", text=text[:40]), hint=_HINT)
         tokens.append(match)
         position = match.end()
     return tokens
@@ -59,7 +60,7 @@ class _Parser:
         self.position = 0
 
     def error(self) -> InputError:
-        return InputError(f"“{self._text[:40]}” is not an expression.", hint=_HINT)
+        return InputError(say("“{text}” is not an expression.", text=self._text[:40]), hint=_HINT)
 
     def _sign(self) -> str:
         """The operator or parenthesis that comes next; empty for a number or the end."""

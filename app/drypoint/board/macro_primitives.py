@@ -18,6 +18,7 @@ from shapely.geometry.base import BaseGeometry
 from drypoint.board.aperture_shapes import NOTHING, check_size, circle, polygon, rectangle
 from drypoint.errors import InputError
 from drypoint.geometry.points import Points
+from drypoint.wording import say
 
 _VERTEX_LIMIT = 5000
 _RING_LIMIT = 100
@@ -45,7 +46,10 @@ class Reader:
         """The next parameter as a whole number between limits."""
         value = self.number()
         if not lowest <= value <= highest or abs(value - round(value)) > 1e-6:
-            raise InputError(f"{what} cannot be {value:g}.", hint=f"{lowest} to {highest} is possible.")
+            raise InputError(
+                say("{what} cannot be {value:g}.", what=what, value=value),
+                hint=say("{lowest} to {highest} is possible.", lowest=lowest, highest=highest),
+            )
         return round(value)
 
     def size(self) -> float:

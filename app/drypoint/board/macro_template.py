@@ -17,6 +17,7 @@ from drypoint.board.aperture_shapes import NOTHING
 from drypoint.board.macro_expressions import Expression, compile_expression
 from drypoint.board.macro_primitives import ALWAYS_EXPOSED, PRIMITIVES, Reader
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 _BLANKS = re.compile(r"\s+")
 _COMMENT = re.compile(r"0(?![.0-9])|0\Z")
@@ -47,7 +48,7 @@ class Macro:
         if not name:
             raise InputError("An aperture macro has no name.", hint="Export the file again.")
         if len(blocks) > _STATEMENT_LIMIT:
-            raise InputError(f"The aperture macro {name[:40]} is too long.")
+            raise InputError(say("The aperture macro {name} is too long.", name=name[:40]))
         statements = (_statement(_BLANKS.sub(" ", block).strip()) for block in blocks)
         return cls(name, tuple(item for item in statements if item is not None))
 
@@ -80,7 +81,7 @@ class Macro:
             exposed, part = self._primitive(exposed, values, unit, tolerance)
             vertices += int(shapely.get_num_coordinates(part))
             if vertices > _VERTEX_LIMIT:
-                raise InputError(f"The aperture macro {self.name} is too large.")
+                raise InputError(say("The aperture macro {name} is too large.", name=self.name))
             if not layers or layers[-1][0] != exposed:
                 layers.append((exposed, []))
             layers[-1][1].append(part)
@@ -91,7 +92,11 @@ class Macro:
     ) -> tuple[bool, BaseGeometry]:
         code = round(values[0])
         if code not in PRIMITIVES:
-            what = f"The aperture macro {self.name} has an unknown primitive {values[0]:g}."
+            what = say(
+                "The aperture macro {name} has an unknown primitive {values:g}.",
+                name=self.name,
+                values=values[0],
+            )
             raise InputError(what, hint=_HINT)
         rest = values[1:]
         exposed, rest = (True, rest) if code in ALWAYS_EXPOSED else _exposure(exposed, rest)
@@ -127,5 +132,5 @@ def _exposure(before: bool, values: list[float]) -> tuple[bool, list[float]]:
 
 def _finite(value: float, name: str) -> float:
     if not math.isfinite(value) or abs(value) > 1e12:
-        raise InputError(f"The aperture macro {name} computes an impossible number.")
+        raise InputError(say("The aperture macro {name} computes an impossible number.", name=name))
     return value

@@ -14,6 +14,7 @@ from shapely import Geometry, MultiPolygon, Polygon
 
 from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
+from drypoint.wording import reword
 
 
 class Side(StrEnum):
@@ -53,6 +54,9 @@ class LayerFile:
     name: str
     role: Role
     reason: str
+
+    def __post_init__(self) -> None:
+        reword(self, "reason")
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,6 +109,9 @@ class Finding:
     hint: str = ""
     at: tuple[float, float] | None = None
     nets: tuple[str, ...] = ()
+
+    def __post_init__(self) -> None:
+        reword(self, "what", "where", "hint")
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -15,6 +15,7 @@ from pathlib import Path
 from drypoint.board.model import Side
 from drypoint.board.text_source import text_of
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 MAX_POINTS = 1_000_000
 TEST_CODES = ("317", "327", "307", "367", "017", "027")
@@ -62,7 +63,7 @@ class _State:
     line: int = 0
 
     def where(self) -> str:
-        return f"{self.name}, line {self.line}"
+        return say("{name}, line {line}", name=self.name, line=self.line)
 
 
 def read_netlist(source: Path | str | bytes, *, name: str = "") -> Netlist:
@@ -86,14 +87,19 @@ def read_netlist(source: Path | str | bytes, *, name: str = "") -> Netlist:
         elif line[:3] in TEST_CODES:
             points += _record(line, state)
             if len(points) > MAX_POINTS:
-                raise InputError(f"The netlist has more than {MAX_POINTS} points.", state.where())
+                raise InputError(
+                    say("The netlist has more than {max_points} points.", max_points=MAX_POINTS),
+                    state.where(),
+                )
         elif line.startswith("999"):
             ended = True
             break
         elif line.strip() and not re.match(r"C|[0-9]{3}", line):
             if not points and not line.isprintable():
                 raise InputError("This is no IPC-D-356 netlist.", state.where())
-            warnings.append(f"line {number}: “{line[:20]}” is not understood and left out")
+            warnings.append(
+                say("line {number}: “{line}” is not understood and left out", number=number, line=line[:20])
+            )
     if not points:
         raise InputError("The netlist has no points.", name, "Export it as IPC-D-356A.")
     if not ended:

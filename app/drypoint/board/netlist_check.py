@@ -9,6 +9,7 @@ import shapely
 from drypoint.board.hole_nets import EDGE, NetFinder
 from drypoint.board.model import Finding
 from drypoint.board.netlist import Netlist
+from drypoint.wording import say
 
 Place = tuple[float, float]
 LISTED = 5
@@ -38,11 +39,23 @@ def netlist_findings(
             differ.setdefault((given, nets[0]), place)
     listed = list(differ.items())[:LISTED]
     out = [
-        Finding("net name", f"The netlist says {given}, the copper {net}.", name, at=at, nets=(net,))
+        Finding(
+            "net name",
+            say("The netlist says {given}, the copper {net}.", given=given, net=net),
+            name,
+            at=at,
+            nets=(net,),
+        )
         for (given, net), at in listed
     ]
     if len(differ) > LISTED:
-        out.append(Finding("net name", f"{len(differ) - LISTED} more names differ from the netlist.", name))
+        out.append(
+            Finding(
+                "net name",
+                say("{count} more names differ from the netlist.", count=len(differ) - LISTED),
+                name,
+            )
+        )
     return out
 
 

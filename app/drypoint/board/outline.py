@@ -21,6 +21,7 @@ from shapely import Geometry, LineString, Polygon
 
 from drypoint.board.gerber import GerberLayer
 from drypoint.board.model import Finding
+from drypoint.wording import say
 
 SNAP = 0.02
 """mm; ends nearer than this are the same point (coarsest formats still in use: 2.3 inch)."""
@@ -176,7 +177,12 @@ def _close(
         second = chains[b][::-1] if flip_b else chains[b]
         at = (float(first[-1][0]), float(first[-1][1]))
         findings.append(
-            Finding("outline gap", f"The outline had a gap of {gap:.2f} mm, closed straight.", name, at=at)
+            Finding(
+                "outline gap",
+                say("The outline had a gap of {gap:.2f} mm, closed straight.", gap=gap),
+                name,
+                at=at,
+            )
         )
         if a == b:
             loops.append(np.vstack((first, first[:1])))

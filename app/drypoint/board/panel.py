@@ -20,6 +20,7 @@ from drypoint.board.model import Board, Finding, Hole, LayerFile, LinkWire, Side
 from drypoint.errors import PlanError
 from drypoint.geometry.points import as_points
 from drypoint.geometry.rigid import Rigid
+from drypoint.wording import say
 
 MOST = 200
 """Boards on one blank."""
@@ -48,7 +49,10 @@ def in_rows(board: Board, columns: int, rows: int, gap: float) -> tuple[PlacedBo
         If the numbers make no sense.
     """
     if columns < 1 or rows < 1 or columns * rows > MOST:
-        raise PlanError(f"Copies must number 1 to {MOST}.", f"Copies: {columns} × {rows}")
+        raise PlanError(
+            say("Copies must number 1 to {most}.", most=MOST),
+            say("Copies: {columns} × {rows}", columns=columns, rows=rows),
+        )
     if not (math.isfinite(gap) and gap >= 0.0):
         raise PlanError("The gap between copies cannot be below 0.", "Copies")
     step_x, step_y = board.width + gap, board.height + gap
@@ -165,7 +169,13 @@ def _check_apart(copies: Sequence[_Copy], gap: float) -> None:
         near = float(shapely.distance(one, other))
         if near < gap - 1e-6 or near == 0.0:
             raise PlanError(
-                f"Boards {a} and {b} lie {near:.2f} mm apart; {gap:.2f} mm are needed.",
+                say(
+                    "Boards {a} and {b} lie {near:.2f} mm apart; {gap:.2f} mm are needed.",
+                    a=a,
+                    b=b,
+                    near=near,
+                    gap=gap,
+                ),
                 "Copies",
                 "Widen the gap: the end mill that cuts them out runs between them.",
             )

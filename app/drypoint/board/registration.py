@@ -11,6 +11,7 @@ from shapely import Geometry, Point
 
 from drypoint.board.meeting import meeting
 from drypoint.board.model import Finding, Hole
+from drypoint.wording import say
 
 PLATED_SHARE, UNKNOWN_SHARE = 0.8, 0.5
 """Share of holes on copper below which drill file and copper are said not to fit: holes stated as
@@ -37,7 +38,7 @@ def fit_findings(
     room = shapely.buffer(outline, ROOM)
     out = [hole for hole in holes if not shapely.covers(room, Point(hole.x, hole.y))]
     if out:
-        what = f"{len(out)} holes lie outside the outline or in a cut-out."
+        what = say("{count} holes lie outside the outline or in a cut-out.", count=len(out))
         findings.append(Finding("misfit", what, at=(out[0].x, out[0].y)))
     return findings
 
@@ -47,7 +48,11 @@ def _drill_fit(holes: Sequence[Hole]) -> Iterator[Finding]:
         judged = [hole for hole in holes if hole.plated is stated]
         on_copper = sum(hole.net is not None for hole in judged)
         if len(judged) >= 3 and on_copper < least * len(judged):
-            what = f"Only {on_copper} of {len(judged)} holes lie on copper: drill file and copper do not fit."
+            what = say(
+                "Only {on_copper} of {count} holes lie on copper: drill file and copper do not fit.",
+                on_copper=on_copper,
+                count=len(judged),
+            )
             hint = "Check that they are of one board, and the drill file's units."
             yield Finding("misfit", what, hint=hint)
 
@@ -67,14 +72,21 @@ def _layer_fit(
     x0, _, x1, _ = shapely.bounds(outline)
     mirrored = np.column_stack((x0 + x1 - places[:, 0], places[:, 1]))
     if _share(parts, mirrored, reach) > FOUND:
-        yield Finding("misfit", f"The copper of the {label} seems to be mirrored against the holes.")
+        yield Finding(
+            "misfit", say("The copper of the {label} seems to be mirrored against the holes.", label=label)
+        )
         return
     box = shapely.total_bounds(parts)
     middle = (places.min(axis=0) + places.max(axis=0)) / 2.0
     shift = np.array([(box[0] + box[2]) / 2.0, (box[1] + box[3]) / 2.0]) - middle
     if _share(parts, places + shift, reach + 0.1) > FOUND:
         dx, dy = (-shift).tolist()
-        what = f"The copper of the {label} lies off the holes; moved by about {dx:.1f}, {dy:.1f} mm it fits."
+        what = say(
+            "The copper of the {label} lies off the holes; moved by about {dx:.1f}, {dy:.1f} mm it fits.",
+            label=label,
+            dx=dx,
+            dy=dy,
+        )
         yield Finding("misfit", what)
 
 
@@ -90,5 +102,5 @@ def _outside(copper: Mapping[str, Geometry], label: str, outline: Geometry) -> I
     area = sum(float(shapely.area(rest)) for _, rest in outside)
     if area > 0.5:
         x, y = shapely.get_coordinates(shapely.point_on_surface(outside[0][1]))[0].tolist()
-        what = f"{area:.1f} mm² of copper on the {label} lie outside the outline."
+        what = say("{area:.1f} mm² of copper on the {label} lie outside the outline.", area=area, label=label)
         yield Finding("misfit", what, at=(x, y), nets=tuple(name for name, _ in outside))

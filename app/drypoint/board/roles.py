@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from drypoint.board.model import LayerFile, Role
 from drypoint.board.role_names import layer_number, role_of_name, role_of_titles
+from drypoint.wording import say
 
 _HEAD = 20_000
 _FUNCTION = re.compile(r"TF\.FileFunction\s*,([^*%\r\n]*)")
@@ -88,10 +89,10 @@ def _recognise(name: str, data: bytes, kind: str, jobs: Mapping[str, str]) -> La
         return LayerFile(name, Role.OTHER, _PLAIN.get(kind, "it holds no board data"))
     if match := _FUNCTION.search(text):
         role = role_of_function(match[1])
-        return LayerFile(name, role, f"its .FileFunction is {match[1].strip()}")
+        return LayerFile(name, role, say("its .FileFunction is {match}", match=match[1].strip()))
     base = name.rsplit("/", 1)[-1].lower()
     if base in jobs:
-        return LayerFile(name, role_of_function(jobs[base]), f"the job file says {jobs[base]}")
+        return LayerFile(name, role_of_function(jobs[base]), say("the job file says {jobs}", jobs=jobs[base]))
     if kind == "drill":
         return _drill(name, text)
     return _named(name, text)
@@ -122,7 +123,7 @@ def _named(name: str, text: str) -> LayerFile:
         return LayerFile(name, role, "of its name")
     titled = role_of_titles(text)
     if titled is not None:
-        return LayerFile(name, titled[0], f"of its title “{titled[1][:40]}”")
+        return LayerFile(name, titled[0], say("of its title “{titled}”", titled=titled[1][:40]))
     return LayerFile(name, Role.OTHER, ASKED)
 
 
@@ -152,7 +153,7 @@ def _one_each(found: list[LayerFile]) -> list[LayerFile]:
     ranked = sorted(named, key=lambda item: _rank(item.name))
     chosen = sure[0] if sure else ranked[0]
     drop = {item.name for item in named if item is not chosen}
-    reason = f"of its name it could be the outline, but {chosen.name} is a better one"
+    reason = say("of its name it could be the outline, but {name} is a better one", name=chosen.name)
     return [replace(i, role=Role.OTHER, reason=reason) if i.name in drop else i for i in found]
 
 
@@ -185,5 +186,9 @@ def _by_number(found: list[LayerFile], kinds: Mapping[str, str]) -> list[LayerFi
             out.append(item)
             continue
         role = {1: Role.COPPER_TOP, last: Role.COPPER_BOTTOM}.get(number, Role.COPPER_INNER)
-        out.append(LayerFile(item.name, role, f"of its name: copper layer {number} of {last}"))
+        out.append(
+            LayerFile(
+                item.name, role, say("of its name: copper layer {number} of {last}", number=number, last=last)
+            )
+        )
     return out

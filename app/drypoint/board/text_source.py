@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 MAX_BYTES = 200_000_000
 """Larger files are no board data a workshop meets; refused before they fill the memory."""
@@ -34,18 +35,20 @@ def text_of(source: Path | str | bytes, name: str = "") -> tuple[str, str]:
     try:
         size = path.stat().st_size
         if size > MAX_BYTES:
-            raise InputError(f"The file is larger than {MAX_BYTES // 1_000_000} MB.", name)
+            raise InputError(
+                say("The file is larger than {max_bytes} MB.", max_bytes=MAX_BYTES // 1000000), name
+            )
         return _decode(path.read_bytes(), name), name
     except (OSError, ValueError) as error:
         reason = error.strerror if isinstance(error, OSError) and error.strerror else "not a usable path"
-        raise InputError(f"The file cannot be read: {reason}.", name) from None
+        raise InputError(say("The file cannot be read: {reason}.", reason=reason), name) from None
 
 
 def _decode(data: bytes, name: str) -> str:
     if not data.strip(b"\x00\r\n\t \x1a"):
         raise InputError("The file is empty.", name, "Export it again.")
     if len(data) > MAX_BYTES:
-        raise InputError(f"The file is larger than {MAX_BYTES // 1_000_000} MB.", name)
+        raise InputError(say("The file is larger than {max_bytes} MB.", max_bytes=MAX_BYTES // 1000000), name)
     if b"\x00" in data[:4096]:
         raise InputError("The file is binary, not text.", name, "Choose a text export of the design.")
     data = data.removeprefix(b"\xef\xbb\xbf")

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from drypoint.errors import InputError
 from drypoint.geometry.points import Points, as_points
+from drypoint.wording import say
 
 FIELD = 1.2
 """mm, side of a field."""
@@ -62,7 +63,10 @@ class BurnGrid:
         for one in self.cells:
             if (one.row, one.column) == (row, column):
                 return one
-        raise InputError(f"The grid has no field in row {row + 1}, column {column + 1}.", "burn grid")
+        raise InputError(
+            say("The grid has no field in row {row}, column {column}.", row=row + 1, column=column + 1),
+            "burn grid",
+        )
 
 
 def plan_burn_grid(

@@ -16,6 +16,7 @@ from drypoint.cuts.model import Narrow
 from drypoint.cuts.parts import SLACK, Parts, Shapes, foreign_pairs
 from drypoint.cuts.remaining import width_left
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 FINE = 0.1
 """mm between samples where a gap is narrower than that; else twice as much."""
@@ -180,11 +181,20 @@ class Limits:
         taken = (width - gap) / 2.0
         if not np.isfinite(left):
             widest = gap + 2.0 * self.bite
-            return f"A cut of {widest:.3f} mm or less would do, or a bite of {taken:.3f} mm.", widest
+            return say(
+                "A cut of {widest:.3f} mm or less would do, or a bite of {taken:.3f} mm.",
+                widest=widest,
+                taken=taken,
+            ), widest
         widest = gap + 2.0 * max(0.0, min(self.bite, taken - (self.least - left)))
         return (
-            f"This cut would leave {left:.3f} mm of a trace; {self.least:.3f} mm is the least allowed. "
-            f"A cut of {widest:.3f} mm or less would do."
+            say(
+                "This cut would leave {left:.3f} mm of a trace; {least:.3f} mm is the least "
+                "allowed. A cut of {widest:.3f} mm or less would do.",
+                left=left,
+                least=self.least,
+                widest=widest,
+            )
         ), widest
 
 

@@ -24,6 +24,7 @@ from drypoint.cuts.order import entered, order_paths
 from drypoint.cuts.parts import SLACK, Parts, Shapes, copper_parts
 from drypoint.errors import InputError
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 SHORTEST = 1e-3
 """mm. Lines shorter than this cut nothing."""
@@ -172,9 +173,11 @@ def with_bit(plan: GroovePlan, bit: VBit, copper: float) -> GroovePlan:
     for place in plan.impossible:
         tip = place.widest - bit.runout - bit.slope * copper
         if bit.depth(place.widest) > copper:
-            text = f"{bit.name} would do at {bit.depth(place.widest):.3f} mm deep."
+            text = say(
+                "{name} would do at {depth:.3f} mm deep.", name=bit.name, depth=bit.depth(place.widest)
+            )
         elif tip > 0.0:
-            text = f"A bit of the same angle with a tip of less than {tip:.3f} mm would do."
+            text = say("A bit of the same angle with a tip of less than {tip:.3f} mm would do.", tip=tip)
         else:
             text = "No bit of this angle would do: it takes a steeper one."
         named.append(replace(place, hint=f"{place.hint} {text}".strip()))

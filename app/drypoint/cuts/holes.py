@@ -16,6 +16,7 @@ from drypoint.cuts.model import Cut, CutKind
 from drypoint.cuts.order import steady_order
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, as_points
+from drypoint.wording import say
 
 TOLERANCE = 0.1
 """mm a drill may differ from its hole (common practice, no source)."""
@@ -79,7 +80,7 @@ def plan_holes(
         raise PlanError(
             "Holes would run through the backing into the bed.",
             "holes",
-            f"Go less than {bed:.1f} mm past the blank.",
+            say("Go less than {bed:.1f} mm past the blank.", bed=bed),
         )
     findings: list[Finding] = []
     holes: list[Cut] = []
@@ -105,7 +106,7 @@ def _hole(
 ) -> Cut | None:
     nets = (hole.net,) if hole.net else ()
     place = (hole.x, hole.y)
-    where = f"hole {hole.diameter:.2f} mm"
+    where = say("hole {diameter:.2f} mm", diameter=hole.diameter)
     nearest = min(
         drills, key=lambda drill: (abs(drill.diameter - hole.diameter), -drill.diameter), default=None
     )
@@ -124,7 +125,14 @@ def _hole(
     largest = max(smaller, key=lambda drill: drill.diameter)
     hint = "Add a drill or a smaller end mill to make it to size."
     findings.append(
-        Finding("small hole", f"Drilled with {largest.diameter:.2f} mm only.", where, hint, place, nets)
+        Finding(
+            "small hole",
+            say("Drilled with {diameter:.2f} mm only.", diameter=largest.diameter),
+            where,
+            hint,
+            place,
+            nets,
+        )
     )
     return Cut(CutKind.HOLE, largest, as_points([place]), nets, depth, hole.diameter)
 
@@ -173,10 +181,15 @@ def _slot(
     nets = (slot.net,) if slot.net else ()
     place = (float(slot.path[0, 0]), float(slot.path[0, 1]))
     if mill is None or mill.diameter > slot.diameter + 1e-9:
-        hint = f"Choose an end mill of {slot.diameter:.2f} mm or less."
+        hint = say("Choose an end mill of {diameter:.2f} mm or less.", diameter=slot.diameter)
         findings.append(
             Finding(
-                "no mill", "No end mill fits this slot.", f"slot {slot.diameter:.2f} mm", hint, place, nets
+                "no mill",
+                "No end mill fits this slot.",
+                say("slot {diameter:.2f} mm", diameter=slot.diameter),
+                hint,
+                place,
+                nets,
             )
         )
         return None
@@ -234,7 +247,10 @@ def reference_marks(
         raise PlanError(
             "There is no room for reference marks between the outline and the blank's edge.",
             "reference marks",
-            f"Use a blank that is {2 * margin + 1:.0f} mm larger on every side, or move the clamps.",
+            say(
+                "Use a blank that is {margin:.0f} mm larger on every side, or move the clamps.",
+                margin=2 * margin + 1,
+            ),
         )
     middle = corners.mean(axis=0)
     chosen = [int(np.argmax(((corners - middle) ** 2).sum(axis=1)))]

@@ -19,6 +19,7 @@ from drypoint.cuts.parts import Parts, Shapes, copper_parts, explode
 from drypoint.errors import InputError
 from drypoint.geometry.points import Points, as_points
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 SHAVING = 0.01
 """mm. Copper thinner than this is a shaving, not a piece of a net."""
@@ -173,12 +174,20 @@ def _losses(parts: Parts, fragments: Fragments, area: Geometry) -> tuple[tuple[F
         small = rows[np.argsort(fragments.area[rows])[-2]]
         name = parts.names[parts.owner[index]]
         at = fragments.at[small]
-        opens.append(Flaw((name,), (float(at[0]), float(at[1])), f"{name} falls into {len(rows)} pieces"))
+        opens.append(
+            Flaw(
+                (name,),
+                (float(at[0]), float(at[1])),
+                say("{name} falls into {count} pieces", name=name, count=len(rows)),
+            )
+        )
     gone = np.flatnonzero(count == 0)
     if len(gone):
         gone = gone[shapely.intersects(parts.shapes[gone], area)]
     for index in gone:
         name = parts.names[parts.owner[index]]
         spot = shapely.point_on_surface(parts.shapes[index])
-        lost.append(Flaw((name,), (float(spot.x), float(spot.y)), f"copper of {name} is cut away"))
+        lost.append(
+            Flaw((name,), (float(spot.x), float(spot.y)), say("copper of {name} is cut away", name=name))
+        )
     return tuple(opens), tuple(lost)

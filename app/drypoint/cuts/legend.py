@@ -23,6 +23,7 @@ from drypoint.cuts.legend_rows import fill_rows, row_width, stroke_rows
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, along, as_points, is_closed
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 SPECK = 0.0025
 """Shapes of less area than this, mm², are what arithmetic leaves of clipping, no strokes."""
@@ -196,7 +197,7 @@ def plan_legend(
 def _check(style: LegendStyle) -> None:
     for name, value in (("pitch", style.pitch), ("spot", style.spot), ("hatch", style.hatch)):
         if not (math.isfinite(value) and value > 0):
-            raise PlanError(f"The {name} of the legend must be above 0.", "Legend")
+            raise PlanError(say("The {name} of the legend must be above 0.", name=name), "Legend")
     if style.widest < style.spot:
         raise PlanError("Strokes cannot be narrower than the spot.", "Legend", "Set a wider stroke.")
 

@@ -7,6 +7,7 @@ from enum import StrEnum
 
 from drypoint.bits.model import Bit
 from drypoint.geometry.points import Points
+from drypoint.wording import reword
 
 
 class CutKind(StrEnum):
@@ -105,6 +106,9 @@ class Flaw:
     nets: tuple[str, ...]
     at: tuple[float, float]
     what: str = ""
+
+    def __post_init__(self) -> None:
+        reword(self, "what")
 
 
 @dataclass(frozen=True, slots=True, eq=False)

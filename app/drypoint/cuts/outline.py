@@ -12,6 +12,7 @@ from drypoint.board.model import Board
 from drypoint.cuts.model import Cut, CutKind
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, along, as_points
+from drypoint.wording import say
 
 CORNER = 20.0
 """Degrees of turn from which a place counts as a corner."""
@@ -54,13 +55,13 @@ def plan_outline(
         raise PlanError("Tabs must be lower than the cut is deep.", "tabs")
     cuts: list[Cut] = []
     for number, edge in enumerate(board.outlines, 1):
-        of = f" of board {number}" if len(board.outlines) > 1 else ""
+        of = say(" of board {number}", number=number) if len(board.outlines) > 1 else ""
         cuts += _cut_outs(edge, mill, depth, of)
         outer = Polygon(edge.exterior).buffer(radius, quad_segs=32)
         path = as_points(shapely.get_coordinates(shapely.orient_polygons(outer, exterior_cw=True).exterior))
         spots = place_tabs(path, tabs, tab_width + mill.diameter, _edge_copper(board, edge, radius))
         start = _start_away(path, spots)
-        label = f"outline{of}"
+        label = say("outline{of}", of=of)
         cuts.append(Cut(CutKind.OUTLINE, mill, start, (), depth, 0.0, spots, tab_width, tab_height, label))
     _check_clamps(cuts, keepout, radius)
     return tuple(cuts)
@@ -74,12 +75,21 @@ def _cut_outs(edge: Polygon, mill: EndMill, depth: float, of: str) -> list[Cut]:
             at = ring.centroid
             raise PlanError(
                 "The end mill does not fit into a cut-out.",
-                f"x {at.x:.1f} y {at.y:.1f}",
+                say("x {x:.1f} y {y:.1f}", x=at.x, y=at.y),
                 "Choose a smaller end mill.",
             )
         for piece in shapely.get_parts(inner):
             path = shapely.get_coordinates(shapely.orient_polygons(piece).exterior)
-            cuts.append(Cut(CutKind.OUTLINE, mill, as_points(path), (), depth, label=f"cut-out {number}{of}"))
+            cuts.append(
+                Cut(
+                    CutKind.OUTLINE,
+                    mill,
+                    as_points(path),
+                    (),
+                    depth,
+                    label=say("cut-out {number}{of}", number=number, of=of),
+                )
+            )
     return cuts
 
 
@@ -100,8 +110,8 @@ def _check_clamps(cuts: list[Cut], keepout: Geometry | None, radius: float) -> N
         if shapely.intersects(swept, keepout):
             at = Point(shapely.get_coordinates(shapely.centroid(shapely.intersection(swept, keepout)))[0])
             raise PlanError(
-                f"The {cut.label} would be cut through a clamp.",
-                f"x {at.x:.1f} y {at.y:.1f}",
+                say("The {label} would be cut through a clamp.", label=cut.label),
+                say("x {x:.1f} y {y:.1f}", x=at.x, y=at.y),
                 "Move the clamp or the board on the blank.",
             )
 

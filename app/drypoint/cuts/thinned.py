@@ -15,6 +15,7 @@ from drypoint.cuts.parts import Shapes, copper_parts, explode
 from drypoint.cuts.ratings import current
 from drypoint.geometry.points import Points, as_points
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 NOTICE = 2e-3
 """mm. Bites below this are the chords of arcs, not thinning."""
@@ -60,10 +61,19 @@ def thinned(
         for place in _thin_places(shape, left, least):
             wide = 2.0 * float(shapely.area(place)) / max(float(shapely.length(place)), 1e-9)
             spot = shapely.point_on_surface(place)
-            text = (
-                f"{name} is about {wide:.2f} mm wide here: {current(wide, thickness=copper, rise=rise):.2f} A"
+            text = say(
+                "{name} is about {wide:.2f} mm wide here: {current:.2f} A",
+                name=name,
+                wide=wide,
+                current=current(wide, thickness=copper, rise=rise),
             )
-            found.append(Flaw((name,), (float(spot.x), float(spot.y)), f"{text} for {rise:.0f} K (estimate)"))
+            found.append(
+                Flaw(
+                    (name,),
+                    (float(spot.x), float(spot.y)),
+                    say("{text} for {rise:.0f} K (estimate)", text=text, rise=rise),
+                )
+            )
     return tuple(found)
 
 

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 
 from drypoint.errors import InputError
 from drypoint.gcode.expressions import Values
+from drypoint.wording import say
 
 LONGEST = 256
 """Characters of a line, comments not counted (NISTIR 6556, 3.3)."""
@@ -81,7 +82,7 @@ def bare(line: str) -> str:
         raise InputError("A comment is not closed.")
     text = "".join(out).upper()
     if len(text) > LONGEST:
-        raise InputError(f"The line is longer than {LONGEST} characters.")
+        raise InputError(say("The line is longer than {longest} characters.", longest=LONGEST))
     if any(character in "!~?\x18" for character in text):
         raise InputError("A real-time command does not belong in a file.")
     return text
@@ -115,29 +116,31 @@ def block_of(text: str, parameters: dict[int, float]) -> Block:
             _m_word(block, values.value())
         elif letter in _LETTERS:
             if letter in block.words:
-                raise InputError(f"{letter} is there twice.")
+                raise InputError(say("{letter} is there twice.", letter=letter))
             block.words[letter] = values.value()
         else:
-            raise InputError(f"“{letter}” is no word of RS-274.")
+            raise InputError(say("“{letter}” is no word of RS-274.", letter=letter))
     return block
 
 
 def _g_word(block: Block, code: float) -> None:
     group = GROUP_OF.get(code)
     if group is None:
-        raise InputError(f"G{code:g} is not known.")
+        raise InputError(say("G{code:g} is not known.", code=code))
     if group in block.g:
-        raise InputError(f"G{block.g[group]:g} and G{code:g} contradict each other.")
+        raise InputError(say("G{g:g} and G{code:g} contradict each other.", g=block.g[group], code=code))
     block.g[group] = code
 
 
 def _m_word(block: Block, value: float) -> None:
     code = round(value)
     if abs(value - code) > 1e-4 or code not in M_CODES:
-        raise InputError(f"M{value:g} is not known.", hint="Only M0–M9, M30, M48, M49 and M60 are read.")
+        raise InputError(
+            say("M{value:g} is not known.", value=value), hint="Only M0–M9, M30, M48, M49 and M60 are read."
+        )
     group = next(group for group in M_GROUPS if code in group)
     if any(other in group for other in block.m):
-        raise InputError(f"M{code} contradicts another M word of the line.")
+        raise InputError(say("M{code} contradicts another M word of the line.", code=code))
     block.m.append(code)
     if len(block.m) > MOST_M_WORDS:
-        raise InputError(f"More than {MOST_M_WORDS} M words.")
+        raise InputError(say("More than {most_m_words} M words.", most_m_words=MOST_M_WORDS))

@@ -7,6 +7,7 @@ import re
 from collections.abc import Mapping
 
 from drypoint.errors import InputError
+from drypoint.wording import say
 
 MAX_DEPTH = 40
 _NUMBER = re.compile(r"[+-]?(?:\d+\.?\d*|\.\d+)")
@@ -61,7 +62,7 @@ class Values:
             self.at = function.end()
             return self._function(function[0], depth + 1)
         found = self.text[self.at : self.at + 12] or "the end of the line"
-        raise InputError(f"A number is expected, not “{found}”.")
+        raise InputError(say("A number is expected, not “{found}”.", found=found))
 
     def index(self, depth: int = 0) -> int:
         """The number of a parameter: 1 to 5399 as in NISTIR 6556, 3.2.1."""
@@ -90,7 +91,7 @@ class Values:
 
     def _function(self, name: str, depth: int) -> float:
         if self.peek() != "[":
-            raise InputError(f"{name} needs a value in brackets.")
+            raise InputError(say("{name} needs a value in brackets.", name=name))
         x = self._expression(depth)
         if name == "ATAN":
             if self.peek() != "/":
@@ -119,7 +120,9 @@ def _binary(operation: str, a: float, b: float) -> float:
         result = {"*": a * b, "+": a + b, "-": a - b}.get(operation)
         return _finite(a / b if result is None else result)
     except (ZeroDivisionError, OverflowError, ValueError):
-        raise InputError(f"{a:g} {operation} {b:g} cannot be computed.") from None
+        raise InputError(
+            say("{a:g} {operation} {b:g} cannot be computed.", a=a, operation=operation, b=b)
+        ) from None
 
 
 def _compute(name: str, x: float) -> float:
@@ -137,7 +140,7 @@ def _compute(name: str, x: float) -> float:
             return abs(x)
         return _finite({"EXP": math.exp, "LN": math.log, "SQRT": math.sqrt}[name](x))
     except (OverflowError, ValueError):
-        raise InputError(f"{name}[{x:g}] cannot be computed.") from None
+        raise InputError(say("{name}[{x:g}] cannot be computed.", name=name, x=x)) from None
 
 
 def _finite(value: float) -> float:

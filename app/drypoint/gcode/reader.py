@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from drypoint.errors import InputError
 from drypoint.gcode.blocks import Block, bare, block_of
 from drypoint.geometry.arcs import centre_of_radius, sweep
+from drypoint.wording import say
 
 MM_PER_INCH = 25.4
 ARC_SLACK_MM, ARC_SLACK_INCH = 0.002, 0.0002 * MM_PER_INCH
@@ -102,7 +103,9 @@ def read_program(text: str, *, name: str = "program", start: Vector = (0.0, 0.0,
             if interpreter.run(line, number):
                 break
         except InputError as error:
-            raise InputError(error.what, f"{name}, line {number}", error.hint) from None
+            raise InputError(
+                error.what, say("{name}, line {number}", name=name, number=number), error.hint
+            ) from None
     if not interpreter.read_any:
         raise InputError("This is no RS-274 program.", name, "Choose a G-code file.")
     return GProgram(tuple(interpreter.moves), tuple(interpreter.warnings()))
@@ -162,7 +165,7 @@ class _Interpreter:
         if not self.units_stated:
             out.append("the program does not state its units: read as millimetres")
         if self.feedless:
-            out.append(f"line {self.feedless}: a cutting move comes before any feed")
+            out.append(say("line {feedless}: a cutting move comes before any feed", feedless=self.feedless))
         return out
 
     def run(self, line: str, number: int) -> bool:
@@ -198,7 +201,7 @@ class _Interpreter:
             self.feed = block.words["F"] * (1.0 if self.inverse_time else self.unit)
         for letter in "ABC":
             if letter in block.words:
-                raise InputError(f"The {letter} axis does not exist on this machine.")
+                raise InputError(say("The {letter} axis does not exist on this machine.", letter=letter))
 
     def _machine(self, block: Block) -> None:
         if "S" in block.words:
@@ -245,7 +248,13 @@ class _Interpreter:
         axes = any(axis in block.words for axis in "XYZ")
         if block.g.get("non-modal") in (4, 92, 92.1, 92.2, 92.3):
             if stated not in (None, 80):
-                raise InputError(f"G{stated:g} and G{block.g['non-modal']:g} both want the line's words.")
+                raise InputError(
+                    say(
+                        "G{stated:g} and G{g:g} both want the line's words.",
+                        stated=stated,
+                        g=block.g["non-modal"],
+                    )
+                )
             return
         if stated is not None:
             if stated != self.motion:
@@ -295,7 +304,11 @@ class _Interpreter:
             first, last = math.dist(start2, centre), math.dist(stop2, centre)
             if first < 1e-9 or abs(first - last) > slack:
                 raise InputError(
-                    f"The arc's ends lie at {first:.4f} and {last:.4f} mm from its centre.",
+                    say(
+                        "The arc's ends lie at {first:.4f} and {last:.4f} mm from its centre.",
+                        first=first,
+                        last=last,
+                    ),
                     hint="They must be equal; the program may have been rounded or shortened.",
                 )
         else:
@@ -312,7 +325,7 @@ class _Interpreter:
                 self.cycle[letter] = words[letter] * (1.0 if letter == "P" else self.unit)
         repeats = words.get("L", 1.0)
         if repeats != int(repeats) or not 1 <= repeats <= MAX_REPEATS:
-            raise InputError(f"L must be a whole number up to {MAX_REPEATS}.")
+            raise InputError(say("L must be a whole number up to {max_repeats}.", max_repeats=MAX_REPEATS))
         if "R" not in self.cycle or "Z" not in self.cycle:
             raise InputError("A drilling cycle needs R and Z.")
         before = self.position[2]
@@ -373,7 +386,7 @@ class _Interpreter:
         length: float | None = None,
     ) -> None:
         if len(self.moves) >= MAX_MOVES:
-            raise InputError(f"The program has more than {MAX_MOVES} moves.")
+            raise InputError(say("The program has more than {max_moves} moves.", max_moves=MAX_MOVES))
         if max(abs(value) for value in end) > FARTHEST:
             raise InputError("A place lies more than 100 m out.")
         feed = 0.0

@@ -15,6 +15,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from drypoint.errors import PlanError
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 LINE_LIMIT = 80
 """Characters per line with its terminator that a common hobby controller takes."""
@@ -117,7 +118,9 @@ def write_lines(
             text = f"G4P{number(p, decimals)}"
         else:
             if k != RAPID and not f > 0:
-                raise PlanError("A cutting move has no feed.", f"move {index}", "Set the bit's feed.")
+                raise PlanError(
+                    "A cutting move has no feed.", say("move {index}", index=index), "Set the bit's feed."
+                )
             text = writer.move(k, e, f, c)
         if text:
             lines.append(text)
@@ -137,7 +140,11 @@ def check_length(lines: Iterable[str], limit: int = LINE_LIMIT) -> None:
     for index, line in enumerate(lines):
         if len(line) + 1 > limit:
             raise PlanError(
-                f"A line is {len(line) + 1} characters long; the controller takes {limit}.",
-                f"line {index + 1}: {line[:40]}…",
+                say(
+                    "A line is {count} characters long; the controller takes {limit}.",
+                    count=len(line) + 1,
+                    limit=limit,
+                ),
+                say("line {index}: {line}…", index=index + 1, line=line[:40]),
                 "Use fewer decimals.",
             )

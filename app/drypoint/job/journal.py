@@ -18,6 +18,7 @@ from typing import Any
 from drypoint.errors import StoreError
 from drypoint.job.store import Job
 from drypoint.machine.journal import RunJournal, RunStart
+from drypoint.wording import say
 
 
 def _now() -> str:
@@ -124,7 +125,7 @@ class JobJournal(RunJournal):
             self._marks.execute(f"UPDATE run_mark SET {column} = ? WHERE run = ?", (value, self._id))
         except sqlite3.Error as error:
             raise StoreError(
-                f"The journal of the run could not be written ({error}).",
+                say("The journal of the run could not be written ({error}).", error=error),
                 str(self._job.path),
                 "The machine is held. Make room on the disk, then resume.",
             ) from error

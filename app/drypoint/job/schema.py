@@ -9,6 +9,7 @@ from __future__ import annotations
 import sqlite3
 
 from drypoint.errors import StoreError
+from drypoint.wording import say
 
 APPLICATION_ID = 0x44505459
 """Marks a SQLite file as a job file ("DPTY"), so that other databases are not mistaken for one."""
@@ -85,7 +86,11 @@ def bring_up_to_date(connection: sqlite3.Connection, where: str) -> None:
         raise StoreError("This is a database, but not a job file.", where, "Choose a .drypoint file.")
     if version > VERSION:
         raise StoreError(
-            f"This job was saved by a newer Drypoint (format {version}; this one reads up to {VERSION}).",
+            say(
+                "This job was saved by a newer Drypoint (format {version}; this one reads up to {version2}).",
+                version=version,
+                version2=VERSION,
+            ),
             where,
             "Open it with the newer program. Nothing was changed.",
         )

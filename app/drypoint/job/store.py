@@ -19,6 +19,7 @@ from typing import Any
 
 from drypoint.errors import StoreError
 from drypoint.job.schema import bring_up_to_date
+from drypoint.wording import say
 
 Json = Any
 """What `json` reads and writes."""
@@ -108,7 +109,7 @@ class Job:
             raise _translated(error, target) from error
         except OSError as error:
             raise StoreError(
-                f"The copy could not be written ({error.strerror or error}).",
+                say("The copy could not be written ({strerror}).", strerror=error.strerror or error),
                 str(target),
                 "Choose another folder.",
             ) from error
@@ -258,4 +259,6 @@ def _translated(error: sqlite3.Error, path: Path) -> StoreError:
         )
     if "locked" in text:
         return StoreError("The job is open in another program.", str(path), "Close it there and try again.")
-    return StoreError(f"The job file could not be used ({text}).", str(path), "Nothing was lost; try again.")
+    return StoreError(
+        say("The job file could not be used ({text}).", text=text), str(path), "Nothing was lost; try again."
+    )

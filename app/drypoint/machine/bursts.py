@@ -18,6 +18,7 @@ from numpy.typing import NDArray
 from drypoint.errors import MachineError
 from drypoint.machine.guard import bare
 from drypoint.machine.sender import DEFAULT_BUFFER, Sender
+from drypoint.wording import say
 
 _LIT = re.compile(r"G0*4P[\d.]+S0*[1-9.]")
 _WAY = re.compile(r"G0*0[XYZ]")
@@ -61,9 +62,11 @@ class BurstSender(Sender):
         sizes = np.bincount(bursts, weights=[len(line) + 1 for line in lines])
         if len(sizes) and sizes.max() > self.limit:
             raise MachineError(
-                f"The lines of a pulse take {sizes.max():.0f} bytes, more than the buffer holds.",
+                say(
+                    "The lines of a pulse take {max:.0f} bytes, more than the buffer holds.", max=sizes.max()
+                ),
                 "laser",
-                f"It holds {self.limit}.",
+                say("It holds {limit}.", limit=self.limit),
             )
 
     def _fits(self) -> bool:

@@ -12,6 +12,7 @@ from drypoint.machine.explain import POSITION_LOST
 from drypoint.machine.faults import LineLost, LinkLost, Locked, Refused, Restarted, Stopped
 from drypoint.machine.protocol import Alarm, Banner, ErrorReply, Message, Ok, Phase, Realtime, Status
 from drypoint.machine.sender import DEFAULT_BUFFER, Sender
+from drypoint.wording import say
 
 WAIT = 0.05
 """Longest wait for bytes in one turn of a loop, s."""
@@ -155,7 +156,9 @@ class Delivery:
         now = self._channel.now()
         dwell = sum(_dwell(lines[index]) for index in sender.waiting)
         if since is not None and now - since > _QUIET + dwell:
-            raise LineLost(f"line {sender.waiting[0] + 1}: {lines[sender.waiting[0]]}")
+            raise LineLost(
+                say("line {waiting}: {lines}", waiting=sender.waiting[0] + 1, lines=lines[sender.waiting[0]])
+            )
         return now if since is None else since
 
     def locked(self, code: int | None) -> Locked:

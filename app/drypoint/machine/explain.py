@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from drypoint.wording import say
+
 
 @dataclass(frozen=True, slots=True)
 class Explanation:
@@ -121,7 +123,8 @@ POSITION_LOST = frozenset({1, 3, 6, 7, 8, 9, 10})
 def explain_error(code: int) -> Explanation:
     """What error number ``code`` means."""
     what, hint = _ERRORS.get(
-        code, (f"The controller refused the line (its error {code}).", "See the maker's manual.")
+        code,
+        (say("The controller refused the line (its error {code}).", code=code), "See the maker's manual."),
     )
     return Explanation(what, hint)
 
@@ -130,6 +133,9 @@ def explain_alarm(code: int) -> Explanation:
     """What alarm number ``code`` means."""
     what, hint = _ALARMS.get(
         code,
-        (f"The controller locked itself (its alarm {code}).", "See the maker's manual before moving it."),
+        (
+            say("The controller locked itself (its alarm {code}).", code=code),
+            "See the maker's manual before moving it.",
+        ),
     )
     return Explanation(what, hint)

@@ -16,6 +16,7 @@ from __future__ import annotations
 
 from drypoint.errors import MachineError
 from drypoint.machine.explain import explain_alarm, explain_error
+from drypoint.wording import say
 
 RESUME_HINT = "Set zero again at the known spot, check a reference mark, then resume the run."
 
@@ -56,7 +57,7 @@ class Refused(MachineError):
 
     def __init__(self, code: int, line: str, index: int) -> None:
         said = explain_error(code)
-        super().__init__(said.what, f"line {index + 1}: {line}", said.hint)
+        super().__init__(said.what, say("line {index}: {line}", index=index + 1, line=line), said.hint)
         self.code = code
         self.index = index
 
@@ -77,14 +78,14 @@ class Astray(MachineError):
     """Reports contradict the program: not its path, or faster than its feeds."""
 
     def __init__(self, what: str, where: str) -> None:
-        super().__init__(f"{what}: a line arrived garbled.", where, RESUME_HINT)
+        super().__init__(say("{what}: a line arrived garbled.", what=what), where, RESUME_HINT)
 
 
 class Declined(MachineError):
     """What was asked of the person at the machine is not done."""
 
     def __init__(self, what: str, where: str) -> None:
-        super().__init__(f"Declined: {what}.", where, "Nothing further was done.")
+        super().__init__(say("Declined: {what}.", what=what), where, "Nothing further was done.")
 
 
 class Stopped(MachineError):

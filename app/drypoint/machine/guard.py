@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from drypoint.errors import MachineError, PlanError
 from drypoint.machine.state import Clip, MachineState
 from drypoint.program.laser_check import check_beam
+from drypoint.wording import say
 
 _SPINDLE = re.compile(r"M0*[34](?!\d)")
 _CONSTANT_BEAM = re.compile(r"M0*3(?!\d)")
@@ -38,12 +39,12 @@ def refuse_foreign(lines: Sequence[str], *, laser_mode: bool) -> None:
     flaw = _beam_flaw(lines) if laser_mode else None
     for number, line in enumerate(lines):
         read = bare(line)
-        where = f"line {number + 1}: {line}"
+        where = say("line {number}: {line}", number=number + 1, line=line)
         if read.startswith("$"):
             raise MachineError("A program may not change the controller's settings.", where)
         if flaw is not None and _CONSTANT_BEAM.search(read):
             raise MachineError(
-                f"This could leave the beam on when the machine stands still ({flaw}).",
+                say("This could leave the beam on when the machine stands still ({flaw}).", flaw=flaw),
                 where,
                 "Power that follows the speed is needed (M4), or pulses that are put out each by each.",
             )

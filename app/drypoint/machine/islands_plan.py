@@ -15,6 +15,7 @@ import shapely
 from shapely import Geometry, MultiPolygon, Polygon
 
 from drypoint.errors import PlanError
+from drypoint.wording import say
 
 OUTER = ""
 """Name of the copper outside the board's nets."""
@@ -259,8 +260,8 @@ def plan_clips(pairs: Sequence[Neighbours], places: Mapping[str, Spot]) -> tuple
         for net in pair.nets:
             if net not in places:
                 raise PlanError(
-                    f"There is no place to touch on {net or 'the copper outside'}.",
-                    f"{pair.at[0]:.2f}, {pair.at[1]:.2f}",
+                    say("There is no place to touch on {net}.", net=net or "the copper outside"),
+                    say("{at:.2f}, {at2:.2f}", at=pair.at[0], at2=pair.at[1]),
                     "Its neighbours stay unproved; measure there by hand.",
                 )
     steps: list[ClipStep] = []

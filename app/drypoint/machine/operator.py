@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from drypoint.bits.model import Bit
+from drypoint.wording import as_text, reword
 
 
 class RequestKind(StrEnum):
@@ -65,6 +66,10 @@ class Request:
     place: tuple[float, float] | None = None
     net: str = ""
     idle: Callable[[], None] = field(default=_nothing, compare=False, repr=False)
+
+    def __post_init__(self) -> None:
+        reword(self, "title", "text")
+        object.__setattr__(self, "cautions", tuple(as_text(one) for one in self.cautions))
 
 
 class AnswerKind(StrEnum):

@@ -12,6 +12,7 @@ from drypoint.board.model import Finding
 from drypoint.errors import InputError
 from drypoint.machine.protocol import Vec
 from drypoint.machine.state import Facts
+from drypoint.wording import say
 
 _RESOURCE = Path(__file__).resolve().parents[3] / "resources" / "machines.json"
 
@@ -124,7 +125,14 @@ def _limits(facts: Facts, preset: MachinePreset) -> Iterator[Finding]:
             if have is not None and not want / _RATIO <= have <= want * _RATIO:
                 yield Finding(
                     "setting",
-                    f"The {what} of {_AXES[axis]} is {have:g} {unit}; the machine set up here has {want:g}.",
+                    say(
+                        "The {what} of {axes} is {have:g} {unit}; the machine set up here has {want:g}.",
+                        what=what,
+                        axes=_AXES[axis],
+                        have=have,
+                        unit=unit,
+                        want=want,
+                    ),
                     f"${first + axis}",
                     meaning,
                 )
@@ -132,7 +140,10 @@ def _limits(facts: Facts, preset: MachinePreset) -> Iterator[Finding]:
     for axis, value in enumerate(steps):
         if value is not None and value <= 0.0:
             yield Finding(
-                "setting", f"The steps per mm of {_AXES[axis]} are {value:g}.", f"${100 + axis}", ""
+                "setting",
+                say("The steps per mm of {axes} are {value:g}.", axes=_AXES[axis], value=value),
+                f"${100 + axis}",
+                "",
             )
 
 
@@ -150,7 +161,10 @@ def _modes(facts: Facts, preset: MachinePreset) -> Iterator[Finding]:
     if have.get(22) is not None and bool(have[22]) != preset.homing:
         word = "on" if have[22] else "off"
         yield Finding(
-            "homing", f"Homing is {word} in the controller, unlike the machine set up here.", "$22", ""
+            "homing",
+            say("Homing is {word} in the controller, unlike the machine set up here.", word=word),
+            "$22",
+            "",
         )
     if have.get(20) == 1.0 and have.get(22) == 0.0:
         yield Finding("limits", "Travel limits in software are on, but homing is off.", "$20", "")
@@ -162,7 +176,11 @@ def _modes(facts: Facts, preset: MachinePreset) -> Iterator[Finding]:
     ):
         yield Finding(
             "spindle",
-            f"Full speed is set to {have[30]:g} 1/min; the machine set up here has {high:g}.",
+            say(
+                "Full speed is set to {have:g} 1/min; the machine set up here has {high:g}.",
+                have=have[30],
+                high=high,
+            ),
             "$30",
             "The spindle will turn faster or slower than asked.",
         )
@@ -172,7 +190,7 @@ def _startup(facts: Facts) -> Iterator[Finding]:
     for line in facts.startup:
         yield Finding(
             "start-up line",
-            f"The controller runs a stored line at every start: {line}",
+            say("The controller runs a stored line at every start: {line}", line=line),
             "$N",
             "Drypoint did not store it. If it moves the machine, remove it.",
         )

@@ -19,6 +19,7 @@ from drypoint.gcode.writer import number, write_lines
 from drypoint.geometry.points import Points, as_points
 from drypoint.machine.guard import bare
 from drypoint.program.model import MoveKind, Moves, Program
+from drypoint.wording import say
 
 LEAD_IN = 2.0
 """How far before the break cutting starts again, mm along the path."""
@@ -74,7 +75,10 @@ def plan_resumption(program: Program, first: int, *, lead_in: float = LEAD_IN) -
         If the program has no such line.
     """
     if not 0 <= first <= len(program.lines):
-        raise PlanError(f"The program has {len(program.lines)} lines, not {first}.", program.name)
+        raise PlanError(
+            say("The program has {count} lines, not {first}.", count=len(program.lines), first=first),
+            program.name,
+        )
     moving = np.flatnonzero((program.line_move >= 0) & (np.arange(len(program.lines)) >= first))
     moving = moving[program.moves.kind[program.line_move[moving]] != MoveKind.DWELL]
     if first == 0 or len(moving) == 0:

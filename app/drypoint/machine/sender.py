@@ -14,6 +14,7 @@ from enum import StrEnum
 
 from drypoint.errors import MachineError
 from drypoint.machine.protocol import LONGEST_LINE
+from drypoint.wording import say
 
 MARGIN = 1
 """Bytes of the receive buffer left unused: some builds count one less than they state."""
@@ -159,14 +160,22 @@ class Sender:
 
 
 def _encode(line: str, number: int, limit: int) -> bytes:
-    where = f"line {number + 1}"
+    where = say("line {number}", number=number + 1)
     if _REALTIME.search(line):
         raise MachineError(
-            f"The line “{line[:40]}” holds a character that the controller would act on at once.", where
+            say(
+                "The line “{line}” holds a character that the controller would act on at once.",
+                line=line[:40],
+            ),
+            where,
         )
     if len(line) + 1 > min(limit, LONGEST_LINE):
         raise MachineError(
-            f"The line is longer than the controller takes ({len(line) + 1} of {min(limit, LONGEST_LINE)}).",
+            say(
+                "The line is longer than the controller takes ({count} of {min}).",
+                count=len(line) + 1,
+                min=min(limit, LONGEST_LINE),
+            ),
             where,
             "Export again with shorter lines.",
         )

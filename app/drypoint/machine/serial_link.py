@@ -11,6 +11,7 @@ from serial.tools import list_ports as serial_ports
 
 from drypoint.errors import MachineError
 from drypoint.machine.link import Clock, Link
+from drypoint.wording import say
 
 BAUD = 115200
 """Speed the protocol's documentation prescribes, 8-N-1."""
@@ -79,7 +80,7 @@ class SerialLink(Link):
             )
         except (serial.SerialException, OSError, ValueError) as error:
             raise MachineError(
-                f"The port cannot be opened ({_reason(error)}).",
+                say("The port cannot be opened ({reason}).", reason=_reason(error)),
                 device,
                 "Is the machine plugged in and switched on, and no other program using the port?",
             ) from error
@@ -93,7 +94,9 @@ class SerialLink(Link):
             with self._writing:
                 self._port.write(data)
         except (serial.SerialException, OSError, TypeError) as error:  # TypeError: closed meanwhile
-            raise MachineError(f"The link is lost ({_reason(error)}).", self.name, _GONE) from error
+            raise MachineError(
+                say("The link is lost ({reason}).", reason=_reason(error)), self.name, _GONE
+            ) from error
 
     def read(self, timeout: float) -> bytes:
         deadline = self._clock.now() + timeout
@@ -107,7 +110,9 @@ class SerialLink(Link):
                 if self._clock.now() >= deadline:
                     return b""
         except (serial.SerialException, OSError, TypeError) as error:  # TypeError: closed meanwhile
-            raise MachineError(f"The link is lost ({_reason(error)}).", self.name, _GONE) from error
+            raise MachineError(
+                say("The link is lost ({reason}).", reason=_reason(error)), self.name, _GONE
+            ) from error
 
     def _rest(self) -> bytes:
         waiting = self._port.in_waiting

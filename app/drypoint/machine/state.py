@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from enum import Enum, StrEnum
 
 from drypoint.machine.protocol import Phase, Vec
+from drypoint.wording import reword
 
 
 class Activity(StrEnum):
@@ -60,6 +61,9 @@ class MachineState:
     spindle: float = 0.0
     overrides: tuple[int, int, int] = (100, 100, 100)
     reason: str = ""
+
+    def __post_init__(self) -> None:
+        reword(self, "reason")
 
 
 @dataclass(frozen=True, slots=True)

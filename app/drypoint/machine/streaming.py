@@ -9,6 +9,7 @@ from drypoint.machine.faults import Astray
 from drypoint.machine.sender import Sender
 from drypoint.machine.state import MachineState
 from drypoint.machine.tracker import Tracker
+from drypoint.wording import say
 
 _TOO_FAST = 1.2
 """So much faster than the program is no rounding of the reported feed."""
@@ -61,9 +62,11 @@ class Streaming:
         tracker.acknowledged(sender.answered)
         if state.work is not None:
             sight = tracker.position(state.work, sender.sent)
-            where = f"near line {tracker.executed + 1}"
+            where = say("near line {executed}", executed=tracker.executed + 1)
             if sight.away > 0.0:
-                raise Astray(f"The machine reports a place {sight.away:.2f} mm off the path", where)
+                raise Astray(
+                    say("The machine reports a place {away:.2f} mm off the path", away=sight.away), where
+                )
             self._watch_feed(state, sight.limit * state.overrides[0] / 100.0, where)
         if self._gathered is None or now - self._gathered > _GATHER_PERIOD:
             self._gathered = now
@@ -76,4 +79,6 @@ class Streaming:
         """Two reports in a row that are too fast; one may be older than its place."""
         self._fast = self._fast + 1 if state.feed > _TOO_FAST * limit else 0
         if self._fast >= 2:
-            raise Astray(f"The machine runs at {state.feed:.0f} mm/min, faster than the program", where)
+            raise Astray(
+                say("The machine runs at {feed:.0f} mm/min, faster than the program", feed=state.feed), where
+            )

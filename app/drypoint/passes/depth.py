@@ -15,6 +15,7 @@ from drypoint.passes.learning import Belief
 from drypoint.passes.model import Pass
 from drypoint.passes.spots import FitLike, HeightSpread, Spots, run_on
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 DEPTH_PITCH = 1.0
 """mm between the vertices at which the depth is set; the spread changes over longer ways."""
@@ -98,11 +99,18 @@ def check_settings(copper: float, play: float, target: float, deepest: float) ->
         Says which.
     """
     if not 0.0 < target < 1.0:
-        raise PlanError(f"A target of {target} is no probability.", hint="Set it between 0.5 and 0.999.")
+        raise PlanError(
+            say("A target of {target} is no probability.", target=target),
+            hint="Set it between 0.5 and 0.999.",
+        )
     if copper <= 0.0 or play < 0.0:
         raise PlanError("The copper's thickness must be above 0 and the play of Z not below 0.")
     if deepest <= copper:
         raise PlanError(
-            f"The deepest cut allowed, {deepest:.3f} mm, does not pass the copper of {copper:.3f} mm.",
+            say(
+                "The deepest cut allowed, {deepest:.3f} mm, does not pass the copper of {copper:.3f} mm.",
+                deepest=deepest,
+                copper=copper,
+            ),
             hint="Allow more depth, or use a finer bit that stays narrow when it goes deeper.",
         )

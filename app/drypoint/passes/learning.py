@@ -20,6 +20,7 @@ from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, as_points
 from drypoint.passes.model import Pass
 from drypoint.passes.spots import FitLike, depth_along
+from drypoint.wording import say
 
 OFFSET_SPREAD = 0.008
 """mm, spread of the depth's offset before any pass: the step and scatter of touching off Z."""
@@ -143,7 +144,7 @@ def observe(
     if not np.isfinite(deepest):
         raise PlanError(
             "No pass went there yet.",
-            f"x {at[0]:.2f}, y {at[1]:.2f} mm",
+            say("x {at:.2f}, y {at2:.2f} mm", at=at[0], at2=at[1]),
             "Pick a place on a groove that has been cut.",
         )
     x, y = fit.apply(spot)[0][:2]

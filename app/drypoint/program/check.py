@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from drypoint.errors import PlanError
 from drypoint.gcode.writer import LINE_LIMIT
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 _WORD = re.compile(r"([A-Z])([-+]?(?:\d+\.?\d*|\.\d+))")
 _LINE = re.compile(rf"(?:{_WORD.pattern})+")
@@ -52,10 +53,15 @@ def check_lines(
     for index, line in enumerate(lines):
         if progress is not None and index % OFTEN == 0:
             progress.step(index / len(lines), "Checking the lines")
-        where = f"line {index + 1}: {line[:60]}"
+        where = say("line {index}: {line}", index=index + 1, line=line[:60])
         if len(line) + 1 > limit:
             raise PlanError(
-                f"The line is {len(line) + 1} characters long; the controller takes {limit}.", where
+                say(
+                    "The line is {count} characters long; the controller takes {limit}.",
+                    count=len(line) + 1,
+                    limit=limit,
+                ),
+                where,
             )
         if not _LINE.fullmatch(line):
             raise PlanError("The line holds something other than words of a letter and a number.", where)
@@ -67,7 +73,7 @@ def _check_line(words: list[tuple[str, float]], state: _State, clearance: float,
     codes = {value for letter, value in words if letter == "G"}
     unknown = codes - ALLOWED_G or {value for letter, value in words if letter == "M"} - ALLOWED_M
     if unknown:
-        raise PlanError(f"The command {min(unknown):g} has no place in a program.", where)
+        raise PlanError(say("The command {min:g} has no place in a program.", min=min(unknown)), where)
     for mode in (0, 1, 2, 3):
         if mode in codes:
             state.mode = mode
@@ -90,12 +96,17 @@ def _check_rapid(
     letters: dict[str, float], state: _State, end: float | None, clearance: float, where: str
 ) -> None:
     if end is None or end < clearance - SLACK:
-        raise PlanError(f"A rapid move goes below the clearance height {clearance:g} mm.", where)
+        raise PlanError(
+            say("A rapid move goes below the clearance height {clearance:g} mm.", clearance=clearance), where
+        )
     if state.height is None:
         if letters.keys() & {"X", "Y"}:
             raise PlanError("A rapid move goes sideways before the height is known.", where)
     elif state.height < clearance - SLACK:
-        raise PlanError(f"A rapid move starts below the clearance height {clearance:g} mm.", where)
+        raise PlanError(
+            say("A rapid move starts below the clearance height {clearance:g} mm.", clearance=clearance),
+            where,
+        )
 
 
 def _check_feed(letters: dict[str, float], state: _State, where: str) -> None:

@@ -22,6 +22,7 @@ from drypoint.program.heights import GRID_SHARE, HeightGrid, sample
 from drypoint.program.model import Program
 from drypoint.program.settings import FitLike, HeightLike, ProgramSettings
 from drypoint.program.warp import warp
+from drypoint.wording import say
 
 ALIKE = 1e-9
 """A fit that keeps lengths and angles to this keeps arcs as arcs."""
@@ -64,7 +65,9 @@ def place_imported(
         bit = bits.get(stretch[0].tool)
         if bit is None:
             raise PlanError(
-                f"No bit is chosen for tool {stretch[0].tool}.", title, "Choose one for every tool."
+                say("No bit is chosen for tool {tool}.", tool=stretch[0].tool),
+                title,
+                "Choose one for every tool.",
             )
         writer = _Rewriter(MoveBuilder(plane, chosen), fit, grid, start, bit)
         for move in stretch:
@@ -127,7 +130,9 @@ class _Rewriter:
 
     def _cut(self, move: GMove) -> None:
         if not move.feed > 0:
-            raise PlanError("A cutting move has no feed.", f"line {move.line}", "Set F in the file.")
+            raise PlanError(
+                "A cutting move has no feed.", say("line {line}", line=move.line), "Set F in the file."
+            )
         if not self._down:
             self._go_down()
         arc = move.kind != "feed"

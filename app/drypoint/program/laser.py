@@ -23,6 +23,7 @@ from drypoint.program.laser_check import LONGEST_PULSE, Beam, check_beam
 from drypoint.program.model import MoveKind, Moves
 from drypoint.program.settings import FitLike, Motion
 from drypoint.program.time import estimate
+from drypoint.wording import say
 
 HEADER = ("G21", "G90", "G94", "G17", "G54", "M5S0")
 """mm, absolute, feed per minute, xy plane, first work frame; the beam off."""
@@ -214,7 +215,7 @@ def resumed(program: LaserProgram, mark: int) -> LaserProgram:
     """
     found = np.flatnonzero(program.mark == mark)
     if not len(found):
-        raise PlanError(f"There is no mark {mark + 1} in this program.", program.name)
+        raise PlanError(say("There is no mark {mark} in this program.", mark=mark + 1), program.name)
     head = int(np.flatnonzero(program.mark >= 0)[0])
     keep = np.concatenate((np.arange(head), np.arange(found[0], len(program.lines))))
     lines = tuple(program.lines[k] for k in keep.tolist())
@@ -256,13 +257,19 @@ def _check(settings: LaserSettings, power: NDArray[np.float64], dwell: NDArray[n
     if not (np.isfinite(power).all() and (power > 0).all() and (power <= 1).all()):
         raise PlanError("The beam's power must be above 0 and at most 100 %.", "Laser")
     if not (np.isfinite(dwell).all() and (dwell > 0).all() and (dwell <= LONGEST_PULSE).all()):
-        raise PlanError(f"A pulse lasts more than 0 and at most {LONGEST_PULSE:g} s.", "Laser")
+        raise PlanError(
+            say("A pulse lasts more than 0 and at most {longest_pulse:g} s.", longest_pulse=LONGEST_PULSE),
+            "Laser",
+        )
     if not (settings.settle > 0 and settings.feed > 0 and settings.scale > 0):
         raise PlanError("Settling time, feed and the controller's full power must be above 0.", "Laser")
     if settings.height is not None and settings.height < settings.clearance:
         raise PlanError(
-            f"In focus the head is {settings.height:g} mm above zero, below the clearance of "
-            f"{settings.clearance:g} mm.",
+            say(
+                "In focus the head is {height:g} mm above zero, below the clearance of {clearance:g} mm.",
+                height=settings.height,
+                clearance=settings.clearance,
+            ),
             "Laser",
             "Mount the head higher, or allow less clearance.",
         )

@@ -18,6 +18,7 @@ from numpy.typing import NDArray
 from drypoint.errors import PlanError
 from drypoint.gcode.writer import LINE_LIMIT
 from drypoint.geometry.points import Points, as_points
+from drypoint.wording import say
 
 LONGEST_PULSE = 1.0
 """A beam at rest for longer than this, s, is no mark but a fire."""
@@ -98,15 +99,20 @@ def check_beam(lines: Sequence[str], *, scale: float | None = None, limit: int =
     """
     state, pulses, strokes = _State(), list[tuple[float, ...]](), list[tuple[float, ...]]()
     for index, line in enumerate(lines):
-        where = f"line {index + 1}: {line[:60]}"
+        where = say("line {index}: {line}", index=index + 1, line=line[:60])
         if len(line) + 1 > limit:
-            raise PlanError(f"The line is longer than the controller takes ({limit}).", where)
+            raise PlanError(
+                say("The line is longer than the controller takes ({limit}).", limit=limit), where
+            )
         if not _LINE.fullmatch(line):
             raise PlanError("The line holds something other than words of a letter and a number.", where)
         words = [(m[0], float(m[1])) for m in _WORD.findall(line)]
         _read(words, state, where, pulses, strokes)
         if scale is not None and state.power > scale + 1e-9:
-            raise PlanError(f"The power {state.power:g} is above full power, {scale:g}.", where)
+            raise PlanError(
+                say("The power {power:g} is above full power, {scale:g}.", power=state.power, scale=scale),
+                where,
+            )
     if state.source != 5 or state.power or state.lit:
         raise PlanError("The program does not end with the beam off (M5 and S0).", "last line")
     p, s = np.array(pulses).reshape(-1, 4), np.array(strokes).reshape(-1, 6)
@@ -160,7 +166,14 @@ def _pulse(
         raise PlanError("Constant power is set by something other than a pulse: a dwell at rest.", where)
     seconds = named.get("P", 0.0)
     if not 0.0 < seconds <= LONGEST_PULSE:
-        raise PlanError(f"A pulse lasts {seconds:g} s; allowed is up to {LONGEST_PULSE:g} s.", where)
+        raise PlanError(
+            say(
+                "A pulse lasts {seconds:g} s; allowed is up to {longest_pulse:g} s.",
+                seconds=seconds,
+                longest_pulse=LONGEST_PULSE,
+            ),
+            where,
+        )
     x, y, _ = state.at
     if x is None or y is None:
         raise PlanError("A pulse at a place that is not known.", where)

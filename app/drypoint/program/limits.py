@@ -21,6 +21,7 @@ from drypoint.board.model import Finding
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points
 from drypoint.program.model import MoveKind, Program
+from drypoint.wording import say
 
 SHANK = 3.175
 """Diameter of the usual shank, 1/8 inch, mm (common practice, no source): it follows the bit."""
@@ -131,7 +132,12 @@ def _outside(program: Program, box: TravelBox) -> list[Finding]:
             findings.append(
                 Finding(
                     "travel",
-                    f"The program goes {max(under, over):.2f} mm past the {end} end of {letter}.",
+                    say(
+                        "The program goes {max:.2f} mm past the {end} end of {letter}.",
+                        max=max(under, over),
+                        end=end,
+                        letter=letter,
+                    ),
                     program.title,
                     "Move or turn the blank, or set the work's zero elsewhere.",
                 )
@@ -158,8 +164,16 @@ def _hits(program: Program, clamp: Clamp, margin: float) -> Finding | None:
     x, y = shapely.get_coordinates(shapely.ops.nearest_points(ways[first], clamp.shape)[0])[0]
     return Finding(
         "clamp",
-        f"{len(near)} moves come closer than {margin:g} mm to {clamp.name}, the first near "
-        f"({x:.1f}, {y:.1f}) at {lowest[first]:.2f} mm height.",
+        say(
+            "{count} moves come closer than {margin:g} mm to {name}, the first near "
+            "({x:.1f}, {y:.1f}) at {lowest:.2f} mm height.",
+            count=len(near),
+            margin=margin,
+            name=clamp.name,
+            x=x,
+            y=y,
+            lowest=lowest[first],
+        ),
         program.title,
         "Move the clamp, or raise the clearance above it.",
         at=(float(x), float(y)),

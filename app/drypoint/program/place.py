@@ -21,6 +21,7 @@ from drypoint.program.placed_cuts import place_cuts
 from drypoint.program.settings import FitLike, HeightLike, ProgramSettings
 from drypoint.program.warp import warp
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 __all__ = ["place", "place_cuts"]
 
@@ -76,7 +77,7 @@ def _place_pass(
     speeds = work.bit.speeds
     for tag in range(len(ways)):
         if tag % 100 == 0:
-            progress.step(0.5 + 0.2 * tag / len(ways), f"Placing pass {work.number}")
+            progress.step(0.5 + 0.2 * tag / len(ways), say("Placing pass {number}", number=work.number))
         points = follower.points(tag)
         if not len(points):
             continue
@@ -92,7 +93,7 @@ def _place_pass(
         builder,
         work.bit,
         name=f"{number:02d}-grooves-pass-{work.number}",
-        title=f"Grooves, pass {work.number}",
+        title=say("Grooves, pass {number}", number=work.number),
         pass_number=work.number,
         chord=follower.bound,
         progress=progress.part(0.7, 1.0),

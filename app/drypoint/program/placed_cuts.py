@@ -21,6 +21,7 @@ from drypoint.program.settings import FitLike, HeightLike, ProgramSettings
 from drypoint.program.strokes import bore, drill
 from drypoint.program.warp import warp
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 SPOT_PITCH = 0.5
 """Holes drilled in a row to make a slot: distance as a share of the drill's diameter."""
@@ -84,7 +85,7 @@ def _check_depths(cuts: Sequence[Cut]) -> None:
     for cut in cuts:
         if not cut.depth > 0:
             raise PlanError(
-                f"A {cut.kind.value} has no depth.",
+                say("A {value} has no depth.", value=cut.kind.value),
                 cut.label,
                 "Set its depth; grooves are placed pass by pass.",
             )

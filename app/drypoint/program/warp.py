@@ -16,6 +16,7 @@ from numpy.typing import NDArray
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, as_points
 from drypoint.program.heights import HeightGrid
+from drypoint.wording import say
 
 IN_CELL = 0.2
 """Share of the tolerance that the quadratic inside a cell may use."""
@@ -80,9 +81,9 @@ def _extra_points(
     budget = chord - grid.error
     if budget < LEAST * chord:
         raise PlanError(
-            f"The surface is too rough to follow within {chord * 1000:.1f} µm.",
+            say("The surface is too rough to follow within {chord:.1f} µm.", chord=chord * 1000),
             "warp",
-            f"Allow at least {2 * grid.error * 1000:.1f} µm of chord error.",
+            say("Allow at least {error:.1f} µm of chord error.", error=2 * grid.error * 1000),
         )
     if not len(ends) or not np.ptp(grid.nodes):
         return np.zeros(0, dtype=np.int64), np.zeros(0), 0.0

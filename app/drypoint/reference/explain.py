@@ -15,6 +15,7 @@ from scipy.stats import chi2
 from drypoint.errors import InputError
 from drypoint.reference.fit import Fit
 from drypoint.reference.linear import solve
+from drypoint.wording import say
 
 SIGNIFICANT = 0.01
 """An explanation counts if chance alone would save as much misfit less often than this."""
@@ -106,7 +107,11 @@ def _scale(fit: Fit) -> Explanation | None:
         (u,),
         saved,
         chance,
-        f"The machine's distances are {1e6 * value:+.0f} ± {1e6 * u:.0f} µm per metre off.",
+        say(
+            "The machine's distances are {value:+.0f} ± {u:.0f} µm per metre off.",
+            value=1000000.0 * value,
+            u=1000000.0 * u,
+        ),
     )
 
 
@@ -128,9 +133,16 @@ def _axes(fit: Fit) -> Explanation | None:
         tuple(u.tolist()),
         saved,
         chance,
-        f"Per metre, x is {1e6 * values[0]:+.0f} ± {1e6 * u[0]:.0f} µm and y {1e6 * values[1]:+.0f} ± "
-        f"{1e6 * u[1]:.0f} µm off; the axes are {1e3 * values[2]:+.2f} ± {1e3 * u[2]:.2f} mrad out "
-        "of square.",
+        say(
+            "Per metre, x is {values:+.0f} ± {u:.0f} µm and y {values2:+.0f} ± {u2:.0f} µm "
+            "off; the axes are {values3:+.2f} ± {u3:.2f} mrad out of square.",
+            values=1000000.0 * values[0],
+            u=1000000.0 * u[0],
+            values2=1000000.0 * values[1],
+            u2=1000000.0 * u[1],
+            values3=1000.0 * values[2],
+            u3=1000.0 * u[2],
+        ),
     )
 
 
@@ -151,5 +163,10 @@ def _play(fit: Fit, approach: NDArray[np.float64]) -> Explanation | None:
         values[axis], u[axis] = float(found[place]), float(np.sqrt(covariance[place, place]))
     text = ", ".join(f"{'xy'[a]} {1000 * values[a]:.0f} ± {1000 * u[a]:.0f} µm" for a in seen)
     return Explanation(
-        "play", tuple(values), tuple(u), saved, chance, f"Play of {text} would explain part of it."
+        "play",
+        tuple(values),
+        tuple(u),
+        saved,
+        chance,
+        say("Play of {text} would explain part of it.", text=text),
     )

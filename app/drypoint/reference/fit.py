@@ -17,6 +17,7 @@ from scipy.stats import chi2
 from drypoint.errors import InputError
 from drypoint.geometry.points import Points, as_points
 from drypoint.geometry.rigid import Rigid
+from drypoint.wording import say
 
 HOLE_WANDER = 0.05
 """How far a drilled hole lies from its design, mm, one standard deviation per axis.
@@ -226,10 +227,13 @@ def _checked(design: ArrayLike, touched: ArrayLike) -> tuple[Points, Points]:
         p, q = as_points(design), as_points(touched)
     except ValueError as error:
         raise InputError(
-            f"Hole positions must be pairs of finite numbers: {error}.", "reference holes"
+            say("Hole positions must be pairs of finite numbers: {error}.", error=error), "reference holes"
         ) from None
     if len(p) != len(q):
-        raise InputError(f"{len(p)} holes in the design but {len(q)} touched.", "reference holes")
+        raise InputError(
+            say("{count} holes in the design but {count2} touched.", count=len(p), count2=len(q)),
+            "reference holes",
+        )
     if len(p) < 2:
         raise InputError(
             "A board is found from two holes at least.", "reference holes", "Touch another hole, far away."

@@ -21,6 +21,7 @@ from scipy.stats import chi2
 
 from drypoint.geometry.points import Points, as_points
 from drypoint.reference.fit import Fit, fit_rigid
+from drypoint.wording import reword, say
 
 LEVEL = 0.01
 """Right holes raise the alarm this often."""
@@ -69,6 +70,9 @@ class Check:
     distance_error: float | None = None
     maybe: tuple[tuple[int, int], ...] = ()
 
+    def __post_init__(self) -> None:
+        reword(self, "what")
+
 
 def without(fit: Fit, index: int) -> Fit:
     """The fit with one hole left out."""
@@ -84,16 +88,18 @@ def check(fit: Fit, *, names: Sequence[str] | None = None, holes: ArrayLike | No
     names : what to call the touched holes; "hole 1", "hole 2"… if not given
     holes : (K, 2) all holes of the design, to suspect that another one was touched
     """
-    called = list(names) if names is not None else [f"hole {i + 1}" for i in range(len(fit.design))]
+    called = list(names) if names is not None else [say("hole {i}", i=i + 1) for i in range(len(fit.design))]
     everything = as_points([] if holes is None else holes)
     if len(fit.design) == 2:
         return _two(fit, everything)
     if fit.chance >= LEVEL:
-        return Check(Verdict.FITS, (), fit.chance, f"The {len(called)} holes agree.")
+        return Check(Verdict.FITS, (), fit.chance, say("The {count} holes agree.", count=len(called)))
     swapped = _swapped(fit)
     if swapped:
         named = _join([called[i] for i in swapped])
-        return Check(Verdict.SWAPPED, swapped, fit.chance, f"It looks as if {named} were exchanged.")
+        return Check(
+            Verdict.SWAPPED, swapped, fit.chance, say("It looks as if {named} were exchanged.", named=named)
+        )
     suspects = _suspects(fit)
     if not suspects:
         return Check(
@@ -110,14 +116,16 @@ def _accuse(fit: Fit, suspects: tuple[int, ...], called: Sequence[str], everythi
     others = without(fit, first)
     off = float(np.hypot(*(fit.touched[first] - others.apply(fit.design[[first]])[0])))
     maybe = tuple((i, k) for i in suspects for k in _instead(fit, without(fit, i), i, everything))
-    text = f"{called[first]} lies {off:.2f} mm from where the others say."
+    text = say("{called} lies {off:.2f} mm from where the others say.", called=called[first], off=off)
     if len(suspects) > 1:
         rest = " or ".join(called[i] for i in suspects[1:])
-        text = f"Most likely {text} It may also be {rest}; a further hole would tell."
+        text = say(
+            "Most likely {text} It may also be {rest}; a further hole would tell.", text=text, rest=rest
+        )
     if maybe:
         text += " Another hole may have been touched."
     verdict = Verdict.WRONG if len(suspects) == 1 else Verdict.SUSPECT
-    return Check(verdict, suspects, fit.chance, f"{text} Touch it again.", maybe=maybe)
+    return Check(verdict, suspects, fit.chance, say("{text} Touch it again.", text=text), maybe=maybe)
 
 
 def _join(words: Sequence[str]) -> str:
@@ -127,9 +135,15 @@ def _join(words: Sequence[str]) -> str:
 def _two(fit: Fit, everything: Points) -> Check:
     designed = float(np.hypot(*(fit.design[1] - fit.design[0])))
     error = float(np.hypot(*(fit.touched[1] - fit.touched[0]))) - designed
-    text = f"The two holes are {abs(error):.3f} mm too {'far apart' if error > 0 else 'close'}"
+    text = say(
+        "The two holes are {error:.3f} mm too {which}",
+        error=abs(error),
+        which=say("far apart") if error > 0 else say("close"),
+    )
     if fit.chance >= LEVEL:
-        return Check(Verdict.FITS, (), fit.chance, f"{text}, which their uncertainty explains.", error)
+        return Check(
+            Verdict.FITS, (), fit.chance, say("{text}, which their uncertainty explains.", text=text), error
+        )
     sigma = float(np.hypot(*fit.sigma))
     maybe = tuple(
         (1 - kept, k)
@@ -137,7 +151,12 @@ def _two(fit: Fit, everything: Points) -> Check:
         for k in _at_distance(fit.design[kept], designed + error, sigma, everything)
     )
     return Check(
-        Verdict.UNCLEAR, (), fit.chance, f"{text}: one of them is wrong. Touch a third.", error, maybe
+        Verdict.UNCLEAR,
+        (),
+        fit.chance,
+        say("{text}: one of them is wrong. Touch a third.", text=text),
+        error,
+        maybe,
     )
 
 

@@ -20,6 +20,7 @@ from drypoint.session.pictures import carved_picture
 from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.session import Session
 from drypoint.session.work import SPARE, fitting_preset, require_room
+from drypoint.wording import say
 
 EXAMPLE = Path(__file__).resolve().parents[3] / "examples" / "hive-scale"
 
@@ -80,7 +81,7 @@ def _put_in_place(made: Path, job: Path) -> Path:
         fresh.replace(where)
     except OSError as error:
         raise StoreError(
-            f"The job file could not be written ({error.strerror}).",
+            say("The job file could not be written ({strerror}).", strerror=error.strerror),
             str(where),
             "Check the folder, its rights and the room on the disk.",
         ) from error
@@ -99,7 +100,7 @@ def _choose_machine(session: Session) -> list[str]:
         except PlanError:
             return [f"{trouble.what} {trouble.hint}"]
         session.change("Choose the machine", machine=replace(machine, preset=name))
-        return [f"The blank is too large for the usual machine; planned for: {name}."]
+        return [say("The blank is too large for the usual machine; planned for: {name}.", name=name)]
 
 
 def _set_bit(session: Session, tip: float | None, angle_deg: float | None, depth: float | None) -> None:
@@ -111,7 +112,11 @@ def _set_bit(session: Session, tip: float | None, angle_deg: float | None, depth
         ("--depth", depth, 0.001, 1.0),
     ):
         if value is not None and not least <= value <= most:
-            raise InputError(f"{value:g} is no sensible value.", name, f"Give {least:g} to {most:g}.")
+            raise InputError(
+                say("{value:g} is no sensible value.", value=value),
+                name,
+                say("Give {least:g} to {most:g}.", least=least, most=most),
+            )
     if tip is not None or angle_deg is not None:
         new_tip = vbit.tip if tip is None else tip
         angle = vbit.angle if angle_deg is None else math.radians(angle_deg)

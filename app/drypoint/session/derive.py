@@ -48,6 +48,7 @@ from drypoint.session.two_sides import fit_of_touched, seen_from, turned_blank
 from drypoint.surface.model import Surface, fit_surface
 from drypoint.surface.plan import plan_touches
 from drypoint.surface.touch import Touches
+from drypoint.wording import say
 
 DESIGN = ("source", "board")
 BOARD = (*DESIGN, "copies", "bits")
@@ -273,7 +274,11 @@ class Derived:
             raise PlanError("The copper's height is not known.", "Surface", "Touch the copper first.")
         if snap.face() is not snap.settings.board.side:
             raise PlanError(
-                f"The {snap.face().value} looks up; the {snap.settings.board.side.value} is to be milled.",
+                say(
+                    "The {value} looks up; the {value2} is to be milled.",
+                    value=snap.face().value,
+                    value2=snap.settings.board.side.value,
+                ),
                 "Run",
                 "Turn the board over first.",
             )

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from drypoint.job.journal import note, notes_beginning
 from drypoint.session.actions.check import SUSPECT
 from drypoint.session.session import Session
+from drypoint.wording import say
 
 SOUND = "sound"
 """How the note at a run begins whose cut was looked at and found good, or is cut again."""
@@ -55,7 +56,7 @@ def suspects(session: Session) -> tuple[Suspect, ...]:
 
 def call_sound(session: Session, suspect: Suspect) -> None:
     """A person looked at what was cut and found it good."""
-    note(session.job, suspect.run, f"{SOUND}: looked at")
+    note(session.job, suspect.run, say("{sound}: looked at", sound=SOUND))
     session.touched("run")
 
 
@@ -66,5 +67,5 @@ def have_cut_again(session: Session, suspect: Suspect) -> None:
     passes = [one.id for one in snap.records["pass"] if one.data["pass"]["number"] == suspect.pass_number]
     session.job.set_aside("done", tuple(done))
     session.job.set_aside("pass", tuple(passes))
-    note(session.job, suspect.run, f"{SOUND}: to be cut again")
+    note(session.job, suspect.run, say("{sound}: to be cut again", sound=SOUND))
     session.touched("pass")

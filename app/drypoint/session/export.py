@@ -32,6 +32,7 @@ from drypoint.session.work import (
     program_settings,
     require_reach,
 )
+from drypoint.wording import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,7 +98,9 @@ def export(
         (folder / "setup-sheet.html").write_text(page, encoding="utf-8")
     except OSError as error:
         raise StoreError(
-            f"The files could not be written ({error.strerror}).", str(folder), "Choose another folder."
+            say("The files could not be written ({strerror}).", strerror=error.strerror),
+            str(folder),
+            "Choose another folder.",
         ) from error
     return tuple(written)
 
@@ -146,32 +149,67 @@ def sheet_facts(
     total = sum(program.seconds for program in made)
     x, y = (layout.place.offset[0], layout.place.offset[1])
     clamps = "; ".join(
-        f"{number}: {clamp.width:g} × {clamp.height:g} mm at {clamp.x:g}, {clamp.y:g}"
+        say(
+            "{number}: {width:g} × {height:g} mm at {x:g}, {y:g}",
+            number=number,
+            width=clamp.width,
+            height=clamp.height,
+            x=clamp.x,
+            y=clamp.y,
+        )
         for number, clamp in enumerate(settings.blank.clamps, 1)
     )
     facts = (
         (
             "Board",
-            f"{board.name}, {board.width:.1f} × {board.height:.1f} mm, {board.side.value} copper milled",
+            say(
+                "{name}, {width:.1f} × {height:.1f} mm, {value} copper milled",
+                name=board.name,
+                width=board.width,
+                height=board.height,
+                value=board.side.value,
+            ),
         ),
         (
             "Nets and holes",
-            f"{len(board.nets)} nets, {len(board.holes)} holes, {len(board.links)} link wires",
+            say(
+                "{count} nets, {count2} holes, {count3} link wires",
+                count=len(board.nets),
+                count2=len(board.holes),
+                count3=len(board.links),
+            ),
         ),
         (
             "Blank",
-            f"{layout.width:.1f} × {layout.height:.1f} × {settings.blank.thickness:g} mm, copper "
-            f"{settings.blank.copper * 1000:.0f} µm, backing {settings.blank.backing:g} mm",
+            say(
+                "{width:.1f} × {height:.1f} × {thickness:g} mm, copper {copper:.0f} µm, "
+                "backing {backing:g} mm",
+                width=layout.width,
+                height=layout.height,
+                thickness=settings.blank.thickness,
+                copper=settings.blank.copper * 1000,
+                backing=settings.blank.backing,
+            ),
         ),
-        ("Board on the blank", f"lower left of the board at x {x:.1f}, y {y:.1f} mm from the blank's corner"),
+        (
+            "Board on the blank",
+            say("lower left of the board at x {x:.1f}, y {y:.1f} mm from the blank's corner", x=x, y=y),
+        ),
         ("Clamps", clamps or "none entered: keep them outside the board and the reference holes"),
         ("Work zero", "x, y: lower left corner of the blank; z: on the copper, 3 mm in from that corner"),
-        ("Machine", f"{settings.machine.preset}; moves across at {settings.machine.clearance:g} mm"),
-        ("Time", f"{clock(total)} of cutting, without touches and changes of bit"),
+        (
+            "Machine",
+            say(
+                "{preset}; moves across at {clearance:g} mm",
+                preset=settings.machine.preset,
+                clearance=settings.machine.clearance,
+            ),
+        ),
+        ("Time", say("{clock} of cutting, without touches and changes of bit", clock=clock(total))),
     )
     return SheetFacts(
-        title=f"Setup sheet: {board.name}",
-        when=f"Made {datetime.now():%Y-%m-%d %H:%M}",
+        title=say("Setup sheet: {name}", name=board.name),
+        when=say("Made {now:%Y-%m-%d %H:%M}", now=datetime.now()),
         facts=facts,
         work=work,
         passes=_pass_rows(session),
@@ -198,14 +236,22 @@ def _pass_rows(session: Session) -> tuple[tuple[str, ...], ...]:
     plan = session.derived.passes_ready(session.snapshot)
     if plan is None:
         return ()
-    rows = [(f"{one.number}, done", f"{one.deepest:.3f} mm", f"{one.length:.0f} mm", "") for one in plan.done]
+    rows = [
+        (
+            say("{number}, done", number=one.number),
+            say("{deepest:.3f} mm", deepest=one.deepest),
+            say("{length:.0f} mm", length=one.length),
+            "",
+        )
+        for one in plan.done
+    ]
     if plan.next is not None:
         share = plan.expected_totals.expected * 100
         rows.append(
             (
                 f"{plan.next.number}",
-                f"{plan.next.deepest:.3f} mm",
-                f"{plan.next.length:.0f} mm",
+                say("{deepest:.3f} mm", deepest=plan.next.deepest),
+                say("{length:.0f} mm", length=plan.next.length),
                 f"{share:.1f} %",
             )
         )
@@ -217,7 +263,11 @@ def _reference_rows(records: Sequence[Record], setup: int) -> tuple[tuple[str, .
         (
             record.data["label"],
             f"{record.data['design'][0]:.2f}, {record.data['design'][1]:.2f}",
-            f"touched at {record.data['touched'][0]:.3f}, {record.data['touched'][1]:.3f}",
+            say(
+                "touched at {data:.3f}, {data2:.3f}",
+                data=record.data["touched"][0],
+                data2=record.data["touched"][1],
+            ),
         )
         for record in records
         if record.data["setup"] == setup
@@ -228,10 +278,15 @@ def _proof_rows(cuts: CutPlan) -> tuple[tuple[str, str], ...]:
     check = cuts.check
     words = "every net is an island" if check.clean else "not every net is an island"
     return (
-        ("Island check of the plan", f"{words}: {check.pieces} pieces for {check.nets} nets"),
+        (
+            "Island check of the plan",
+            say(
+                "{words}: {pieces} pieces for {nets} nets", words=words, pieces=check.pieces, nets=check.nets
+            ),
+        ),
         ("Shorts, opens, lost", f"{len(check.shorts)}, {len(check.opens)}, {len(check.lost)}"),
         ("Gaps too narrow to cut", f"{len(cuts.grooves.impossible)}"),
-        ("Largest bite", f"{cuts.grooves.max_bite:.3f} mm"),
+        ("Largest bite", say("{max_bite:.3f} mm", max_bite=cuts.grooves.max_bite)),
     )
 
 

@@ -27,6 +27,7 @@ from drypoint.program.imported import place_imported
 from drypoint.program.model import Program
 from drypoint.program.settings import FitLike, HeightLike, ProgramSettings
 from drypoint.session.settings import BitSettings, ImportedSettings
+from drypoint.wording import say
 
 AROUND = 5.0
 """mm; cuts this far outside the outline still belong to the board: the mill's way round it."""
@@ -130,7 +131,7 @@ def _placing(paths: Sequence[CutPath], design: Board, chosen: ImportedSettings) 
     if from_design > from_corner:
         return design.to_design.inverse().then(shift), "its places are those of the design files"
     if from_corner == from_design == 0.0:
-        return shift, f"{corner}; nothing of it lies on the board"
+        return shift, say("{corner}; nothing of it lies on the board", corner=corner)
     return shift, corner
 
 
@@ -180,7 +181,7 @@ def ready_findings(ready: Sequence[ReadyProgram]) -> tuple[Finding, ...]:
     found = []
     for one in ready:
         if one.trouble is not None:
-            what = f"This program is not used: {one.trouble.what}"
+            what = say("This program is not used: {what}", what=one.trouble.what)
             found.append(Finding("program", what, one.trouble.where, one.trouble.hint))
             continue
         found += [
@@ -190,7 +191,11 @@ def ready_findings(ready: Sequence[ReadyProgram]) -> tuple[Finding, ...]:
             found.append(Finding("program", "This program cuts nothing.", one.name))
         for tool in one.tools:
             if tool.bit is None:
-                what = f"No bit is chosen for tool {tool.number} ({tool.use.value}); the program is not run."
+                what = say(
+                    "No bit is chosen for tool {number} ({value}); the program is not run.",
+                    number=tool.number,
+                    value=tool.use.value,
+                )
                 found.append(Finding("program", what, one.name, "Choose a bit of the job for it."))
     return tuple(found)
 
@@ -237,7 +242,7 @@ def ready_programs(
         if not one.usable or one.name in chosen.left_out or one.name == chosen.grooves:
             continue
         for number, copy in enumerate(copies, 1):
-            where = f" on board {number}" if len(copies) > 1 else ""
+            where = say(" on board {number}", number=number) if len(copies) > 1 else ""
             made += place_imported(
                 one.program.moves,
                 one.bits,

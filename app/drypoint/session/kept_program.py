@@ -13,6 +13,7 @@ from drypoint.errors import StoreError
 from drypoint.geometry.points import as_points
 from drypoint.program.model import Moves, Program
 from drypoint.session.codec import from_json, to_json
+from drypoint.wording import say
 
 _ARRAYS = ("kind", "end", "feed", "centre", "tag", "dwell")
 _BITS: dict[str, type[VBit] | type[EndMill] | type[Drill]] = {
@@ -69,5 +70,7 @@ def unpack(data: Any) -> Program:
         )
     except (KeyError, ValueError, TypeError, OSError) as error:
         raise StoreError(
-            f"The program of an earlier run cannot be read ({error}).", "journal", "Plan the pass anew."
+            say("The program of an earlier run cannot be read ({error}).", error=error),
+            "journal",
+            "Plan the pass anew.",
         ) from error

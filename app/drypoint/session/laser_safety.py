@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from drypoint.errors import PlanError
 from drypoint.session.settings import LaserSection
+from drypoint.wording import say
 
 EYES = (
     "Laser light harms eyes and skin, scattered light too. Eyewear for the wavelength, as the laser's "
@@ -53,7 +54,7 @@ def require_material(chosen: LaserSection) -> str:
             raise PlanError(
                 "Bare laminate under a laser is not acknowledged.",
                 "Laser",
-                f"{BARE} If you mean to, say so in the settings of the laser.",
+                say("{bare} If you mean to, say so in the settings of the laser.", bare=BARE),
             )
         return "bare laminate"
     if not chosen.coating.strip():
@@ -64,7 +65,10 @@ def require_material(chosen: LaserSection) -> str:
         )
     if not chosen.declared_safe:
         raise PlanError(
-            f"It is not said that the maker of {chosen.coating.strip()!r} declares it safe for laser work.",
+            say(
+                "It is not said that the maker of {coating!r} declares it safe for laser work.",
+                coating=chosen.coating.strip(),
+            ),
             "Laser",
             "Look it up in the maker's data sheet; else use another coating.",
         )

@@ -11,6 +11,7 @@ from drypoint.board.model import Board
 from drypoint.errors import PlanError
 from drypoint.geometry.rigid import Rigid
 from drypoint.session.settings import BlankSettings
+from drypoint.wording import say
 
 INSET = 3.0
 """Work zero is the lower left corner of the blank; the bit is brought this far in from both of its
@@ -56,8 +57,14 @@ def lay_out(board: Board, blank: BlankSettings) -> Layout:
     height = blank.height or board.height + 2 * blank.margin
     if width < board.width or height < board.height:
         raise PlanError(
-            f"The blank ({width:.1f} × {height:.1f} mm) is smaller than the board "
-            f"({board.width:.1f} × {board.height:.1f} mm).",
+            say(
+                "The blank ({width:.1f} × {height:.1f} mm) is smaller than the board "
+                "({width2:.1f} × {height2:.1f} mm).",
+                width=width,
+                height=height,
+                width2=board.width,
+                height2=board.height,
+            ),
             "Blank",
             "Take a larger blank, or enter its real size.",
         )
@@ -66,7 +73,7 @@ def lay_out(board: Board, blank: BlankSettings) -> Layout:
     if x < 0 or y < 0 or x + board.width > width + 1e-9 or y + board.height > height + 1e-9:
         raise PlanError(
             "The board reaches over the edge of the blank.",
-            f"Blank: lower left of the board at {x:.1f}, {y:.1f} mm",
+            say("Blank: lower left of the board at {x:.1f}, {y:.1f} mm", x=x, y=y),
             "Move the board, or centre it on the blank.",
         )
     sheet = box(-x, -y, width - x, height - y)
@@ -91,7 +98,13 @@ def _clamp_warnings(board: Board, clamps: tuple[Polygon, ...], margin: float) ->
         gap = float(clamp.distance(board.outline))
         if gap < margin:
             found.append(
-                f"Clamp {number} is {gap:.1f} mm from the outline; {margin:.1f} mm were asked for. "
-                f"Move it outwards by {margin - gap:.1f} mm, or allow less."
+                say(
+                    "Clamp {number} is {gap:.1f} mm from the outline; {margin:.1f} mm were asked "
+                    "for. Move it outwards by {margin2:.1f} mm, or allow less.",
+                    number=number,
+                    gap=gap,
+                    margin=margin,
+                    margin2=margin - gap,
+                )
             )
     return found

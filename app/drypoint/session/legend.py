@@ -19,6 +19,7 @@ from drypoint.session.plans import Placing
 from drypoint.session.settings import LaserSection, MarkingMaterial, Settings
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.work import preset_of
+from drypoint.wording import say
 
 
 def laser_settings(settings: Settings, scale: float | None = None) -> LaserSettings:
@@ -98,7 +99,7 @@ def legend_program(
     fit, driven = spot_fit(derived, snap), laser_settings(snap.settings, scale)
     preset = preset_of(snap.settings)
     motion = Motion(preset.max_rate, preset.acceleration, preset.junction_deviation)
-    title = f"Legend on {material}"
+    title = say("Legend on {material}", material=material)
     if marks.pulses:
         return pulse_program(marks.rows, fit, driven, title=title, motion=motion)
     return line_program(marks.rows, fit, driven, title=title)
@@ -122,7 +123,7 @@ def burn_grid_program(
         power=grid.power,
         dwell=grid.dwell,
         name="40-burn-grid",
-        title=f"Burn grid on {material}",
+        title=say("Burn grid on {material}", material=material),
     )
 
 
@@ -155,4 +156,4 @@ def for_material(chosen: LaserSection, name: str) -> LaserSection:
             return replace(
                 chosen, coating=name, bare=False, declared_safe=False, power=one.power, dwell=one.dwell
             )
-    raise PlanError(f"No values are kept for {name!r}.", "Laser", "Burn a grid on it first.")
+    raise PlanError(say("No values are kept for {name!r}.", name=name), "Laser", "Burn a grid on it first.")

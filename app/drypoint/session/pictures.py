@@ -15,6 +15,7 @@ from drypoint.geometry.points import Points, as_points
 from drypoint.passes.model import NOT_THROUGH, THROUGH, ReachMap
 from drypoint.session import svg
 from drypoint.session.layout import Layout
+from drypoint.wording import say
 
 _VIRIDIS = (
     (68, 1, 84), (72, 40, 120), (62, 74, 137), (49, 104, 142), (38, 130, 142),
@@ -91,7 +92,7 @@ def cuts_picture(
     body += _marks(marks, board.width / 2)
     legend = [
         (svg.sample_area(svg.COPPER), "copper of a net"),
-        (svg.sample_line(svg.INK, max(width, 0.2)), f"groove, {width:.2f} mm"),
+        (svg.sample_line(svg.INK, max(width, 0.2)), say("groove, {width:.2f} mm", width=width)),
         (svg.sample_line(svg.REFERENCE, 0.3), "reference hole"),
     ]
     return svg.drawing(_bounds(layout), body, f"{board.name}: grooves", legend)
@@ -177,7 +178,10 @@ def surface_picture(
     body += [svg.ring(x, y, 0.5, svg.INK, "#FFFFFF", 0.2) for x, y in touches[:, :2]]
     edges = np.linspace(low, high, len(_VIRIDIS) + 1)
     legend = [
-        (svg.sample_area("rgb({},{},{})".format(*_VIRIDIS[n])), f"{edges[n]:.0f} to {edges[n + 1]:.0f} µm")
+        (
+            svg.sample_area("rgb({},{},{})".format(*_VIRIDIS[n])),
+            say("{edges:.0f} to {edges2:.0f} µm", edges=edges[n], edges2=edges[n + 1]),
+        )
         for n in range(len(_VIRIDIS))
     ]
     return svg.drawing(_bounds(layout), body, f"{board.name}: {title}", legend)

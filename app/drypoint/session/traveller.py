@@ -15,6 +15,7 @@ from drypoint.job.store import Record
 from drypoint.reference.fit import Fit
 from drypoint.session.derive import Peek
 from drypoint.session.snapshot import Snapshot
+from drypoint.wording import many, say, strung
 
 
 class StepState(StrEnum):
@@ -75,7 +76,7 @@ def traveller(snap: Snapshot, known: Peek, errors: Errors | None = None) -> tupl
         if error is None:
             lines.append(tell(snap, known))
         else:
-            lines.append(Line(name, StepState.ERROR, error.what, f"{error.what} {error.hint}".strip()))
+            lines.append(Line(name, StepState.ERROR, error.what, strung((error.what, error.hint))))
     return tuple(lines)
 
 
@@ -90,25 +91,32 @@ def moved_at(snap: Snapshot) -> str:
     if record is None:
         return ""
     note = str(record.data.get("note", "")).strip()
-    return f"Clamped anew at {clock_time(record)}{f': {note}' if note else ''}."
+    if not note:
+        return say("Clamped anew at {time}.", time=clock_time(record))
+    return say("Clamped anew at {time}: {note}.", time=clock_time(record), note=note)
 
 
 def metres(length: float) -> str:
     """A length in mm with thin spaces."""
-    return f"{length:,.0f} mm".replace(",", "\u202f")
+    return say("{length:,.0f} mm", length=length)
 
 
-def _many(count: int, one: str, more: str = "") -> str:
-    return f"{count} {one if count == 1 else more or one + 's'}"
+def _passes_run(count: int) -> str:
+    return many(count, "{count} pass run", "{count} passes run")
 
 
 def _board(snap: Snapshot, known: Peek) -> Line:
     if not snap.sources:
-        return Line(StepName.BOARD, StepState.READY, "choose the design files")
+        return Line(StepName.BOARD, StepState.READY, say("choose the design files"))
     board = known.board
     if board is None:
-        return Line(StepName.BOARD, StepState.TO_DO, f"{_many(len(snap.sources), 'file')}, being read")
-    fact = f"{board.width:.4g} × {board.height:.4g} mm, {_many(len(board.nets), 'net')}"
+        return Line(
+            StepName.BOARD,
+            StepState.TO_DO,
+            many(len(snap.sources), "{count} file, being read", "{count} files, being read"),
+        )
+    nets = many(len(board.nets), "{count} net", "{count} nets")
+    fact = say("{width:.4g} × {height:.4g} mm, {nets}", width=board.width, height=board.height, nets=nets)
     return Line(StepName.BOARD, StepState.DONE, fact)
 
 
@@ -116,8 +124,11 @@ def _blank(snap: Snapshot, known: Peek) -> Line:
     layout = known.layout
     if layout is None:
         return Line(StepName.BLANK, StepState.TO_DO)
-    clamps = len(layout.clamps)
-    fact = f"{layout.width:.4g} × {layout.height:.4g} mm, {_many(clamps, 'clamp') if clamps else 'no clamps'}"
+    count = len(layout.clamps)
+    clamps = many(count, "{count} clamp", "{count} clamps") if count else say("no clamps")
+    fact = say(
+        "{width:.4g} × {height:.4g} mm, {clamps}", width=layout.width, height=layout.height, clamps=clamps
+    )
     if layout.warnings:
         return Line(StepName.BLANK, StepState.DOUBT, fact, layout.warnings[0])
     return Line(StepName.BLANK, StepState.DONE, fact)
@@ -125,28 +136,30 @@ def _blank(snap: Snapshot, known: Peek) -> Line:
 
 def _bits(snap: Snapshot, known: Peek) -> Line:
     bits = snap.settings.bits
-    fact = f"V-bit {bits.vbit.tip:g} mm, {_many(len(bits.drills), 'drill')}, 1 mill"
+    drills = many(len(bits.drills), "{count} drill", "{count} drills")
+    fact = say("V-bit {tip:g} mm, {drills}, 1 mill", tip=bits.vbit.tip, drills=drills)
     lacking = known.cuts.findings if known.cuts is not None else ()
     if lacking:
         first = lacking[0]
-        return Line(StepName.BITS, StepState.DOUBT, fact, f"{first.what} {first.hint}".strip())
+        return Line(StepName.BITS, StepState.DOUBT, fact, strung((first.what, first.hint)))
     return Line(StepName.BITS, StepState.DONE, fact)
 
 
 def _cuts(snap: Snapshot, known: Peek) -> Line:
     cuts = known.cuts
     if cuts is None:
-        return Line(StepName.CUTS, StepState.TO_DO, "being laid" if known.board is not None else "")
-    fact = f"{_many(len(cuts.grooves.lines), 'loop')}, {metres(cuts.length)}"
+        return Line(StepName.CUTS, StepState.TO_DO, say("being laid") if known.board is not None else "")
+    loops = many(len(cuts.grooves.lines), "{count} loop", "{count} loops")
+    fact = strung((loops, metres(cuts.length)), ", ")
     check = cuts.check
     if not check.clean:
         parts = (
-            (len(check.shorts), "joined"),
-            (len(check.opens), "broken"),
-            (len(check.lost), "cut away"),
+            say("{count} joined", count=len(check.shorts)) if check.shorts else "",
+            say("{count} broken", count=len(check.opens)) if check.opens else "",
+            say("{count} cut away", count=len(check.lost)) if check.lost else "",
         )
-        said = ", ".join(f"{count} {word}" for count, word in parts if count)
-        return Line(StepName.CUTS, StepState.DOUBT, fact, f"Island check of the plan: {said}.")
+        reason = say("Island check of the plan: {flaws}.", flaws=strung(parts, ", "))
+        return Line(StepName.CUTS, StepState.DOUBT, fact, reason)
     return Line(StepName.CUTS, StepState.DONE, fact)
 
 
@@ -156,12 +169,15 @@ def _surface(snap: Snapshot, known: Peek) -> Line:
         state = StepState.TO_DO if known.cuts is None else StepState.READY
         if part is not None and part.data["setup"] == snap.setup:
             so_far = len(part.data["touches"]["touches"])
-            return Line(StepName.SURFACE, state, f"{so_far} of {snap.settings.surface.touches} touched")
-        return Line(StepName.SURFACE, state, f"{_many(snap.settings.surface.touches, 'place')} to touch")
+            said = say("{count} of {all} touched", count=so_far, all=snap.settings.surface.touches)
+            return Line(StepName.SURFACE, state, said)
+        said = many(snap.settings.surface.touches, "{count} place to touch", "{count} places to touch")
+        return Line(StepName.SURFACE, state, said)
     count = len(record.data["touches"]["touches"])
-    fact = _many(count, "touch", "touches")
+    fact = many(count, "{count} touch", "{count} touches")
     if known.surface is not None:
-        fact += f", spread {1e3 * known.surface.summary.spread:.0f} µm"
+        spread = say("spread {spread:.0f} µm", spread=1e3 * known.surface.summary.spread)
+        fact = strung((fact, spread), ", ")
     if int(record.data["setup"]) != snap.setup:
         return Line(StepName.SURFACE, StepState.STALE, fact, moved_at(snap))
     return Line(StepName.SURFACE, StepState.DONE, fact)
@@ -173,63 +189,85 @@ def _passes(snap: Snapshot, known: Peek) -> Line:
     if run and known.grooves_key is not None:
         old = [one for one in run if one.data["grooves"] != known.grooves_key]
         if len(old) == len(run):
-            reason = "The grooves changed since passes were run over them."
-            return Line(StepName.PASSES, StepState.STALE, _many(len(run), "pass", "passes") + " run", reason)
+            reason = say("The grooves changed since passes were run over them.")
+            return Line(StepName.PASSES, StepState.STALE, _passes_run(len(run)), reason)
     if touches is None:
-        return Line(StepName.PASSES, StepState.TO_DO, "once the copper is touched")
+        return Line(StepName.PASSES, StepState.TO_DO, say("once the copper is touched"))
     if int(touches.data["setup"]) != snap.setup:
-        fact = f"{_many(len(run), 'pass', 'passes')} run" if run else ""
-        return Line(StepName.PASSES, StepState.STALE, fact, f"The surface is stale. {moved_at(snap)}")
+        fact = _passes_run(len(run)) if run else ""
+        reason = strung((say("The surface is stale."), moved_at(snap)))
+        return Line(StepName.PASSES, StepState.STALE, fact, reason)
     plan = known.passes
     if plan is None:
-        return Line(StepName.PASSES, StepState.TO_DO, "being planned")
-    share = f"{100 * plan.reach_totals.expected:.1f} % through"
+        return Line(StepName.PASSES, StepState.TO_DO, say("being planned"))
+    share = 100 * plan.reach_totals.expected
     if plan.next is None:
-        return Line(StepName.PASSES, StepState.DONE, f"{_many(len(plan.done), 'pass', 'passes')}, {share}")
-    fact = f"pass {plan.next.number} planned, {plan.next.deepest:.3f} mm"
-    return Line(StepName.PASSES, StepState.READY, fact, f"{share} so far" if plan.done else "")
+        passes = many(len(plan.done), "{count} pass", "{count} passes")
+        fact = strung((passes, say("{share:.1f} % through", share=share)), ", ")
+        return Line(StepName.PASSES, StepState.DONE, fact)
+    number, depth = plan.next.number, plan.next.deepest
+    fact = say("pass {number} planned, {depth:.3f} mm", number=number, depth=depth)
+    reason = say("{share:.1f} % through so far", share=share) if plan.done else ""
+    return Line(StepName.PASSES, StepState.READY, fact, reason)
 
 
 def _reference(snap: Snapshot, known: Peek) -> Line:
     touched = sum(one.data["setup"] == snap.setup for one in snap.records["reference"])
     if isinstance(known.fit, Fit):
-        fact = f"{_many(touched, 'hole')}, residual {known.fit.rms:.2f} mm"
+        holes = many(touched, "{count} hole", "{count} holes")
+        fact = strung((holes, say("residual {residual:.2f} mm", residual=known.fit.rms)), ", ")
         return Line(StepName.REFERENCE, StepState.DONE, fact)
     if snap.setup > 1:
-        return Line(StepName.REFERENCE, StepState.STALE, f"{_many(touched, 'hole')} touched", moved_at(snap))
+        fact = many(touched, "{count} hole touched", "{count} holes touched")
+        return Line(StepName.REFERENCE, StepState.STALE, fact, moved_at(snap))
     made = is_made(snap, "reference-mark")
     if made:
-        return Line(StepName.REFERENCE, StepState.DONE, "holes made, board as laid")
+        return Line(StepName.REFERENCE, StepState.DONE, say("holes made, board as laid"))
     if known.cuts is None:
         return Line(StepName.REFERENCE, StepState.TO_DO)
-    return Line(StepName.REFERENCE, StepState.READY, f"{_many(len(known.cuts.marks), 'hole')} to make first")
+    fact = many(len(known.cuts.marks), "{count} hole to make first", "{count} holes to make first")
+    return Line(StepName.REFERENCE, StepState.READY, fact)
 
 
 def _run(snap: Snapshot, known: Peek) -> Line:
     ran = len({one.data["program"] for one in snap.records["done"]})
-    fact = f"{_many(ran, 'program')} run"
+    fact = many(ran, "{count} program run", "{count} programs run")
     if is_made(snap, "outline"):
         return Line(StepName.RUN, StepState.DONE, fact)
     if ran:
         return Line(StepName.RUN, StepState.READY, fact)
-    return Line(StepName.RUN, StepState.TO_DO if known.cuts is None else StepState.READY, "nothing run yet")
+    return Line(
+        StepName.RUN, StepState.TO_DO if known.cuts is None else StepState.READY, say("nothing run yet")
+    )
 
 
 def _proof(snap: Snapshot, known: Peek) -> Line:
     record, last = snap.latest("island touch"), snap.latest("pass")
     if record is None:
         return Line(
-            StepName.PROOF, StepState.TO_DO, "after the first pass" if last is None else "not touched"
+            StepName.PROOF,
+            StepState.TO_DO,
+            say("after the first pass") if last is None else say("not touched"),
         )
     counts = [len(record.data[key]) for key in ("proved", "joined", "unproved")]
-    fact = f"{counts[0]} of {sum(counts)} pairs proved"
+    fact = say("{count} of {all} pairs proved", count=counts[0], all=sum(counts))
     if last is not None and last.id > record.id:
-        reason = f"A pass was run at {clock_time(last)}, after the touches of {clock_time(record)}."
+        reason = say(
+            "A pass was run at {run}, after the touches of {touched}.",
+            run=clock_time(last),
+            touched=clock_time(record),
+        )
         return Line(StepName.PROOF, StepState.STALE, fact, reason)
     if counts[1]:
-        return Line(StepName.PROOF, StepState.ERROR, f"{_many(counts[1], 'pair')} joined", fact)
+        return Line(
+            StepName.PROOF,
+            StepState.ERROR,
+            many(counts[1], "{count} pair joined", "{count} pairs joined"),
+            fact,
+        )
     if counts[2]:
-        return Line(StepName.PROOF, StepState.DOUBT, fact, f"{_many(counts[2], 'pair')} not proved.")
+        reason = many(counts[2], "{count} pair not proved.", "{count} pairs not proved.")
+        return Line(StepName.PROOF, StepState.DOUBT, fact, reason)
     return Line(StepName.PROOF, StepState.DONE, fact)
 
 

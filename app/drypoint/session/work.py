@@ -21,6 +21,7 @@ from drypoint.session.derive import Derived
 from drypoint.session.imported import ready_programs
 from drypoint.session.settings import MachineSettings, Settings
 from drypoint.session.snapshot import Snapshot
+from drypoint.wording import say
 
 
 class WorkKind(StrEnum):
@@ -60,7 +61,9 @@ def preset_of(settings: Settings) -> MachinePreset:
             return _as_set(preset, settings.machine)
     names = ", ".join(preset.name for preset in presets)
     raise PlanError(
-        f"There is no machine {settings.machine.preset!r}.", "Machine", f"Choose one of: {names}."
+        say("There is no machine {preset!r}.", preset=settings.machine.preset),
+        "Machine",
+        say("Choose one of: {names}.", names=names),
     )
 
 
@@ -97,7 +100,13 @@ def fitting_preset(width: float, height: float) -> str:
         if width + SPARE <= preset.travel[0] and height + SPARE <= preset.travel[1]:
             return preset.name
     raise PlanError(
-        f"No machine known here holds a blank of {width:.0f} × {height:.0f} mm.", "Machine", "Enter yours."
+        say(
+            "No machine known here holds a blank of {width:.0f} × {height:.0f} mm.",
+            width=width,
+            height=height,
+        ),
+        "Machine",
+        "Enter yours.",
     )
 
 
@@ -112,9 +121,15 @@ def require_room(settings: Settings, width: float, height: float) -> None:
     preset = preset_of(settings)
     if width > preset.travel[0] or height > preset.travel[1]:
         raise PlanError(
-            f"The blank is {width:.0f} × {height:.0f} mm; the machine moves {preset.travel[0]:.0f} × "
-            f"{preset.travel[1]:.0f} mm.",
-            f"Machine: {preset.name}",
+            say(
+                "The blank is {width:.0f} × {height:.0f} mm; the machine moves {travel:.0f} × "
+                "{travel2:.0f} mm.",
+                width=width,
+                height=height,
+                travel=preset.travel[0],
+                travel2=preset.travel[1],
+            ),
+            say("Machine: {name}", name=preset.name),
             "Choose a larger machine, a smaller blank, or turn the board.",
         )
 
@@ -219,8 +234,12 @@ def require_reach(settings: Settings, program: Program) -> None:
         size = float(high[axis] - low[axis])
         if size > preset.travel[axis]:
             raise PlanError(
-                f"The program needs {size:.1f} mm of {letter}; the machine moves "
-                f"{preset.travel[axis]:.0f} mm.",
+                say(
+                    "The program needs {size:.1f} mm of {letter}; the machine moves {travel:.0f} mm.",
+                    size=size,
+                    letter=letter,
+                    travel=preset.travel[axis],
+                ),
                 program.title,
                 "Choose a larger machine, or turn the board on the bed.",
             )

@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 
 from drypoint.board.model import Finding
 from drypoint.surface.touch import Touches
+from drypoint.wording import say
 
 LEAST = 0.02
 """mm of give worth a word: about the play of a small machine's Z."""
@@ -72,7 +73,7 @@ def _findings(
         if key == (0, 0) and inside.sum() < 2:
             continue  # one odd touch in the middle is a chip, not a loose board
         worst = int(np.flatnonzero(inside)[np.argmax(give[inside])])
-        what = f"{_name(key, wide)} gives {give[worst]:.2f} mm"
+        what = say("{name} gives {give:.2f} mm", name=_name(key, wide), give=give[worst])
         hint = (
             "Press the board flat on its backing there."
             if key == (0, 0)
@@ -92,4 +93,6 @@ def _name(key: tuple[int, int], wide: bool) -> str:
     along_x = key[0] == 0
     long_edge = along_x == wide
     side = {(0, -1): "front", (0, 1): "back", (-1, 0): "left", (1, 0): "right"}[key]
-    return f"the {side} {'long' if long_edge else 'short'} edge at its middle"
+    return say(
+        "the {side} {which} edge at its middle", side=side, which=say("long") if long_edge else say("short")
+    )

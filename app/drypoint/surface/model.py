@@ -20,6 +20,7 @@ from drypoint.surface.kernel import Prior, covariance, trend
 from drypoint.surface.kriging import Conditioned
 from drypoint.surface.lattice import Lattice, spanning
 from drypoint.surface.outliers import cleaned
+from drypoint.wording import say
 
 SAMPLES = 10
 """Parameter samples a prediction is averaged over."""
@@ -276,7 +277,8 @@ def fit_surface(
         points = as_points(touches, 3)
     except ValueError as error:
         raise InputError(
-            f"The touches cannot be used: {error}.", hint="Each needs x, y and z in millimetres."
+            say("The touches cannot be used: {error}.", error=error),
+            hint="Each needs x, y and z in millimetres.",
         ) from error
     told = progress or Progress()
     expected = prior or Prior()
@@ -311,7 +313,9 @@ def _give_variance(give: ArrayLike | None, count: int) -> NDArray[np.float64]:
         return np.zeros(count)
     values = np.asarray(give, dtype=np.float64)
     if values.shape != (count,):
-        raise InputError(f"There are {count} touches but {values.size} values of give.")
+        raise InputError(
+            say("There are {count} touches but {size} values of give.", count=count, size=values.size)
+        )
     return np.asarray((0.1 * values) ** 2)
 
 

@@ -7,6 +7,7 @@ import io
 
 from drypoint.errors import InputError
 from drypoint.surface.touch import Touch, Touches
+from drypoint.wording import say
 
 _UNITS = {"mm": 1.0, "um": 1e-3, "µm": 1e-3, "inch": 25.4, "in": 25.4}
 _COLUMNS = ("x", "y", "z", "first")
@@ -63,8 +64,8 @@ def _check_frame(line: str, number: int) -> None:
     _, mark, frame = line.lower().partition("frame:")
     if mark and "machine" not in frame:
         raise InputError(
-            f"The heights are in the frame '{frame.strip()}', not in the machine's.",
-            f"line {number}",
+            say("The heights are in the frame '{frame}', not in the machine's.", frame=frame.strip()),
+            say("line {number}", number=number),
             "Only heights in work coordinates can be used.",
         )
 
@@ -80,16 +81,16 @@ def _columns(header: list[str], number: int) -> dict[str, tuple[int, float]]:
         scale = _UNITS.get(unit.strip(" ]"))
         if scale is None:
             raise InputError(
-                f"The unit of column '{cell.strip()}' is not known.",
-                f"line {number}",
+                say("The unit of column '{cell}' is not known.", cell=cell.strip()),
+                say("line {number}", number=number),
                 "Write it as in 'x [mm]'.",
             )
         found[name] = (index, scale)
     missing = [name for name in ("x", "y", "z") if name not in found]
     if missing:
         raise InputError(
-            f"The header names no column {', '.join(missing)}.",
-            f"line {number}",
+            say("The header names no column {missing}.", missing=", ".join(missing)),
+            say("line {number}", number=number),
             "Write it as in 'x [mm],y [mm],z [mm]'.",
         )
     return found
@@ -115,5 +116,8 @@ def _number(cell: str, number: int) -> float:
     except ValueError:
         value = float("nan")
     if not abs(value) < 1e6:
-        raise InputError(f"'{cell}' is not a height or place in the table.", f"line {number}")
+        raise InputError(
+            say("'{cell}' is not a height or place in the table.", cell=cell),
+            say("line {number}", number=number),
+        )
     return value

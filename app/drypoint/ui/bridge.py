@@ -35,7 +35,7 @@ class Bridge(QObject):
     failed(str, object) : name and `DrypointError`
     bug(str, str) : name and the whole report; the machine is held, a recovery copy is kept
     ended(str) : a request is over, whatever became of it, and no newer one of its name was made
-    progress(str, float, str) : name, share done (0..1), words
+    progress(str, float, object) : name, share done (0..1), words
     job_changed(str) : "opened", "closed", "source", "settings" or a kind of measurement
 
     Attributes
@@ -48,10 +48,10 @@ class Bridge(QObject):
     failed = Signal(str, object)
     bug = Signal(str, str)
     ended = Signal(str)
-    progress = Signal(str, float, str)
+    progress = Signal(str, float, object)
     job_changed = Signal(str)
     _delivered = Signal(object)
-    _reported = Signal(str, float, str)
+    _reported = Signal(str, float, object)
     _changed = Signal(object, str)
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -209,7 +209,7 @@ class Bridge(QObject):
             self.computed.emit(outcome.name, outcome.value)
         self.ended.emit(outcome.name)
 
-    @Slot(str, float, str)
+    @Slot(str, float, object)
     def _tell(self, name: str, done: float, text: str) -> None:
         if name in self._waiting:
             self.progress.emit(name, done, text)

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from drypoint.ui.language.words import told
 from drypoint.ui.parts.blocks import Elided, button, tint, words
 from drypoint.ui.theme.icons import icon, paint_icon
 from drypoint.ui.theme.sheet import give_look
@@ -272,7 +273,7 @@ class RunStrip(QWidget):
             each.setEnabled(usable)
         _fill(self.hold_button, running)
         _fill(self.resume_button, state is RunState.HELD)
-        self.setAccessibleDescription(f"{self._word.text()} {where}")
+        self.setAccessibleDescription(f"{self._word.text()} {told(where)}")
         self._dress()
 
     def show_where(self, where: str) -> None:
@@ -283,7 +284,7 @@ class RunStrip(QWidget):
         """What is run or comes next, how far it is (0..1) and how long it still takes."""
         self._what.setText(what)
         self._detail.setText(detail)
-        self._left.setText(left)
+        self._left.setText(told(left))
         self._bar.show_share(share)
 
     def show_feed(self, percent: int) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
@@ -18,6 +18,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QVBoxLayout, QWidget
 
+from drypoint.ui.language.words import told
 from drypoint.ui.parts.glyph import Mark, paint_mark, word_colour
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.theme.type import Text, font
@@ -62,6 +63,7 @@ class StepLine(QAbstractButton):
 
     def show_step(self, step: Step, *, first: bool, last: bool) -> None:
         """Show another state of the step."""
+        step = replace(step, fact=told(step.fact), reason=told(step.reason))
         self._step, self._ends = step, (first, last)
         word = step.word or step.mark.word()
         self.setAccessibleName(f"{step.name}, {word}")
@@ -188,7 +190,7 @@ class Traveller(QWidget):
 
     def show_job(self, title: str, fact: str, foot: str) -> None:
         """Name of the job, a fact about its board, and the small print below."""
-        self._title, self._fact, self._foot = title, fact, foot
+        self._title, self._fact, self._foot = title, told(fact), told(foot)
         self.update()
 
     def show_steps(self, steps: Sequence[Step]) -> None:

@@ -8,6 +8,7 @@ from drypoint.machine.preset import SpindleKind
 from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.touching import zero_at_spot, zero_by_paper
 from drypoint.machine.procedures.workplace import Workplace
+from drypoint.wording import say
 
 CHANGE = ("The spindle must stand still.", "Bits are sharp; wear gloves or use a holder.")
 START = ("Eyes protected, no loose sleeves or hair near the spindle.", "The power switch within reach.")
@@ -43,7 +44,7 @@ def change_bit(
     stop_spindle(place)
     if park is not None and {"x", "y"} <= place.controller.known:
         place.controller.move((*park, None))
-    place.ask(Request(RequestKind.CHANGE_BIT, f"Put in {bit.name}", "", CHANGE, bit=bit))
+    place.ask(Request(RequestKind.CHANGE_BIT, say("Put in {name}", name=bit.name), "", CHANGE, bit=bit))
     place.controller.doubt("z")
     if {"x", "y"} <= place.controller.known:
         place.controller.move((*spot, None))
@@ -79,7 +80,10 @@ def start_spindle(place: Workplace, bit: Bit) -> None:
             Request(
                 RequestKind.SPINDLE_ON,
                 "Spindle on",
-                f"Switch the spindle on, about {bit.speeds.spindle:.0f} 1/min; wait until it is up to speed.",
+                say(
+                    "Switch the spindle on, about {spindle:.0f} 1/min; wait until it is up to speed.",
+                    spindle=bit.speeds.spindle,
+                ),
                 START,
                 bit=bit,
             )

@@ -10,6 +10,7 @@ from drypoint.machine.operator import Request, RequestKind
 from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.touching import feel_paper, touch_at
 from drypoint.machine.procedures.workplace import Workplace
+from drypoint.wording import reword, say
 
 ZERO_TOLERANCE = 0.03
 """Most that the copper's height at the zero spot may have changed, mm."""
@@ -38,6 +39,9 @@ class CheckResult:
     good: bool
     away: float | None
     what: str
+
+    def __post_init__(self) -> None:
+        reword(self, "what")
 
 
 _LOOKS = 3
@@ -80,7 +84,9 @@ def check_zero(
         )
     away = found - height
     if abs(away) <= tolerance:
-        return _tell(CheckResult(True, away, f"zero spot within {abs(away) * 1000.0:.0f} µm"), journal)
+        return _tell(
+            CheckResult(True, away, say("zero spot within {away:.0f} µm", away=abs(away) * 1000.0)), journal
+        )
     return _tell(changed_zero(away), journal)
 
 
@@ -90,8 +96,12 @@ def changed_zero(away: float) -> CheckResult:
     return CheckResult(
         False,
         away,
-        f"The copper at the zero spot reads {abs(away):.3f} mm {where}: the bit broke or slipped, steps "
-        "were lost, or the board has moved.",
+        say(
+            "The copper at the zero spot reads {away:.3f} mm {where}: the bit broke or "
+            "slipped, steps were lost, or the board has moved.",
+            away=abs(away),
+            where=where,
+        ),
     )
 
 
@@ -121,9 +131,13 @@ def check_mark(
         place.controller.set_work(x=at[0] - off[0], y=at[1] - off[1])
     place.raise_to(place.clearance)
     if away <= tolerance:
-        return _tell(CheckResult(True, away, f"reference mark within {away:.2f} mm"), journal)
+        return _tell(CheckResult(True, away, say("reference mark within {away:.2f} mm", away=away)), journal)
     return _tell(
-        CheckResult(False, away, f"The reference mark is {away:.2f} mm off: steps were lost, or it moved."),
+        CheckResult(
+            False,
+            away,
+            say("The reference mark is {away:.2f} mm off: steps were lost, or it moved.", away=away),
+        ),
         journal,
     )
 

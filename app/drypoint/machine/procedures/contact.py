@@ -6,6 +6,7 @@ from drypoint.errors import MachineError
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.machine.state import Clip
+from drypoint.wording import say
 
 _TRIES = 3
 """How often the operator is asked again before giving up."""
@@ -48,13 +49,13 @@ def clip_on(place: Workplace, *, net: str = "", at: tuple[float, float] | None =
         If it reads closed.
     """
     place.controller.clip = Clip.ON
-    where = f"the copper of {net}" if net else "the copper outside the board's nets"
+    where = say("the copper of {net}", net=net) if net else "the copper outside the board's nets"
     _expect(
         place,
         Request(
             RequestKind.CLIP_ON,
             "Clip on the copper",
-            f"Put the clip on {where}; the bit stays in the air.",
+            say("Put the clip on {where}; the bit stays in the air.", where=where),
             (SPINDLE_OFF,),
             place=at,
             net=net,

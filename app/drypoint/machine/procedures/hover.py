@@ -11,6 +11,7 @@ from drypoint.errors import MachineError
 from drypoint.geometry.points import as_points
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.machine.procedures.workplace import Workplace
+from drypoint.wording import say
 
 
 def hover_lap(
@@ -41,7 +42,11 @@ def hover_lap(
     for axis, size in enumerate(extent):
         if size > place.preset.travel[axis]:
             raise MachineError(
-                f"The board needs {size:.1f} mm in {'xy'[axis]}, more than the machine's travel.",
+                say(
+                    "The board needs {size:.1f} mm in {value}, more than the machine's travel.",
+                    size=size,
+                    value="xy"[axis],
+                ),
                 "hover lap",
                 "Turn the board on the bed, or use a larger machine.",
             )
@@ -50,7 +55,10 @@ def hover_lap(
         Request(
             RequestKind.CONFIRM,
             "Hover lap",
-            f"The bit goes round the board {height:g} mm above it, spindle off. Watch clamps and cables.",
+            say(
+                "The bit goes round the board {height:g} mm above it, spindle off. Watch clamps and cables.",
+                height=height,
+            ),
             ("Keep hands clear; Hold and Stop are at the bottom of the window.",),
         )
     )

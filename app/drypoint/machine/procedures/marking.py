@@ -22,6 +22,7 @@ from drypoint.machine.protocol import Vec
 from drypoint.machine.state import Clip
 from drypoint.machine.tracker import PathTracker, Sight, Tracker
 from drypoint.program.laser import LaserProgram, LaserSettings, pulse_program, resumed
+from drypoint.wording import say
 
 FOCUS_POWER = 0.01
 """Share of full power of the focus light."""
@@ -81,7 +82,11 @@ def require_laser(place: Workplace, scale: float) -> None:
     stated = facts.settings.get(30)
     if stated is not None and abs(stated - scale) > 0.5:
         raise MachineError(
-            f"The controller's full power is S{stated:g}, the program was made for S{scale:g}.",
+            say(
+                "The controller's full power is S{stated:g}, the program was made for S{scale:g}.",
+                stated=stated,
+                scale=scale,
+            ),
             place.controller.name,
             "Make the program anew.",
         )
@@ -98,9 +103,19 @@ def focus_light(
         No laser mode, declined, or a time that makes no sense.
     """
     if not 0.0 < seconds <= LONGEST_FOCUS:
-        raise MachineError(f"The focus light is on for up to {LONGEST_FOCUS:g} s at a time.", "focus light")
+        raise MachineError(
+            say(
+                "The focus light is on for up to {longest_focus:g} s at a time.", longest_focus=LONGEST_FOCUS
+            ),
+            "focus light",
+        )
     require_laser(place, settings.scale)
-    _ready(place, "Focus light", f"The beam comes on at 1 % of full power for {seconds:g} s.", cautions)
+    _ready(
+        place,
+        "Focus light",
+        say("The beam comes on at 1 % of full power for {seconds:g} s.", seconds=seconds),
+        cautions,
+    )
     x, y, _ = place.controller.place()
     count = max(1, round(seconds / FOCUS_STEP))
     dim = replace(settings, power=FOCUS_POWER, dwell=FOCUS_STEP, settle=0.001, height=None)
@@ -141,12 +156,12 @@ def run_marks(
     missing = {"x", "y"} - controller.known
     if missing:
         raise MachineError(
-            f"The position of {', '.join(sorted(missing))} is not known.",
+            say("The position of {names} is not known.", names=", ".join(sorted(missing))),
             controller.name,
             "Find the board again.",
         )
     part = resumed(program, first) if first else program
-    _ready(place, program.title, f"{int(program.mark.max()) + 1 - first} marks.", cautions)
+    _ready(place, program.title, say("{max} marks.", max=int(program.mark.max()) + 1 - first), cautions)
     last = int(part.mark.max())
     controller.check(resumed(part, max(first, last - _SAMPLE + 1)).lines)
     journal.begin(RunStart(program.name, total - len(part.lines), total, fingerprint(program.lines)))

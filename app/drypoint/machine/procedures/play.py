@@ -16,6 +16,7 @@ from drypoint.machine.procedures.touching import lift_free
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.progress import Progress
 from drypoint.reference.play import AxisReport, Play, evaluate_axis, play_from_contacts
+from drypoint.wording import say
 
 CYCLES = 5
 """Readings from either side (ISO 230-2 asks for five)."""
@@ -77,8 +78,8 @@ def play_by_contact(
     if not fast.touched:
         place.controller.move(_target(axis, start[index]), FAST)
         raise MachineError(
-            f"No wall was met within {farthest:.1f} mm.",
-            f"play of {axis}",
+            say("No wall was met within {farthest:.1f} mm.", farthest=farthest),
+            say("play of {axis}", axis=axis),
             "Bring the bit nearer to it, deep enough, and see that the clip is on this copper.",
         )
     near = fast.work[index]
@@ -86,7 +87,7 @@ def play_by_contact(
     beyond = near + way * SETTLED
     for cycle in range(cycles + 1):
         if progress is not None:
-            progress.step(cycle / (cycles + 1), f"cycle {cycle} of {cycles}")
+            progress.step(cycle / (cycles + 1), say("cycle {cycle} of {cycles}", cycle=cycle, cycles=cycles))
         place.controller.move(_target(axis, back), FAST)
         touched = place.controller.feel(_target(axis, beyond), SLOW)
         if not touched.touched:
@@ -107,7 +108,7 @@ def _give_up(place: Workplace, axis: str, home: float) -> None:
     place.controller.move(_target(axis, home), FAST)
     raise MachineError(
         "The contact is not steady: it was not made again, or did not break.",
-        f"play of {axis}",
+        say("play of {axis}", axis=axis),
         "Clean wall and bit; look at clip and wire. A chip may hang between them.",
     )
 
@@ -169,7 +170,10 @@ def play_by_gauge(
             for k in order:
                 if progress is not None:
                     done = cycle + (0.5 if side > 0 else 0.0) + 0.5 * len(kept[k]) / cycles
-                    progress.step(min(0.99, done / cycles), f"cycle {cycle + 1} of {cycles}")
+                    progress.step(
+                        min(0.99, done / cycles),
+                        say("cycle {cycle} of {cycles}", cycle=cycle + 1, cycles=cycles),
+                    )
                 place.controller.move(_target(axis, targets[k] + side * RUN_UP), feed)
                 place.controller.move(_target(axis, targets[k]), feed)
                 kept[k].append(_read(place, axis, cycle, side))
@@ -183,12 +187,21 @@ def _read(place: Workplace, axis: str, cycle: int, side: float) -> float:
     answer = place.ask(
         Request(
             RequestKind.READ,
-            f"Read the gauge, {axis.upper()} {came}, cycle {cycle + 1}",
-            f"The axis came to its target {came}. What does the gauge read? Towards larger {axis.upper()} "
-            "counts as larger.",
+            say(
+                "Read the gauge, {upper} {came}, cycle {cycle}",
+                upper=axis.upper(),
+                came=came,
+                cycle=cycle + 1,
+            ),
+            say(
+                "The axis came to its target {came}. What does the gauge read? Towards larger "
+                "{upper} counts as larger.",
+                came=came,
+                upper=axis.upper(),
+            ),
             net=axis,
         )
     )
     if answer.value is None:
-        raise MachineError("No reading was given.", f"play of {axis}")
+        raise MachineError("No reading was given.", say("play of {axis}", axis=axis))
     return answer.value

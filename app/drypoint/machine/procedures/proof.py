@@ -16,6 +16,7 @@ from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.touching import go_above, lift_free
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.progress import Progress
+from drypoint.wording import say
 
 CAUTIONS = (
     "The spindle stands still and stays off.",
@@ -63,7 +64,9 @@ def island_touch(
     found = []
     for index, spot in enumerate(step.touches):
         if progress is not None:
-            progress.step(index / len(step.touches), f"touching {spot.net or 'the copper outside'}")
+            progress.step(
+                index / len(step.touches), say("touching {net}", net=spot.net or "the copper outside")
+            )
         contact = _touch(place, _work(fit, spot.at), height, place.touch.proof_depth)
         if not contact:
             contact = _touch(place, _work(fit, spot.again), height, place.touch.proof_depth)
@@ -77,9 +80,15 @@ def island_touch(
 
 
 def _what(step: ClipStep) -> str:
-    where = f"the copper of {step.clip.net}" if step.clip.net != OUTER else "the copper outside"
+    where = say("the copper of {net}", net=step.clip.net) if step.clip.net != OUTER else "the copper outside"
     how = "A wire is held against" if step.by_hand else "The clip goes on"
-    return f"{how} {where}; {len(step.touches)} pieces are touched, {len(step.would_prove)} gaps proved."
+    return say(
+        "{how} {where}; {count} pieces are touched, {count2} gaps proved.",
+        how=how,
+        where=where,
+        count=len(step.touches),
+        count2=len(step.would_prove),
+    )
 
 
 def _work(fit: Placing, at: tuple[float, float]) -> tuple[float, float]:

@@ -18,6 +18,7 @@ from drypoint.machine.recovery import LEAD_IN, Resumption, plan_resumption, stat
 from drypoint.machine.state import Clip
 from drypoint.machine.tracker import PathTracker
 from drypoint.program.model import Program
+from drypoint.wording import say
 
 STOPPED = "stopped"
 """Reason of a run that was ended by Stop and nothing else."""
@@ -90,7 +91,7 @@ def run_program(
     """
     _require_position(place)
     taken = plan_resumption(program, first, lead_in=lead_in)
-    title = program.title if first == 0 else f"{program.title}, resumed"
+    title = program.title if first == 0 else say("{title}, resumed", title=program.title)
     place.ask(Request(RequestKind.CONFIRM, title, "", CAUTIONS, bit=program.bit))
     if place.controller.clip is not Clip.OFF:
         clip_off(place)
@@ -131,7 +132,7 @@ def _require_position(place: Workplace) -> None:
     missing = {"x", "y", "z"} - place.controller.known
     if missing:
         raise MachineError(
-            f"The position of {', '.join(sorted(missing))} is not known.",
+            say("The position of {names} is not known.", names=", ".join(sorted(missing))),
             place.controller.name,
             "Set zero again at the known spot and check a reference mark first.",
         )
@@ -163,7 +164,7 @@ def _stream(
 
 def _pause(place: Workplace, program: Program, line: int, journal: RunJournal) -> None:
     """The bit is clear of the copper: spindle off, ask, and all as it was before ``line``."""
-    journal.event(f"paused before line {line + 1}")
+    journal.event(say("paused before line {line}", line=line + 1))
     stop_spindle(place)
     text = "The bit stands clear and the spindle is off. It starts again as soon as you go on."
     try:

@@ -15,6 +15,7 @@ from drypoint.machine.procedures.touching import lift_free
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.machine.state import Clip
 from drypoint.reference.rim import RimCentre, rim_centre
+from drypoint.wording import say
 
 LONGEST = 5.0
 """Farthest that is ever felt sideways, mm: a bit bends before the controller notices anything else."""
@@ -70,8 +71,8 @@ def touch_sideways(place: Workplace, way: tuple[float, float], farthest: float) 
     if not fast.touched:
         _go(place, x, y)
         raise MachineError(
-            f"No wall was met within {farthest:.2f} mm.",
-            f"{x:.2f}, {y:.2f}",
+            say("No wall was met within {farthest:.2f} mm.", farthest=farthest),
+            say("{x:.2f}, {y:.2f}", x=x, y=y),
             "Is the bit deep enough, the clip on this copper, and the wall where it was said to be?",
         )
     gone = (fast.work[0] - x) * dx + (fast.work[1] - y) * dy
@@ -82,7 +83,9 @@ def touch_sideways(place: Workplace, way: tuple[float, float], farthest: float) 
     _go(place, x, y)
     if not slow.touched:
         raise MachineError(
-            "The second touch found no contact.", f"{x:.2f}, {y:.2f}", "Look at clip, wire and bit."
+            "The second touch found no contact.",
+            say("{x:.2f}, {y:.2f}", x=x, y=y),
+            "Look at clip, wire and bit.",
         )
     return slow.work[0], slow.work[1]
 
@@ -105,7 +108,7 @@ def go_down(place: Workplace, height: float) -> None:
         lift_free(place, down.work[2] + place.touch.hop)
         raise MachineError(
             "The bit met copper on its way down.",
-            f"z {down.work[2]:.2f}",
+            say("z {work:.2f}", work=down.work[2]),
             "Bring it over the middle of the hole, or farther off the edge. Is it thinner than the hole?",
         )
 
@@ -132,7 +135,7 @@ def find_rim(
     room = (hole - bit) / 2.0
     if room < LEAST_ROOM:
         raise MachineError(
-            f"A bit of {bit:.2f} mm has no room in a hole of {hole:.2f} mm.",
+            say("A bit of {bit:.2f} mm has no room in a hole of {hole:.2f} mm.", bit=bit, hole=hole),
             "rim of a hole",
             "Take a thinner bit, or choose a wider hole.",
         )
@@ -148,7 +151,10 @@ def find_rim(
     found = rim_centre(np.vstack((first, second)), sigma=CONTACT)
     if not found.round:
         raise MachineError(
-            f"The contacts lie on no circle: they miss it by up to {np.abs(found.residuals).max():.3f} mm.",
+            say(
+                "The contacts lie on no circle: they miss it by up to {max:.3f} mm.",
+                max=np.abs(found.residuals).max(),
+            ),
             "rim of a hole",
             "A burr or a chip? Clean the hole, then touch it again.",
         )

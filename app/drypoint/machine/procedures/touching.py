@@ -13,6 +13,7 @@ from drypoint.machine.procedures.workplace import Workplace
 from drypoint.machine.state import Clip
 from drypoint.progress import Progress
 from drypoint.surface.touch import Touch, Touches
+from drypoint.wording import say
 
 _FREE = 1.5
 """Farthest the bit is lifted to get free of the copper, mm."""
@@ -58,18 +59,20 @@ def touch_points(
     highest = last = 0.0
     for index, (x, y) in enumerate(wanted):
         if progress is not None:
-            progress.step(index / len(wanted), f"touch {index + 1} of {len(wanted)}")
+            progress.step(
+                index / len(wanted), say("touch {index} of {count}", index=index + 1, count=len(wanted))
+            )
         height = last if expected is None else expected(float(x), float(y))
         touch = touch_at(
             place, float(x), float(y), height=height, travel=max(highest, height) + place.touch.hop
         )
         if touch is None:
             misses += 1
-            place.note(f"no contact at {x:.2f}, {y:.2f}")
+            place.note(say("no contact at {x:.2f}, {y:.2f}", x=x, y=y))
             if misses >= _MISSES:
                 raise MachineError(
-                    f"{misses} touches in a row found no contact.",
-                    f"{x:.2f}, {y:.2f}",
+                    say("{misses} touches in a row found no contact.", misses=misses),
+                    say("{x:.2f}, {y:.2f}", x=x, y=y),
                     "Is the clip still on, the bit still whole, and copper below it?",
                 )
             continue
@@ -121,12 +124,12 @@ def go_above(place: Workplace, x: float, y: float, travel: float) -> None:
         result = place.controller.feel((x, y, None), place.across)
         if not result.touched:
             break
-        place.note(f"copper touched on the way to {x:.2f}, {y:.2f}")
+        place.note(say("copper touched on the way to {x:.2f}, {y:.2f}", x=x, y=y))
         lift_free(place, travel + (attempt + 1) * place.touch.hop)
     else:
         raise MachineError(
             "The bit touches something on its way across.",
-            f"{x:.2f}, {y:.2f}",
+            say("{x:.2f}, {y:.2f}", x=x, y=y),
             "Is zero set on the copper, and is nothing standing up from it?",
         )
     if place.controller.place()[2] > travel + place.touch.hop / 2.0:
@@ -151,7 +154,7 @@ def lift_free(place: Workplace, height: float) -> None:
     if state.contact:
         raise MachineError(
             "The contact input stays closed with the bit lifted.",
-            f"z {height:.2f}",
+            say("z {height:.2f}", height=height),
             "Does a chip hang between bit and copper, or is the wire shorted?",
         )
 
@@ -174,7 +177,7 @@ def zero_at_spot(place: Workplace, at: tuple[float, float] | None = None) -> flo
     if not fast.touched:
         place.controller.move((None, None, top))
         raise MachineError(
-            f"No copper was met within {place.touch.search:g} mm.",
+            say("No copper was met within {search:g} mm.", search=place.touch.search),
             "",
             "Bring the bit to a few millimetres above the copper and try again.",
         )
@@ -204,7 +207,11 @@ def _agreed(place: Workplace, first: float, top: float) -> tuple[float, float]:
         found.append(here)
     lift_free(place, top)
     raise MachineError(
-        f"{_MOST} touches at the zero spot do not agree within {AGREE * 1000:.0f} µm.",
+        say(
+            "{most} touches at the zero spot do not agree within {agree:.0f} µm.",
+            most=_MOST,
+            agree=AGREE * 1000,
+        ),
         "",
         "Clean the copper and the bit there, see that the board lies firmly, then set zero again.",
     )

@@ -17,6 +17,7 @@ from drypoint.session.session import Session
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.station import Station
 from drypoint.session.two_sides import carried, design_places
+from drypoint.wording import say
 
 SPOT = "light spot"
 """The way of finding in which another head than the spindle is over the hole."""
@@ -90,8 +91,8 @@ def touch_hole_here(session: Session, station: Station, mark: Cut) -> tuple[floa
     missing = {"x", "y"} - station.controller.known
     if missing:
         raise MachineError(
-            f"The position of {' and '.join(sorted(missing))} is not known.",
-            f"reference hole {mark.label}",
+            say("The position of {names} is not known.", names=" and ".join(sorted(missing))),
+            say("reference hole {label}", label=mark.label),
             "Set it by hand wheel first, at a place you know: the corner, or this hole.",
         )
     x, y, _ = station.controller.place()
@@ -109,16 +110,20 @@ def touch_hole(
     answer = place.ask(
         Request(
             RequestKind.JOG_TO,
-            f"Over reference hole {mark.label}",
-            f"Bring the bit exactly over reference hole {mark.label}, about 1 mm above it. Come from the "
-            "left and from below at the end: play is taken up the same way at every hole then.",
+            say("Over reference hole {label}", label=mark.label),
+            say(
+                "Bring the bit exactly over reference hole {label}, about 1 mm above it. Come "
+                "from the left and from below at the end: play is taken up the same way at "
+                "every hole then.",
+                label=mark.label,
+            ),
             place=expected,
         )
     )
     if answer.by_hand:
         raise MachineError(
             "The bit was brought there by hand wheel: the controller saw nothing of it.",
-            f"reference hole {mark.label}",
+            say("reference hole {label}", label=mark.label),
             "Choose the way by hand wheel; or jog to the hole.",
         )
     x, y, _ = station.controller.place()
@@ -161,9 +166,13 @@ def shift_to_hole(
     place.ask(
         Request(
             RequestKind.SHIFT,
-            f"Shift the board to reference hole {mark.label}",
-            f"Lower the bit to about 1 mm, then shift the board until hole {mark.label} sits under it. Where "
-            "another hole was set before, turn the board about that one. Clamp it.",
+            say("Shift the board to reference hole {label}", label=mark.label),
+            say(
+                "Lower the bit to about 1 mm, then shift the board until hole {label} sits "
+                "under it. Where another hole was set before, turn the board about that one. "
+                "Clamp it.",
+                label=mark.label,
+            ),
             (HAND_OFF,),
             place=at,
         )

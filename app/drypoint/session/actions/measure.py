@@ -26,6 +26,7 @@ from drypoint.surface.give import give_report
 from drypoint.surface.model import Surface
 from drypoint.surface.plan import next_touches
 from drypoint.surface.touch import Touch, Touches
+from drypoint.wording import say
 
 SAME = 0.01
 """Planned and touched places closer than this are one, mm."""
@@ -36,7 +37,9 @@ SURVEY = 5
 
 def put_in(station: Station, bit: Bit) -> None:
     """Have a bit put in; its length is unknown afterwards."""
-    station.place.ask(Request(RequestKind.CHANGE_BIT, f"Put in {bit.name}", "", CHANGE, bit=bit))
+    station.place.ask(
+        Request(RequestKind.CHANGE_BIT, say("Put in {name}", name=bit.name), "", CHANGE, bit=bit)
+    )
     station.controller.doubt("z")
 
 
@@ -45,8 +48,11 @@ def find_corner(session: Session, station: Station) -> None:
     request = Request(
         RequestKind.JOG_TO,
         "Over the corner of the blank",
-        f"Bring the bit over the copper {INSET:g} mm in from the left and from the front edge of the blank, "
-        "about 1 mm above it.",
+        say(
+            "Bring the bit over the copper {inset:g} mm in from the left and from the "
+            "front edge of the blank, about 1 mm above it.",
+            inset=INSET,
+        ),
     )
     station.place.ask(request)
     station.controller.set_work(x=INSET, y=INSET)

@@ -18,6 +18,7 @@ from drypoint.session.actions.find import likely
 from drypoint.session.session import Session
 from drypoint.session.station import Station
 from drypoint.session.two_sides import seen_from
+from drypoint.wording import say
 
 CAUTIONS = (
     "Spindle off and still, bit raised well clear, before a hand goes near.",
@@ -65,7 +66,7 @@ def turn_over(session: Session, station: Station | None, *, axis: str = "y", mil
     up = snap.face().other
     if mill and not session.derived.design(snap).other_copper and up is not snap.settings.board.side:
         raise PlanError(
-            f"The design has no copper on the {up.value}.",
+            say("The design has no copper on the {value}.", value=up.value),
             "Second side",
             "Choose its file, or turn the board over for the legend only.",
         )
@@ -77,7 +78,7 @@ def turn_over(session: Session, station: Station | None, *, axis: str = "y", mil
             Request(
                 RequestKind.TURN_OVER,
                 "Turn the board over",
-                f"Turn it {_FLIP[axis]} and clamp it in the same corner of the bed, flat.",
+                say("Turn it {flip} and clamp it in the same corner of the bed, flat.", flip=_FLIP[axis]),
                 CAUTIONS,
             )
         )

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from drypoint.wording import reword, say, strung
+
 
 @dataclass(frozen=True, slots=True)
 class Help:
@@ -26,15 +28,22 @@ class Help:
     most: float | None = None
     unit: str = "mm"
 
+    def __post_init__(self) -> None:
+        reword(self, "does", "wrong")
+
     @property
     def usual(self) -> str:
         """The usual range as a phrase, or an empty string."""
         if self.least is None or self.most is None:
             return ""
-        span = f"{self.least:g}" if self.least == self.most else f"{self.least:g} to {self.most:g}"
-        return f"Usual: {span} {self.unit}".rstrip() + "."
+        unit = f" {self.unit}" if self.unit else ""
+        if self.least == self.most:
+            return say("Usual: {most:g}{unit}.", most=float(self.most), unit=unit)
+        return say(
+            "Usual: {least:g} to {most:g}{unit}.", least=float(self.least), most=float(self.most), unit=unit
+        )
 
     @property
     def text(self) -> str:
         """All of it as one paragraph."""
-        return " ".join(part for part in (self.does, self.usual, self.wrong) if part)
+        return strung((self.does, self.usual, self.wrong))

@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from drypoint.passes.model import NOT_THROUGH, THROUGH
 from drypoint.ui.canvas.hover import Card
 from drypoint.ui.canvas.pick import Picked
+from drypoint.ui.language.words import local
 
 
 def reach_word(probability: float) -> str:
@@ -37,11 +38,11 @@ def describe(found: Picked) -> Card:
     if "probability" in values:
         rows.append((say("describe", "Reach"), f"{100 * values['probability']:.0f} %"))
     if "depth" in values:
-        rows.append((say("describe", "Depth, planned"), f"{values['depth']:.3f} mm"))
+        rows.append((say("describe", "Depth, planned"), local(f"{values['depth']:.3f} mm")))
     if "width" in values:
-        rows.append((say("describe", "Groove width"), f"{values['width']:.2f} mm"))
+        rows.append((say("describe", "Groove width"), local(f"{values['width']:.2f} mm")))
     if "diameter" in values:
-        rows.append((say("describe", "Diameter"), f"{values['diameter']:.2f} mm"))
-    rows.append((say("describe", "Place"), f"{found.at[0]:.2f}, {found.at[1]:.2f} mm"))
+        rows.append((say("describe", "Diameter"), local(f"{values['diameter']:.2f} mm")))
+    rows.append((say("describe", "Place"), local(f"{found.at[0]:.2f}, {found.at[1]:.2f} mm")))
     state = reach_word(values["probability"]) if "probability" in values else ""
     return Card(title.format(number=shown, name=found.name), state, tuple(rows[:4]))

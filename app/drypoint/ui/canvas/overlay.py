@@ -13,6 +13,7 @@ from drypoint.geometry.points import Points
 from drypoint.ui.canvas.content import Clamp, Content, ExpectedError, Layer, PauseMark, ReferenceHole, Spot
 from drypoint.ui.canvas.strokes import pen, polygon
 from drypoint.ui.canvas.viewport import Viewport
+from drypoint.ui.language.words import local
 from drypoint.ui.theme.tokens import Tokens
 from drypoint.ui.theme.type import Text, font
 
@@ -243,7 +244,7 @@ class Overlay:
             a, b = (QPointF(*view.spot(*end)) for end in marks.measure)
             _measured(painter, self.tokens, a, b)
             (ax, ay), (bx, by) = marks.measure
-            far = f"{math.hypot(bx - ax, by - ay):.3f} mm   x {bx - ax:+.3f}   y {by - ay:+.3f}"
+            far = local(f"{math.hypot(bx - ax, by - ay):.3f} mm   x {bx - ax:+.3f}   y {by - ay:+.3f}")
             self._plate(painter, QPointF((a.x() + b.x()) / 2, (a.y() + b.y()) / 2 - 18), far, self.tokens.ink)
 
     def _bit(self, painter: QPainter, view: Viewport, marks: Marks) -> None:

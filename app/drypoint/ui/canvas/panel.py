@@ -16,6 +16,7 @@ from drypoint.ui.canvas.legend import LegendStrip, Sample
 from drypoint.ui.canvas.paths import PathSet
 from drypoint.ui.canvas.pick import nearest
 from drypoint.ui.canvas.scrubber import Scrubber
+from drypoint.ui.language.words import fill
 from drypoint.ui.parts.blocks import button, rule
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
@@ -217,7 +218,7 @@ class CanvasPanel(QWidget):
         self.scrubber.show_moment(what, share, now, whole, self._pause_shares(paths))
 
     def _say_place(self, place: tuple[float, float] | None) -> None:
-        text = "" if place is None else self.tr("x {x:.2f}   y {y:.2f} mm").format(x=place[0], y=place[1])
+        text = "" if place is None else fill(self.tr("x {x:.2f}   y {y:.2f} mm"), x=place[0], y=place[1])
         self.legend.show_place(text.replace("-", "−"))
 
     def _show_legend(self) -> None:

@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QPainter
 
 from drypoint.ui.canvas.strokes import pen
 from drypoint.ui.canvas.viewport import Viewport
+from drypoint.ui.language.words import local
 from drypoint.ui.theme.tokens import Tokens
 from drypoint.ui.theme.type import Text, font
 
@@ -28,7 +29,7 @@ def step_of(scale: float) -> float:
 def figure(value: float, step: float) -> str:
     """A figure with as many decimals as the step needs and a real minus sign."""
     decimals = max(0, -math.floor(math.log10(step) + 1e-9))
-    text = f"{value:.{decimals}f}"
+    text = local(f"{value:.{decimals}f}")
     return text.replace("-", "−") if float(text) else text.replace("-", "")
 
 

@@ -13,6 +13,7 @@ from drypoint.session.help import HELP
 from drypoint.session.settings import Settings
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.editing import Editing
+from drypoint.ui.language.words import told
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.page import Page
 
@@ -86,6 +87,6 @@ def explain(row: QWidget, key: str) -> None:
     """Put the help of a setting where the pointer and a screen reader find it."""
     found = HELP.get(key)
     if found is not None:
-        row.setToolTip(found.text)
+        row.setToolTip(told(found.text))
         for field in row.findChildren(NumberField):
-            field.line_edit().setAccessibleDescription(found.does)
+            field.line_edit().setAccessibleDescription(told(found.does))

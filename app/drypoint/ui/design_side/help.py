@@ -22,6 +22,7 @@ from drypoint.ui.parts.blocks import Note, button, words
 from drypoint.ui.theme.icons import app_icon
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.window import MainWindow
+from drypoint.wording import as_text
 
 
 class Sheet(QDialog):
@@ -74,7 +75,7 @@ class Help(QObject):
         """What to mind before anything turns."""
         content, column = _column()
         for text in CAUTIONS:
-            column.addWidget(Note("caution", text))
+            column.addWidget(Note("caution", as_text(text)))
         column.addStretch(1)
         return self._open(Sheet(self._window, self.tr("Before anything turns"), content))
 

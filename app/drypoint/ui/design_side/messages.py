@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject, QTimer
 
 from drypoint.errors import DrypointError
 from drypoint.ui.bridge import Bridge
+from drypoint.ui.language.words import told
 from drypoint.ui.run_strip import RunStrip
 
 PATIENCE = 400
@@ -39,7 +40,7 @@ class Messages(QObject):
     def error(self, error: DrypointError) -> None:
         """An error in one line."""
         self._going = ""
-        self.say(str(error))
+        self.say(error.text)
 
     def _progress(self, name: str, share: float, text: str) -> None:
         if name in QUIET:
@@ -48,7 +49,7 @@ class Messages(QObject):
             self._going = name
             self._patience.start()
         if not self._patience.isActive():
-            doing = text or self.tr("Working")
+            doing = told(text) or self.tr("Working")
             self._strip.show_message(
                 datetime.now().strftime("%H:%M"), f"{doing}: {100 * min(max(share, 0.0), 1.0):.0f} %"
             )

@@ -17,6 +17,8 @@ from drypoint.ui.design_side.paper import Paper
 from drypoint.ui.design_side.planner import Planner
 from drypoint.ui.design_side.remember import Remembered
 from drypoint.ui.design_side.view import BOARD, CUTS, PASSES, SURFACE, DesignView
+from drypoint.ui.design_side.words import side_of
+from drypoint.ui.language.words import local
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.traveller import Step
 from drypoint.ui.window import MainWindow
@@ -65,9 +67,9 @@ class DesignSide(QObject):
             return
         settings = session.settings
         board = self.planner.board
-        fact = settings.board.side.value
+        fact = side_of(settings.board.side)
         if board is not None:
-            fact += f", {board.board.width:.4g} × {board.board.height:.4g} mm"
+            fact += local(f", {board.board.width:.4g} × {board.board.height:.4g} mm")
         foot = self.tr("Every change is saved at once and can be undone.")
         tag.show_job(settings.board.name or session.job.path.stem, fact, foot)
         tag.show_steps(

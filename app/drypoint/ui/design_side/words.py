@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QCoreApplication
 
-from drypoint.board.model import Board, Finding
+from drypoint.board.model import Board, Finding, Side
 from drypoint.cuts.model import Cut, IslandCheck
 from drypoint.errors import DrypointError
 from drypoint.passes.model import Pass
@@ -16,6 +16,7 @@ from drypoint.session.sheet import clock
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.traveller import moved_at
 from drypoint.ui.design_side.pictures import CutPicture, PassPicture, TouchPicture
+from drypoint.ui.language.words import fill, local, told
 from drypoint.ui.pages.design import BoardPageValues, CutsPageValues
 from drypoint.ui.pages.measure import PassesPageValues, PassLine, SurfacePageValues
 from drypoint.ui.parts.glyph import Mark
@@ -31,12 +32,17 @@ def _say(text: str) -> str:
 
 def place_and_hint(error: DrypointError) -> str:
     """Where an error is and what to do, below what is wrong."""
-    return ". ".join(part.rstrip(".") for part in (error.where, error.hint) if part)
+    return ". ".join(told(part).rstrip(".") for part in (error.where, error.hint) if part)
+
+
+def side_of(side: Side) -> str:
+    """The side that is milled."""
+    return _say("bottom") if side is Side.BOTTOM else _say("top")
 
 
 def size_of(board: Board) -> str:
     """Width × height."""
-    return f"{board.width:.4g} × {board.height:.4g} mm"
+    return local(f"{board.width:.4g} × {board.height:.4g} mm")
 
 
 def holes_of(board: Board) -> str:
@@ -146,7 +152,7 @@ def check_findings(check: IslandCheck) -> tuple[Finding, ...]:
     ):
         for flaw in flaws:
             nets = _say(" and ").join(flaw.nets[:2])
-            where = _say("at {x:.2f}, {y:.2f} mm").format(x=flaw.at[0], y=flaw.at[1])
+            where = fill(_say("at {x:.2f}, {y:.2f} mm"), x=flaw.at[0], y=flaw.at[1])
             found.append(Finding(kind, what.format(nets=nets), where, flaw.what, flaw.at, flaw.nets))
     return tuple(found)
 
@@ -165,10 +171,10 @@ def surface_page(snap: Snapshot, picture: TouchPicture) -> SurfacePageValues:
         noise=MICRO * picture.surface.noise,
         rejected=len(picture.surface.rejected),
         time=time,
-        stale=f"{moved_at(snap)} {_say('Touch the copper again before cutting grooves.')}"
+        stale=f"{told(moved_at(snap))} {_say('Touch the copper again before cutting grooves.')}"
         if picture.stale
         else "",
-        give=tuple(f"{one.what} {one.hint}" for one in picture.give[:3]),
+        give=tuple(f"{told(one.what)} {told(one.hint)}" for one in picture.give[:3]),
     )
 
 
@@ -190,8 +196,10 @@ def passes_page(picture: PassPicture | None, touched: bool) -> PassesPageValues:
     totals = plan.reach_totals if cut else plan.expected_totals
     what = text = ""
     if cut and plan.next is not None:
-        what = _say("{share:.1f} % expected after pass {number}").format(
-            share=100 * plan.expected_totals.expected, number=plan.next.number
+        what = fill(
+            _say("{share:.1f} % expected after pass {number}"),
+            share=100 * plan.expected_totals.expected,
+            number=plan.next.number,
         )
         text = _say("It goes over {length:.0f} mm, only where the last may not be through.").format(
             length=plan.next.length

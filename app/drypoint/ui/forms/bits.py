@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from drypoint.ui.forms.sketch import VBitSketch
 from drypoint.ui.forms.values import BitValues
+from drypoint.ui.language.words import local
 from drypoint.ui.parts.blocks import rule, words
 from drypoint.ui.parts.fields import NumberField, Setting, read_number
 from drypoint.ui.theme.theme import Theme
@@ -81,7 +82,7 @@ class BitsForm(QWidget):
         self._values = values
         for name, field in self._fields.items():
             field.set_value(getattr(values, name))
-        self.drills.setText("  ".join(f"{d:g}" for d in values.drills))
+        self.drills.setText("  ".join(local(f"{d:g}") for d in values.drills))
         self.drills.setCursorPosition(0)
         self._sketch.show_bit(values.tip, values.angle_deg)
 

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QVBoxLayout, QWidg
 
 from drypoint.ui.canvas.content import Box, Clamp
 from drypoint.ui.forms.values import BlankValues
+from drypoint.ui.language.words import fill, local
 from drypoint.ui.parts.blocks import Note, button, empty, rule, words
 from drypoint.ui.parts.fields import Choice, NumberField, Setting
 from drypoint.ui.theme.sheet import give_look
@@ -45,7 +46,7 @@ class ClampRow(QFrame):
         row.addWidget(words(where, "quiet"))
         row.addStretch(1)
         x0, y0, x1, y1 = clamp.box
-        row.addWidget(words(f"{x1 - x0:.1f} × {y1 - y0:.1f} mm", "value"))
+        row.addWidget(words(local(f"{x1 - x0:.1f} × {y1 - y0:.1f} mm"), "value"))
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         self.chosen.emit(self._number)
@@ -273,12 +274,12 @@ class BlankForm(QWidget):
         too_small = self._board[0] > v.width or self._board[1] > v.height
         self.note.setVisible(near is not None or too_small)
         if too_small:
-            text = self.tr("The board is {w:.1f} × {h:.1f} mm.").format(w=self._board[0], h=self._board[1])
+            text = fill(self.tr("The board is {w:.1f} × {h:.1f} mm."), w=self._board[0], h=self._board[1])
             self.note.say("error", self.tr("The blank is smaller than the board"), text)
         elif near is not None:
-            what = self.tr("Clamp {number} is {far:.1f} mm from the outline").format(
-                number=near[0], far=near[1]
+            what = fill(
+                self.tr("Clamp {number} is {far:.1f} mm from the outline"), number=near[0], far=near[1]
             )
-            text = self.tr("You asked for {wanted:.1f} mm.").format(wanted=v.keep_away)
+            text = fill(self.tr("You asked for {wanted:.1f} mm."), wanted=v.keep_away)
             hint = self.tr("Move clamp {number}").format(number=near[0])
             self.note.say("caution", what, text, hint=hint)

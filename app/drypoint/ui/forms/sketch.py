@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from drypoint.ui.canvas.strokes import pen
+from drypoint.ui.language.words import fill
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.theme.type import Text, font
 
@@ -31,8 +32,10 @@ class VBitSketch(QWidget):
         """Another bit."""
         self._tip, self._angle = tip, angle_deg
         self.setAccessibleName(
-            self.tr("At {depth:.2f} mm depth the groove is {width:.3f} mm wide").format(
-                depth=self.DEPTH, width=self.width_at_depth()
+            fill(
+                self.tr("At {depth:.2f} mm depth the groove is {width:.3f} mm wide"),
+                depth=self.DEPTH,
+                width=self.width_at_depth(),
             )
         )
         self.update()
@@ -72,11 +75,11 @@ class VBitSketch(QWidget):
             painter.drawLine(QPointF(x, top - 8), QPointF(x, top))
         painter.setFont(font(Text.LABEL_BOLD))
         painter.setPen(QColor(tokens.ink))
-        text = self.tr("{width:.3f} mm wide").format(width=self.width_at_depth())
+        text = fill(self.tr("{width:.3f} mm wide"), width=self.width_at_depth())
         painter.drawText(QPointF(width * 0.56, top - 28), text)
         painter.setFont(font(Text.CAPTION))
         painter.setPen(QColor(tokens.ink2))
         painter.drawText(
-            QPointF(width * 0.56, top - 10), self.tr("at {depth:.2f} mm depth").format(depth=self.DEPTH)
+            QPointF(width * 0.56, top - 10), fill(self.tr("at {depth:.2f} mm depth"), depth=self.DEPTH)
         )
         painter.end()

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from drypoint.ui.jog.keys import LONG, STEPS, JogKeys
+from drypoint.ui.language.words import fill, local
 from drypoint.ui.parts.blocks import button, tint, words
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.parts.switch import Switch
@@ -61,7 +62,7 @@ class PositionPanel(QWidget):
         self._work = {axis: words("–", "position", right=True) for axis in AXES}
         self._machine = {axis: words("", "quiet", right=True) for axis in AXES}
         self._buttons: dict[tuple[str, int], QPushButton] = {}
-        self.steps = Segments([f"{step:g}" for step in STEPS], self.tr("Step"), chosen=1)
+        self.steps = Segments([local(f"{step:g}") for step in STEPS], self.tr("Step"), chosen=1)
         self._paper = PAPER
         self.ways = Segments(["", self.tr("Contact")], self.tr("Touch off"), chosen=1)
         self.set_paper(PAPER)
@@ -165,8 +166,8 @@ class PositionPanel(QWidget):
         """Show where the bit is."""
         self._position = position
         for number, axis in enumerate(AXES):
-            work = "–" if position.work is None else f"{position.work[number]:.3f}"
-            machine = "" if position.machine is None else f"{position.machine[number]:.3f}"
+            work = "–" if position.work is None else local(f"{position.work[number]:.3f}")
+            machine = "" if position.machine is None else local(f"{position.machine[number]:.3f}")
             self._work[axis].setText(work.replace("-", "−"))
             self._work[axis].setAccessibleName(f"{axis.upper()} {work} mm")
             self._machine[axis].setText(machine.replace("-", "−"))
@@ -175,7 +176,7 @@ class PositionPanel(QWidget):
     def set_paper(self, thickness: float) -> None:
         """Thickness of the paper that is touched off with, mm."""
         self._paper = thickness
-        self.ways.set_label(0, self.tr("Paper {thickness:.2f}").format(thickness=thickness))
+        self.ways.set_label(0, fill(self.tr("Paper {thickness:.2f}"), thickness=thickness))
 
     def set_usable(self, usable: bool, why_not: str = "") -> None:
         """Lock everything that moves, with the reason."""

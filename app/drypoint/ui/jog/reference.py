@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from drypoint.ui.language.words import local
 from drypoint.ui.parts.blocks import Row, button, empty, words
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.theme.theme import Theme
@@ -92,8 +93,8 @@ class ReferencePanel(QWidget):
         """
         empty(self._list)
         for hole in holes if listed else ():
-            left = "" if hole.residual is None else f"{hole.residual:.3f} mm"
-            place = f"{hole.number}   {hole.design[0]:.2f}, {hole.design[1]:.2f}".replace("-", "−")
+            left = "" if hole.residual is None else local(f"{hole.residual:.3f} mm")
+            place = local(f"{hole.number}   {hole.design[0]:.2f}, {hole.design[1]:.2f}").replace("-", "−")
             self._list.addWidget(Row(self._theme, place, left, mark=hole.mark))
         touched = sum(hole.residual is not None for hole in holes)
         self._count.setText(self.tr("{count} holes touched").format(count=touched))
@@ -119,4 +120,4 @@ class ReferencePanel(QWidget):
 
 
 def _mm(value: float | None) -> str:
-    return "–" if value is None else f"{value:.2f} mm"
+    return "–" if value is None else local(f"{value:.2f} mm")

@@ -14,6 +14,7 @@ from drypoint.machine.serial_link import Port, SerialLink, list_ports
 from drypoint.progress import Progress
 from drypoint.session.session import Session
 from drypoint.session.station import Station, connect, make_bench
+from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.menus import Commands, keep_run_keys
 from drypoint.ui.parts.blocks import Note, button, empty, words
@@ -89,7 +90,7 @@ class ConnectDialog(QDialog):
             text = (
                 self.tr("as fast as it can")
                 if pace is None
-                else self.tr("{pace:g} times real time").format(pace=pace)
+                else fill(self.tr("{pace:g} times real time"), pace=pace)
             )
             self.pace.addItem(text, pace)
         self.pace.setCurrentIndex(1)
@@ -198,7 +199,7 @@ class Connecting(QObject):
             self._desk.thread_.use(station)
             return station
 
-        self._desk.start(self.tr("Connect"), work, self._show, lambda error: self._say_error(str(error)))
+        self._desk.start(self.tr("Connect"), work, self._show, lambda error: self._say_error(error.text))
 
     def _open(self, session: Session, way: Way) -> Station:
         """On the machine's thread."""

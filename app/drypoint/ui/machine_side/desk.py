@@ -15,6 +15,7 @@ from drypoint.session.jobs import Outcome, Work
 from drypoint.session.station import Station
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.messages import Messages
+from drypoint.ui.language.words import told
 from drypoint.ui.machine_side.hands import WindowOperator
 from drypoint.ui.machine_side.request_bar import RequestBar
 from drypoint.ui.machine_side.thread import WATCH, MachineThread
@@ -45,7 +46,7 @@ class Desk(QObject):
 
     looked = Signal(object)
     changed = Signal()
-    progressed = Signal(str, float, str)
+    progressed = Signal(str, float, object)
     failed = Signal(object)
     _asked = Signal(object)
     _ended = Signal(object)
@@ -164,7 +165,7 @@ class Desk(QObject):
 
     def note(self, text: str) -> None:
         """A message from any thread."""
-        self._noted.emit(text)
+        self._noted.emit(told(text))
 
     def say(self, text: str) -> None:
         """A message, in the run strip."""
@@ -173,7 +174,7 @@ class Desk(QObject):
     def show_error(self, error: DrypointError) -> None:
         """An error in the strip, and to whoever shows it at length."""
         self.error = error
-        self.say(str(error))
+        self.say(error.text)
         self.failed.emit(error)
 
     def close(self) -> None:

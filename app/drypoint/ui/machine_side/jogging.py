@@ -12,6 +12,7 @@ from drypoint.machine.state import Activity, Clip, MachineState
 from drypoint.progress import Progress
 from drypoint.session.layout import INSET
 from drypoint.session.station import Station
+from drypoint.ui.language.words import fill, told
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.hands import JOGGED
 from drypoint.ui.machine_side.thread import Jog
@@ -183,7 +184,7 @@ class Jogging(QObject):
         def work(station: Station, _progress: Progress) -> None:
             station.controller.set_work(**place)
 
-        words_ = self.tr("The position is set: x {x:.3f}, y {y:.3f}, z {z:.3f} mm.").format(**place)
+        words_ = fill(self.tr("The position is set: x {x:.3f}, y {y:.3f}, z {z:.3f} mm."), **place)
         self._desk.with_station(self.tr("Set the place"), work, lambda _: self._desk.say(words_))
 
     # what may be used
@@ -208,7 +209,7 @@ class Jogging(QObject):
         if self._desk.busy:
             return False, self.tr("Jog is locked while a procedure runs.")
         if state.activity is Activity.NEEDS_YOU:
-            return False, state.reason
+            return False, told(state.reason)
         return True, ""
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:

@@ -13,6 +13,7 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.machine.controller import Controller
 from drypoint.machine.state import Activity, MachineState
 from drypoint.ui.jog.position import Position
+from drypoint.ui.language.words import told
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.run_strip import RunState
 
@@ -103,7 +104,7 @@ class Live(QObject):
         if station is None:
             return self.tr("Machine, Connect…")
         if state.reason:
-            return state.reason
+            return told(state.reason)
         name = self.tr("bench") if station.bench is not None else station.controller.name
         if state.activity in (Activity.CUTTING, Activity.MOVING, Activity.TOUCHING) and state.feed > 0:
             return self.tr("{name}, {feed:.0f} mm/min").format(name=name, feed=state.feed)

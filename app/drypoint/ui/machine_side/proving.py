@@ -14,6 +14,7 @@ from drypoint.session.session import Session
 from drypoint.session.station import Station
 from drypoint.ui.canvas.content import Spot
 from drypoint.ui.canvas.pick import Picked
+from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.pages.measure import PassesPage
 from drypoint.ui.pages.proof import IslandLine, ProofPage
@@ -171,7 +172,7 @@ class Proving(QObject):
             "unproved": self.tr("unproved"),
             "": self.tr("not touched"),
         }
-        gap = self.tr("gap {gap:.2f} mm").format(gap=pair.gap)
+        gap = fill(self.tr("gap {gap:.2f} mm"), gap=pair.gap)
         nets = (_outer(self, pair.nets[0]), _outer(self, pair.nets[1]))
         return IslandLine(
             nets, marks[state], said[state], gap, pair.at, touched=state in ("proved", "joined")

@@ -20,10 +20,12 @@ from drypoint.session.actions import find
 from drypoint.session.session import Session
 from drypoint.session.station import Station
 from drypoint.ui.jog.reference import FitFacts, HoleLine
+from drypoint.ui.language.words import fill, local
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.pages.measure import ReferencePage, ReferencePageValues
 from drypoint.ui.parts.blocks import button
 from drypoint.ui.parts.glyph import Mark
+from drypoint.wording import say
 
 BENCH_TURN, BENCH_SHIFT = math.radians(0.8), (0.9, -0.6)
 """How the bench's hands clamp the board again: turned and shifted by so much, mm."""
@@ -60,7 +62,7 @@ def look_at(session: Session) -> Found:
     if fit is not None:
         labels = [one["label"] for one in records]
         residuals = dict(zip(labels, (float(v) for v in fit.distances), strict=True))
-        check = gross.check(fit, names=[f"hole {number_of(label)}" for label in labels])
+        check = gross.check(fit, names=[say("hole {number}", number=number_of(label)) for label in labels])
         if len(labels) >= 3:
             diagnosis = tuple(one.what for one in explain(fit) if one.significant)
     rest = [mark for mark in marks if mark.label not in touched]
@@ -216,7 +218,7 @@ class Referencing(QObject):
 
     def _say_touched(self, number: int, at: object) -> None:
         if isinstance(at, tuple):
-            text = self.tr("Hole {n} touched at x {x:.2f}, y {y:.2f} mm.").format(n=number, x=at[0], y=at[1])
+            text = fill(self.tr("Hole {n} touched at x {x:.2f}, y {y:.2f} mm."), n=number, x=at[0], y=at[1])
             self._desk.say(text.replace("-", "−"))
 
     # showing
@@ -282,8 +284,10 @@ class Referencing(QObject):
 
     def _next_text(self, found: Found) -> str:
         if found.advice is not None:
-            return self.tr("It lowers the worst expected error from {now:.2f} to {then:.2f} mm.").format(
-                now=found.advice.now, then=found.advice.then
+            return fill(
+                self.tr("It lowers the worst expected error from {now:.2f} to {then:.2f} mm."),
+                now=found.advice.now,
+                then=found.advice.then,
             )
         if not found.touched and found.setup == 1:
             return self.tr("Not needed while the board lies as it was laid and zero was set at its corner.")
@@ -295,12 +299,12 @@ class Referencing(QObject):
         fit = found.fit
         spread = math.degrees(fit.angle_sigma())
         rows = [
-            (self.tr("Turned"), f"{math.degrees(fit.angle):+.2f}° ± {spread:.2f}°"),
-            (self.tr("Origin at"), f"{fit.offset[0]:.3f}, {fit.offset[1]:.3f} mm"),
-            (self.tr("Scale, not used"), f"{fit.scale:.4f} ± {fit.scale_sigma:.4f}"),
+            (self.tr("Turned"), local(f"{math.degrees(fit.angle):+.2f}° ± {spread:.2f}°")),
+            (self.tr("Origin at"), local(f"{fit.offset[0]:.3f}, {fit.offset[1]:.3f} mm")),
+            (self.tr("Scale, not used"), local(f"{fit.scale:.4f} ± {fit.scale_sigma:.4f}")),
         ]
         if found.check is not None and found.check.distance_error is not None:
-            rows.append((self.tr("Distance is off by"), f"{found.check.distance_error:+.3f} mm"))
+            rows.append((self.tr("Distance is off by"), local(f"{found.check.distance_error:+.3f} mm")))
         rows += [(self.tr("Explained by"), text) for text in found.diagnosis[:1]]
         return tuple((name, value.replace("-", "−")) for name, value in rows)
 
@@ -308,9 +312,9 @@ class Referencing(QObject):
         ring = found.ring
         if ring is None:
             return ()
-        at = self.tr("at {x:.2f}, {y:.2f}").format(x=ring.at[0], y=ring.at[1])
-        left = (self.tr("Ring left, 95 %"), f"{ring.left:.2f} mm")
-        return ((at, self.tr("ring {r:.2f} mm").format(r=ring.designed)), left)
+        at = fill(self.tr("at {x:.2f}, {y:.2f}"), x=ring.at[0], y=ring.at[1])
+        left = (self.tr("Ring left, 95 %"), local(f"{ring.left:.2f} mm"))
+        return ((at, fill(self.tr("ring {r:.2f} mm"), r=ring.designed)), left)
 
     def _wrong(self, found: Found) -> tuple[str, str]:
         check = found.check

@@ -13,6 +13,7 @@ from drypoint.session.jobs import Outcome, WorkExecutor
 from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.session import Session
 from drypoint.session.sheet import clock
+from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.menus import Commands, keep_run_keys
 from drypoint.ui.pages.measure import PassesPage
@@ -96,18 +97,25 @@ class RehearsalDialog(QDialog):
         rows = [
             (
                 self.tr("Surface, {n} touches").format(n=found.touches),
-                self.tr("off by {rms:.1f} µm; {share:.0f} % inside the 90 % band").format(
-                    rms=found.rms_um, share=100 * found.interval90
+                fill(
+                    self.tr("off by {rms:.1f} µm; {share:.0f} % inside the 90 % band"),
+                    rms=found.rms_um,
+                    share=100 * found.interval90,
                 ),
             )
         ]
         rows += [
             (
-                self.tr("Pass {n}, {depth:.3f} mm, {length:.0f} mm long").format(
-                    n=one.number, depth=one.depth_mm, length=one.length_mm
+                fill(
+                    self.tr("Pass {n}, {depth:.3f} mm, {length:.0f} mm long"),
+                    n=one.number,
+                    depth=one.depth_mm,
+                    length=one.length_mm,
                 ),
-                self.tr("through: {p:.1f} % expected, {a:.1f} % found").format(
-                    p=100 * one.predicted_through, a=100 * one.actual_through
+                fill(
+                    self.tr("through: {p:.1f} % expected, {a:.1f} % found"),
+                    p=100 * one.predicted_through,
+                    a=100 * one.actual_through,
                 ),
             )
             for one in found.passes
@@ -116,8 +124,10 @@ class RehearsalDialog(QDialog):
             rows.append(
                 (
                     self.tr("Found again by {n} holes").format(n=found.holes),
-                    self.tr("residual {r:.3f} mm, worst place ± {w:.3f} mm").format(
-                        r=found.residual_mm, w=found.worst_error_mm
+                    fill(
+                        self.tr("residual {r:.3f} mm, worst place ± {w:.3f} mm"),
+                        r=found.residual_mm,
+                        w=found.worst_error_mm,
                     ),
                 )
             )
@@ -129,7 +139,7 @@ class Rehearsing(QObject):
     """Runs rehearsals one at a time in a thread of their own, so that the window's work goes on."""
 
     _ended = Signal(object)
-    _told = Signal(str, float, str)
+    _told = Signal(str, float, object)
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)

@@ -14,6 +14,7 @@ from drypoint.session.plans import Placing
 from drypoint.session.session import Session
 from drypoint.ui.canvas.content import Content, View
 from drypoint.ui.canvas.paths import PathSet, path_set
+from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.placing import rigid_of
 from drypoint.ui.machine_side.running import Running
@@ -91,9 +92,15 @@ class Remapping(QObject):
         assert isinstance(found, Remapped)
         self.found = found
         self._running.take(found.work)
-        text = self.tr(
-            "{n} programs are placed anew: turned by {angle:+.2f}°, the outline moves by {mm:.2f} mm at most."
-        ).format(n=len(found.work.items), angle=found.turned_deg, mm=found.farthest)
+        text = fill(
+            self.tr(
+                "{n} programs are placed anew: turned by {angle:+.2f}°, "
+                "the outline moves by {mm:.2f} mm at most."
+            ),
+            n=len(found.work.items),
+            angle=found.turned_deg,
+            mm=found.farthest,
+        )
         self._desk.say(text.replace("-", "−"))
         self._desk.window.commands["before"].setEnabled(True)
 

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from drypoint.machine.operator import Answer, AnswerKind, RequestKind
+from drypoint.ui.language.words import told
 from drypoint.ui.machine_side.hands import JOGGED, Asked
 from drypoint.ui.parts.blocks import button, empty, words
 from drypoint.ui.parts.fields import NumberField
@@ -92,8 +93,8 @@ class RequestBar(QFrame):
             self.hide()
             return
         request = asked.request
-        self._title.setText(request.title or str(request.kind))
-        self._text.setText(request.text)
+        self._title.setText(told(request.title) or str(request.kind))
+        self._text.setText(told(request.text))
         self._text.setVisible(bool(request.text))
         empty(self._cautions)
         for caution in request.cautions:
@@ -105,7 +106,7 @@ class RequestBar(QFrame):
         self.automatic.setVisible(asked.helper)
         self.help_button.setVisible(asked.helper and jogged)
         self.done_button.setText(self._word(request.kind))
-        self.setAccessibleDescription(f"{request.title}. {request.text}")
+        self.setAccessibleDescription(f"{told(request.title)}. {told(request.text)}")
         self._allow(False)
         self._ready.start()
         self.show()
@@ -150,4 +151,4 @@ class RequestBar(QFrame):
 
 
 def _caution(text: str) -> QLabel:
-    return words(f"▲  {text}", "quiet", wrap=True)
+    return words(f"▲  {told(text)}", "quiet", wrap=True)

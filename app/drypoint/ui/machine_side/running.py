@@ -21,6 +21,7 @@ from drypoint.session.sheet import clock
 from drypoint.session.station import Station
 from drypoint.session.work import WorkItem, WorkKind
 from drypoint.ui.canvas.content import View
+from drypoint.ui.language.words import fill, local, told
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.worklist import Clockwork, WorkList, clockwork, list_work
 from drypoint.ui.pages.run import RunPage, Task
@@ -123,7 +124,7 @@ class Running(QObject):
         self._show()
 
     def _no_list(self, error: DrypointError) -> None:
-        self.work, self._why = None, str(error)
+        self.work, self._why = None, error.text
         self.listed.emit(None)
         self._show()
 
@@ -220,19 +221,19 @@ class Running(QObject):
         if result.finished:
             text = self.tr("{title} is done, {time}.").format(title=title, time=clock(result.seconds))
             if result.overlap:
-                text += self.tr(" {mm:.1f} mm were cut twice at the lead-in, no deeper.").format(
-                    mm=result.overlap
+                text += fill(
+                    self.tr(" {mm:.1f} mm were cut twice at the lead-in, no deeper."), mm=result.overlap
                 )
         else:
             text = self.tr("{title}: {reason} at line {n} of {all}. It can be resumed.").format(
-                title=title, reason=result.reason, n=result.executed, all=result.total
+                title=told(title), reason=told(result.reason), n=result.executed, all=result.total
             )
         self._desk.say(text)
 
     # showing
 
     def _show_error(self, error: DrypointError) -> None:
-        self.page.show_note(error.what, f"{error.where}. {error.hint}".strip(". "), "error")
+        self.page.show_note(error.what, f"{told(error.where)}. {told(error.hint)}".strip(". "), "error")
 
     def _take_step(self, name: str, share: float, text: str) -> None:
         self._step = (name, share, text)
@@ -360,7 +361,7 @@ class Running(QObject):
         rows = (
             (self.tr("Line"), self.tr("{n} of {all}").format(n=event.executed, all=event.total)),
             (self.tr("Bit"), program.bit.name),
-            (self.tr("Height of the bit"), f"{work[2]:.3f} mm".replace("-", "−")),
+            (self.tr("Height of the bit"), local(f"{work[2]:.3f} mm").replace("-", "−")),
             (self.tr("Feed"), f"{event.state.feed:.0f} mm/min"),
             (self.tr("Spindle"), f"{event.state.spindle:.0f} /min"),
         )

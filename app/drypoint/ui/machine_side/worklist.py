@@ -61,7 +61,7 @@ def list_work(session: Session, progress: Progress) -> WorkList:
     try:
         derived.fit(snap)
     except PlanError as error:
-        return WorkList((), done, str(error), broken)
+        return WorkList((), done, error.text, broken)
     items = list(marks_work(derived, snap))
     waits = ""
     progress.step(0.1)
@@ -70,7 +70,7 @@ def list_work(session: Session, progress: Progress) -> WorkList:
         if following is not None:
             items.append(following)
     except PlanError as error:
-        waits = str(error)
+        waits = error.text
     items += later_work(derived, snap)
     return WorkList(tuple(items), done, waits, broken)
 

@@ -12,6 +12,7 @@ from drypoint.cuts.model import Narrow
 from drypoint.ui.forms.bits import BitsForm
 from drypoint.ui.forms.blank import BlankForm
 from drypoint.ui.forms.values import BitValues, BlankValues
+from drypoint.ui.language.words import fill, local
 from drypoint.ui.parts.blocks import Elided, Figure, Note, Row, button, empty, words
 from drypoint.ui.parts.fields import Choice, NumberField, Setting
 from drypoint.ui.parts.page import Page
@@ -238,8 +239,8 @@ class CutsPage(Page):
         texts = {
             "loops": str(values.loops),
             "time": values.time,
-            "narrow": f"{values.narrow_length:.1f} mm",
-            "max_bite": f"{values.max_bite:.3f} mm",
+            "narrow": local(f"{values.narrow_length:.1f} mm"),
+            "max_bite": local(f"{values.max_bite:.3f} mm"),
             "holes": values.holes,
             "outline": values.outline,
             "check": values.check or "–",
@@ -249,10 +250,13 @@ class CutsPage(Page):
         empty(self._notes)
         for place in values.impossible[:8]:
             what = self.tr("{a} and {b} stay joined").format(a=place.nets[0], b=place.nets[1])
-            text = self.tr("The gap is {gap:.3f} mm, {length:.1f} mm long. {hint}").format(
-                gap=place.gap, length=place.length, hint=place.hint
+            text = fill(
+                self.tr("The gap is {gap:.3f} mm, {length:.1f} mm long. {hint}"),
+                gap=place.gap,
+                length=place.length,
+                hint=place.hint,
             )
-            where = self.tr("at {x:.2f}, {y:.2f} mm").format(x=place.at[0], y=place.at[1])
+            where = fill(self.tr("at {x:.2f}, {y:.2f} mm"), x=place.at[0], y=place.at[1])
             note = Note("caution", what, text, where=where)
             note.where_clicked.connect(lambda at=place.at: self.place_chosen.emit(at))
             self._notes.addWidget(note)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from drypoint.ui.canvas.legend import Sample, Swatch
 from drypoint.ui.jog.reference import HoleLine
+from drypoint.ui.language.words import local
 from drypoint.ui.parts.blocks import Bar, Figure, Note, Row, button, empty, rule, words
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.glyph import Glyph, Mark
@@ -99,7 +100,7 @@ class SurfacePage(Page):
         shown = {
             "range": span,
             "worst": f"{values.worst:.0f} µm",
-            "noise": f"{values.noise:.1f} µm",
+            "noise": local(f"{values.noise:.1f} µm"),
             "rejected": str(values.rejected),
             "time": values.time or "–",
         }
@@ -217,7 +218,7 @@ class PassesPage(Page):
             self._figure.show_figure("–", self.tr("No pass is planned yet."))
         else:
             text = self.tr("% of the groove length is through {after}").format(after=values.after)
-            self._figure.show_figure(f"{100 * values.through_share:.1f}", text)
+            self._figure.show_figure(local(f"{100 * values.through_share:.1f}"), text)
         for row, length in zip(
             self._states, (values.through, values.doubtful, values.not_through), strict=True
         ):
@@ -244,7 +245,7 @@ def _pass_line(theme: Theme, line: PassLine) -> QWidget:
     head = QHBoxLayout()
     head.addWidget(words(line.name, "value"))
     head.addStretch(1)
-    head.addWidget(words(f"{line.depth:.3f} mm", "value", right=True))
+    head.addWidget(words(local(f"{line.depth:.3f} mm"), "value", right=True))
     low = QHBoxLayout()
     low.setSpacing(8)
     bar = Bar(theme, line.share, accent=line.mark is Mark.READY)
@@ -320,12 +321,12 @@ class ReferencePage(Page):
             self._figure.show_figure("–", self.tr("Touch two holes at least; a third one tells errors."))
         else:
             text = self.tr("mm residual, {spare}").format(spare=values.spare)
-            self._figure.show_figure(f"{values.residual:.2f}", text)
+            self._figure.show_figure(local(f"{values.residual:.2f}"), text)
         empty(self._holes)
         for hole in values.holes:
-            left = "–" if hole.residual is None else f"{hole.residual:.3f} mm"
+            left = "–" if hole.residual is None else local(f"{hole.residual:.3f} mm")
             left = self.tr("next") if hole.mark is Mark.READY else left
-            place = f"{hole.number}   {hole.design[0]:.2f}, {hole.design[1]:.2f}".replace("-", "−")
+            place = local(f"{hole.number}   {hole.design[0]:.2f}, {hole.design[1]:.2f}").replace("-", "−")
             self._holes.addWidget(Row(self.theme, place, left, mark=hole.mark))
         self._next.setVisible(bool(values.next_what))
         if values.next_what:

@@ -19,6 +19,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from drypoint.ui.language.words import local
 from drypoint.ui.parts.blocks import Figure, Note, Row, button
 from drypoint.ui.parts.glyph import Mark, paint_mark, word_colour
 from drypoint.ui.parts.page import Page
@@ -231,7 +232,7 @@ class ProofPage(Page):
         for widget in (self._note, self._cut, self._again):
             widget.setVisible(bad)
         if line is not None and bad:
-            where = "" if line.at is None else f"x {line.at[0]:.2f}, y {line.at[1]:.2f} mm"
+            where = "" if line.at is None else local(f"x {line.at[0]:.2f}, y {line.at[1]:.2f} mm")
             kind = "error" if line.mark is Mark.ERROR else "caution"
             self._note.say(kind, f"{' – '.join(line.nets)}: {line.word}", line.detail, where=where)
         self.line_chosen.emit(line)

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from drypoint.ui.language.words import told
 from drypoint.ui.parts.glyph import Glyph, Mark
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
@@ -22,7 +23,7 @@ from drypoint.ui.theme.theme import Theme
 
 def words(text: str, look: str, *, wrap: bool = False, right: bool = False) -> QLabel:
     """A label with one of the looks."""
-    label = QLabel(text)
+    label = QLabel(told(text))
     give_look(label, look)
     label.setWordWrap(wrap)
     if right:
@@ -48,6 +49,7 @@ class Elided(QLabel):
         return QSize(24, super().minimumSizeHint().height())
 
     def setText(self, text: str) -> None:
+        text = told(text)
         self._whole = text
         self.setToolTip(text)
         self.setAccessibleName(text)
@@ -73,7 +75,7 @@ def rule() -> QFrame:
 
 def button(text: str, look: str = "") -> QPushButton:
     """A button; ``look`` "primary" is the one filled button of a page."""
-    made = QPushButton(text)
+    made = QPushButton(told(text))
     if look:
         give_look(made, look)
     made.setAutoDefault(False)
@@ -95,6 +97,7 @@ class Figure(QWidget):
 
     def show_figure(self, figure: str, text: str) -> None:
         """Another figure."""
+        text = told(text)
         self._figure.setText(figure)
         self._text.setText(text)
         self.setAccessibleName(f"{figure} {text}")
@@ -126,7 +129,7 @@ class Row(QWidget):
         self._glyph.setVisible(mark is not None)
         look = "value" if strong else "label"
         self._label: QLabel = Elided(look) if elide else words(label, look)
-        self._label.setText(label)
+        self._label.setText(told(label))
         self._value = words(value, "value", right=True)
         row.addWidget(self._glyph)
         row.addWidget(self._label, 1 if elide else 0)
@@ -139,16 +142,16 @@ class Row(QWidget):
 
     def show_value(self, value: str, label: str | None = None, mark: Mark | None = None) -> None:
         """Another value; words and state too where given."""
-        self._value.setText(value)
+        self._value.setText(told(value))
         if label is not None:
-            self._label.setText(label)
+            self._label.setText(told(label))
         if mark is not None:
             self._glyph.set_mark(mark)
             self._glyph.show()
 
     def show_detail(self, detail: str) -> None:
         """The small line below; empty hides it."""
-        self._detail.setText(detail)
+        self._detail.setText(told(detail))
         self._detail.setVisible(bool(detail))
 
 
@@ -229,9 +232,9 @@ class Note(QFrame):
             (self._where, where),
             (self._hint, hint),
         ):
-            widget.setText(content)
+            widget.setText(told(content))
             widget.setVisible(bool(content))
-        self.setAccessibleName(f"{what} {text}")
+        self.setAccessibleName(f"{told(what)} {told(text)}")
 
 
 def empty(layout: QLayout) -> None:

@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QObject, QPointF, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPen, QPolygonF, QWheelEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QSizePolicy, QWidget
 
+from drypoint.ui.language.words import fill, local, told
 from drypoint.ui.theme.sheet import give_look
 
 IN_MM = {"": 1.0, "mm": 1.0, "µm": 1e-3, "um": 1e-3, "in": 25.4, '"': 25.4, "mil": 0.0254}
@@ -34,7 +35,7 @@ def read_number(text: str, unit: str) -> float | None:
 
 def show_number(value: float, decimals: int) -> str:
     """A number as it stands in a field."""
-    return f"{value:.{decimals}f}"
+    return local(f"{value:.{decimals}f}")
 
 
 class NumberField(QWidget):
@@ -112,8 +113,12 @@ class NumberField(QWidget):
         if value is None:
             return self.tr("{name}: this is no number").format(name=self._name)
         if not self._least - 1e-12 <= value <= self._most + 1e-12:
-            return self.tr("{name}: from {least:g} to {most:g} {unit}").format(
-                name=self._name, least=self._least, most=self._most, unit=self._unit
+            return fill(
+                self.tr("{name}: from {least:g} to {most:g} {unit}"),
+                name=self._name,
+                least=self._least,
+                most=self._most,
+                unit=self._unit,
             )
         return None
 
@@ -197,5 +202,5 @@ class Setting(QWidget):
         row.addWidget(words, 1)
         row.addWidget(field, 0)
         if help_text:
-            self.setToolTip(help_text)
-            field.setAccessibleDescription(help_text)
+            self.setToolTip(told(help_text))
+            field.setAccessibleDescription(told(help_text))

@@ -17,6 +17,7 @@ from drypoint.ui.forms.bits import BitsForm
 from drypoint.ui.forms.blank import BlankForm
 from drypoint.ui.forms.machine import MachineForm
 from drypoint.ui.forms.values import SetupValues
+from drypoint.ui.language.words import fill, local
 from drypoint.ui.parts.blocks import Elided, button, rule, words
 from drypoint.ui.parts.glyph import Mark, paint_mark
 from drypoint.ui.theme.sheet import give_look
@@ -345,21 +346,27 @@ class SetupWizard(QDialog):
         )
         v = self.values
         files = self.tr("{count} files").format(count=len(self._files_read))
-        blank = f"{v.blank.width:g} × {v.blank.height:g} mm, " + self.tr("{count} clamps").format(
+        blank = local(f"{v.blank.width:g} × {v.blank.height:g} mm, ") + self.tr("{count} clamps").format(
             count=len(v.blank.clamps)
         )
-        bits = self.tr("V-bit {tip:g} mm {angle:g}°").format(tip=v.bits.tip, angle=v.bits.angle_deg)
+        bits = fill(self.tr("V-bit {tip:g} mm {angle:g}°"), tip=v.bits.tip, angle=v.bits.angle_deg)
         machine = v.machine.port or self.tr("bench")
-        facts = [files, f"{v.side.value}, {self._facts.size}", blank, bits, machine, ""]
+        side = self.tr("bottom") if v.side is Side.BOTTOM else self.tr("top")
+        facts = [files, f"{side}, {self._facts.size}", blank, bits, machine, ""]
         self.rail.show_step(self.page, facts)
-        drills = ", ".join(f"{d:g}" for d in v.bits.drills)
+        drills = ", ".join(local(f"{d:g}") for d in v.bits.drills)
         near = self.blank.too_near()
         rows = (
             (self.tr("Job"), v.name, files, bool(v.name)),
             (self.tr("Board"), self._facts.size, f"{self._facts.nets}, {self._facts.holes}", ready),
             (self.tr("Blank"), blank, self.tr("a clamp is too near") if near else "", near is None),
             (self.tr("V-bit"), bits, self.tr("drills {list} mm").format(list=drills), True),
-            (self.tr("Machine"), machine, " × ".join(f"{t:g}" for t in v.machine.travel) + " mm", True),
+            (
+                self.tr("Machine"),
+                machine,
+                " × ".join(local(f"{t:g}") for t in v.machine.travel) + " mm",
+                True,
+            ),
         )
         self.summary.show_rows(rows)
 
