@@ -1,6 +1,7 @@
 """Holes, slots, marks and the outline."""
 
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -95,3 +96,34 @@ def test_outline_never_runs_through_a_clamp(board):
 def test_a_mill_too_big_for_a_cut_out_is_told(board):
     with pytest.raises(PlanError, match="fit"):
         plan_outline(board, EndMill("big", 12.0, SPEEDS, 1.0), thickness=1.6, through=0.2)
+
+
+def test_a_spot_is_narrower_than_its_drill(board):
+    wide = replace(default_library().vbits[0], tip=0.3, angle=math.radians(90))
+    plan = plan_holes(board, DRILLS, MILL, thickness=1.6, through=0.3, vbit=wide)
+    spots = [cut for cut in plan.cuts if cut.kind is CutKind.SPOT]
+    assert {tuple(cut.path[0]) for cut in spots} == {(5.0, 5.0)}  # 1.9 mm deep: 0.8 is thin, 1.0 is not
+    assert all(wide.width(cut.depth) <= 0.6 * 0.8 + 1e-9 for cut in spots)
+    blunt = replace(wide, tip=0.6)
+    plan = plan_holes(board, DRILLS, MILL, thickness=1.6, through=0.3, vbit=blunt)
+    assert not any(cut.kind is CutKind.SPOT for cut in plan.cuts)
+
+
+def test_only_pads_that_nothing_holds_are_drilled_gently(board):
+    lone, held = shapely.Point(5, 5).buffer(1.0), shapely.Point(10, 5).buffer(1.0)
+    ring = lone.difference(shapely.Point(5, 5).buffer(0.4))  # the hole may be left out of the copper
+    nets = {"LONE": ring, "HELD": shapely.union(held, shapely.box(10, 4.8, 30, 5.2))}
+    plan = plan_holes(replace(board, nets=nets), DRILLS, MILL, thickness=1.6, through=0.3, gentle=0.5)
+    ease = {tuple(cut.path[0]): cut.ease for cut in plan.cuts if cut.kind is CutKind.HOLE}
+    assert ease == {(5.0, 5.0): 0.5, (10.0, 5.0): 1.0}
+    for small, gentle in ((0.0, 0.5), (1.9, 0.5), (2.6, 1.0)):
+        plain = plan_holes(
+            replace(board, nets=nets),
+            DRILLS,
+            MILL,
+            thickness=1.6,
+            through=0.3,
+            small_pad=small,
+            gentle=gentle,
+        )
+        assert {cut.ease for cut in plain.cuts} == {1.0}

@@ -2,6 +2,7 @@
 
 import itertools
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -248,3 +249,41 @@ def test_holes_are_reached_from_one_side(bit08):
     moves = program.moves
     for i in np.flatnonzero((moves.kind[1:] == MoveKind.FEED) & (moves.kind[:-1] == MoveKind.RAPID)).tolist():
         assert moves.end[i, :2] - moves.end[i - 1, :2] == pytest.approx((0.3, 0.3))
+
+
+def test_a_gentle_hole_is_drilled_slower_in_smaller_pecks(bit08):
+    hole = _hole(bit08, (5, 6))
+    usual, gentle = (place_cuts([cut], Rigid(), None)[0].moves for cut in (hole, replace(hole, ease=0.5)))
+    slow = [m.end[m.feed == feed, 2] for m, feed in ((usual, 90), (gentle, 45))]
+    assert [len(one) for one in slow] == [3, 6]  # 1.8 mm in pecks of 0.7, then of 0.35
+    assert slow[1][-1] == slow[0][-1] == pytest.approx(-1.8)
+    assert not (gentle.feed == 90).any()
+    whole = replace(bit08, peck=0.0)
+    (program,) = place_cuts([replace(hole, bit=whole, ease=0.5)], Rigid(), None)
+    assert int((program.moves.feed == 45).sum()) == 5  # 0.8 mm without pecks: pecks of 0.4
+
+
+@pytest.mark.parametrize("mirror", [False, True])
+def test_no_mill_goes_down_faster_than_it_may_plunge(mill, waves, outline, mirror):
+    """Below the copper an end mill never sinks faster than its plunge: ramps and helices, no dives."""
+    cuts = [
+        outline,
+        *(_hole(mill, (4 + 5 * k, 5), CutKind.BORE, 1.05 + 0.7 * k) for k in range(4)),
+        Cut(CutKind.SLOT, mill, as_points([(5, 12), (8, 14), (12, 12)]), depth=1.8, diameter=1.0),
+        Cut(CutKind.SLOT, mill, as_points([(20, 12), (20.1, 12)]), depth=1.8, diameter=1.0),
+        Cut(CutKind.CLEAR, mill, EDGE * 0.5, depth=0.12),
+    ]
+    for program in place_cuts(cuts, Rigid(0.2, (40.0, 4.0), mirror), waves):
+        moves = program.moves
+        start = np.vstack((moves.end[:1], moves.end[:-1]))
+        way = moves.end - start
+        length = np.sqrt((way**2).sum(axis=1))
+        for i in np.flatnonzero(moves.kind == MoveKind.ARC_CCW).tolist():
+            turn = np.hypot(*np.diff(arc_points(program, i, 64), axis=0).T).sum()
+            length[i] = math.hypot(turn, way[i, 2])
+        deep = moves.end[:, 2] < waves.mean(moves.end[:, :2]) - 0.005
+        down = deep & (way[:, 2] < -1e-9)
+        sinking = moves.feed[down] * -way[down, 2] / length[down]
+        assert down.any()
+        # ends are written to a micrometre, so a chord of 0.1 mm may be a hundredth steeper
+        assert (sinking <= mill.speeds.plunge * 1.02).all()

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
-from numpy.typing import ArrayLike
+from numpy.typing import ArrayLike, NDArray
 from shapely import Geometry, LineString
 
 from drypoint.bits.model import Bit, Drill, EndMill, VBit
@@ -24,6 +24,10 @@ SLENDER = 2.0
 """Depth over diameter from which a drill may wander without a spot mark (common practice)."""
 SPOT_DEPTH = 0.15
 """mm. Deep enough to catch a drill's point (common practice)."""
+SPOT_SHARE = 0.6
+"""A spot mark is no wider than this share of its drill, so that the hole takes all of it."""
+SMALL_PAD = 2.6
+"""mm. A pad of this size that no trace holds comes off easily (common practice, no source)."""
 CHORD = 2e-3
 """mm. How far a bored circle's chords may lie inside it."""
 
@@ -53,6 +57,9 @@ def plan_holes(
     through: float,
     vbit: VBit | None = None,
     tolerance: float = TOLERANCE,
+    slender: float = SLENDER,
+    small_pad: float = SMALL_PAD,
+    gentle: float = 1.0,
     bed: float | None = None,
 ) -> HolePlan:
     """How every hole and slot of the board is made.
@@ -65,6 +72,11 @@ def plan_holes(
         Of the laminate, and how deep cuts run into the backing, mm.
     vbit : VBit, optional
         Makes spot marks before slender drills.
+    slender : float
+        Depth over diameter from which a drill may wander.
+    small_pad, gentle : float
+        Holes in a pad up to ``small_pad`` mm that no trace holds are drilled with ``gentle`` of the
+        drill's feed and peck.
     bed : float, optional
         Thickness of the backing, mm: nothing may run deeper.
 
@@ -89,7 +101,9 @@ def plan_holes(
         if cut is not None:
             holes.append(cut)
     slots = [cut for slot in board.slots if (cut := _slot(slot, drills, mill, depth, findings)) is not None]
-    spots = _spots(holes, vbit)
+    spots = _spots(holes, vbit, slender)
+    if gentle < 1.0 and small_pad > 0.0:
+        holes = _eased(holes, board, small_pad, gentle)
     kinds = list(CutKind)
     holes.sort(key=lambda cut: (kinds.index(cut.kind), cut.bit.name))
     return HolePlan((*spots, *holes, *slots), tuple(findings))
@@ -203,17 +217,48 @@ def _slot(
     return Cut(CutKind.SLOT, mill, path, nets, depth, slot.diameter)
 
 
-def _spots(holes: Sequence[Cut], vbit: VBit | None) -> list[Cut]:
-    slender = [
-        cut
-        for cut in holes
-        if isinstance(cut.bit, Drill) and cut.kind is CutKind.HOLE and cut.depth > SLENDER * cut.bit.diameter
-    ]
+def _spots(holes: Sequence[Cut], vbit: VBit | None, slender: float) -> list[Cut]:
+    """Marks for drills that may wander; none where the V-bit's tip is too wide for the drill."""
     if vbit is None:
         return []
+    found = []
+    for cut in holes:
+        size = cut.bit.diameter if isinstance(cut.bit, Drill) else 0.0
+        if cut.kind is not CutKind.HOLE or cut.depth <= slender * size:
+            continue
+        depth = min(SPOT_DEPTH, vbit.depth(SPOT_SHARE * size))
+        if depth > 0.0:
+            found.append(Cut(CutKind.SPOT, vbit, cut.path, cut.nets, depth, vbit.width(depth)))
+    return found
+
+
+def _eased(holes: Sequence[Cut], board: Board, small_pad: float, gentle: float) -> list[Cut]:
+    """The holes, those in a small pad without a trace with less force."""
+    pads = _lone_pads(board, small_pad)
+    if not len(pads):
+        return list(holes)
+    tree = shapely.STRtree(pads)
+    places = shapely.points(np.array([cut.path[0] for cut in holes]).reshape(-1, 2))
+    inside = set(tree.query(places, predicate="intersects")[0].tolist())
     return [
-        Cut(CutKind.SPOT, vbit, cut.path, cut.nets, SPOT_DEPTH, vbit.width(SPOT_DEPTH)) for cut in slender
+        replace(cut, ease=gentle) if index in inside and cut.kind is CutKind.HOLE else cut
+        for index, cut in enumerate(holes)
     ]
+
+
+def _lone_pads(board: Board, largest: float) -> NDArray[np.object_]:
+    """Pieces of copper no larger than a small pad: nothing but their own glue holds them.
+
+    Holes that are left out of the copper count as copper: a pad is what its outer edge encloses.
+    """
+    pieces = np.array(
+        [part for shape in board.nets.values() for part in shapely.get_parts(shape)], dtype=object
+    )
+    if not len(pieces):
+        return pieces
+    bounds = shapely.bounds(pieces)
+    small = np.maximum(bounds[:, 2] - bounds[:, 0], bounds[:, 3] - bounds[:, 1]) <= largest + 1e-9
+    return np.array([shapely.Polygon(pad.exterior) for pad in pieces[small]], dtype=object)
 
 
 def reference_marks(

@@ -41,6 +41,8 @@ class Cut:
         Length of a tab along the path and its height above the cut's floor, mm.
     diameter : float
         Of the hole to be made (holes, bores and marks); 0 else.
+    ease : float
+        Share of the bit's plunge and peck that is used: below 1 where the copper would come off.
     """
 
     kind: CutKind
@@ -53,6 +55,7 @@ class Cut:
     tab_width: float = 0.0
     tab_height: float = 0.0
     label: str = ""
+    ease: float = 1.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,7 +18,7 @@ from drypoint.program.heights import GRID_SHARE, HeightGrid, sample
 from drypoint.program.layers import Descent, descend, find_tabs
 from drypoint.program.model import Program
 from drypoint.program.settings import FitLike, HeightLike, ProgramSettings
-from drypoint.program.strokes import bore, drill
+from drypoint.program.strokes import bore, drill, eased
 from drypoint.program.warp import warp
 from drypoint.progress import Progress
 from drypoint.wording import say
@@ -152,7 +152,7 @@ def _round(builder: MoveBuilder, one: _Placed, grid: HeightGrid) -> None:
     if isinstance(cut.bit, EndMill) and cut.diameter > cut.bit.diameter:
         bore(builder, at, top, cut.depth, cut.diameter, cut.bit, tag)
     else:
-        drill(builder, at, top, cut.depth, cut.bit, tag)
+        drill(builder, at, top, cut.depth, eased(cut.bit, cut.ease), tag)
 
 
 def _row(builder: MoveBuilder, one: _Placed, bit: Drill, grid: HeightGrid) -> None:

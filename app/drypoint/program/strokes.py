@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 import math
+from dataclasses import replace
 
 from drypoint.bits.model import Bit, Drill, EndMill
 from drypoint.program.builder import MoveBuilder
@@ -25,6 +26,19 @@ def peck_depths(top: float, bottom: float, peck: float) -> list[float]:
     total = top - bottom
     count = max(1, math.ceil(total / peck - 1e-9)) if peck > 0 else 1
     return [top - total * (k + 1) / count for k in range(count)]
+
+
+def eased(bit: Bit, share: float) -> Bit:
+    """The bit run with less force: a share of its plunge; a drill in pecks as much smaller.
+
+    A drill without pecks gets some of its own diameter.
+    """
+    if share >= 1.0:
+        return bit
+    slow = replace(bit.speeds, plunge=bit.speeds.plunge * share)
+    if isinstance(bit, Drill):
+        return replace(bit, speeds=slow, peck=(bit.peck or bit.diameter) * share)
+    return replace(bit, speeds=slow)
 
 
 def drill(

@@ -13,8 +13,8 @@ from shapely import Geometry, Point, unary_union
 
 from drypoint.board.model import Board, Finding
 from drypoint.cuts.grooves import in_travel_order, plan_grooves, with_bit
+from drypoint.cuts.holes import HolePlan, plan_holes, reference_marks
 from drypoint.cuts.holes import in_travel_order as holes_in_order
-from drypoint.cuts.holes import plan_holes, reference_marks
 from drypoint.cuts.islands import check
 from drypoint.cuts.model import Cut, CutKind, GroovePlan, IslandCheck
 from drypoint.cuts.outline import plan_outline
@@ -81,8 +81,8 @@ def plan_cuts(
     bits, cuts, blank = settings.bits, settings.cuts, settings.blank
     width = bits.vbit.width(cuts.depth)
     grooves = given or _own_grooves(board, layout, width, settings, progress)
-    through = blank.thickness + min(cuts.through, blank.backing * 0.8)
-    holes = plan_holes(board, bits.drills, bits.mill, thickness=blank.thickness, through=through)
+    through = depth_into_backing(settings)
+    holes = _own_holes(board, settings, through)
     progress.step(0.7, "Outline")
     outline = () if settings.imported.outline else _own_outline(board, layout, settings, through)
     # a hole near the zero spot would let a later bit sink in there
@@ -124,6 +124,31 @@ def _own_grooves(
     )
     progress.step(0.5, "Order of work")
     return in_travel_order(with_bit(grooves, settings.bits.vbit, settings.blank.copper))
+
+
+SPARED = 0.2
+"""Share of the backing that no cut goes into: the bed lies below."""
+
+
+def depth_into_backing(settings: Settings) -> float:
+    """How far holes and outline go below the laminate, mm: as set, but never near the bed."""
+    return min(settings.cuts.through, settings.blank.backing * (1.0 - SPARED))
+
+
+def _own_holes(board: Board, settings: Settings, through: float) -> HolePlan:
+    bits, wanted = settings.bits, settings.holes
+    return plan_holes(
+        board,
+        bits.drills,
+        bits.mill,
+        thickness=settings.blank.thickness,
+        through=through,
+        vbit=bits.vbit if wanted.spots else None,
+        tolerance=wanted.tolerance,
+        slender=wanted.slender,
+        small_pad=wanted.small_pad,
+        gentle=wanted.gentle,
+    )
 
 
 def _own_outline(board: Board, layout: Layout, settings: Settings, through: float) -> tuple[Cut, ...]:

@@ -110,6 +110,22 @@ class CutSettings:
 
 
 @dataclass(frozen=True, slots=True)
+class HoleSettings:
+    """How holes are drilled: how near a drill must come, and where more care is taken."""
+
+    tolerance: float = 0.1
+    """How far a drill may differ from its hole before the hole is bored, mm."""
+    spots: bool = True
+    """Whether the V-bit marks the place of a thin drill first."""
+    slender: float = 2.0
+    """Depth over diameter from which a drill counts as thin."""
+    small_pad: float = 2.6
+    """A pad up to this size that no trace holds is drilled gently, mm; 0 is off."""
+    gentle: float = 0.5
+    """Share of the drill's feed and peck used there."""
+
+
+@dataclass(frozen=True, slots=True)
 class ToolChoice:
     """The bit for one tool of a ready-made program, by the names of file and bit."""
 
@@ -262,6 +278,7 @@ class Settings:
     copies: CopySettings = field(default_factory=CopySettings)
     bits: BitSettings = field(default_factory=BitSettings)
     cuts: CutSettings = field(default_factory=CutSettings)
+    holes: HoleSettings = field(default_factory=HoleSettings)
     imported: ImportedSettings = field(default_factory=ImportedSettings)
     surface: SurfaceSettings = field(default_factory=SurfaceSettings)
     passes: PassSettings = field(default_factory=PassSettings)

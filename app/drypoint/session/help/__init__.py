@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from drypoint.session.help.holes import HOLES
 from drypoint.session.help.laser import LASER
 from drypoint.session.help.material import BITS, BLANK, BOARD, CLAMP, COPIES, IMPORTED
 from drypoint.session.help.words import Help
@@ -30,6 +31,7 @@ HELP: Mapping[str, Help] = MappingProxyType(
         **_keyed("copies", COPIES),
         **_keyed("bits", BITS),
         **_keyed("cuts", CUTS),
+        **_keyed("holes", HOLES),
         **_keyed("imported", IMPORTED),
         **_keyed("surface", SURFACE),
         **_keyed("passes", PASSES),
