@@ -56,7 +56,7 @@ LAYOUT = (*BOARD, "blank")
 CUTS = (*LAYOUT, "bits", "cuts", "holes", "imported")
 FIT = (*LAYOUT, "setup", "reference", "stretch")
 SURFACE = (*FIT, "touches")
-PASSES = (*SURFACE, "bits", "cuts", "holes", "imported", "passes", "pass", "observation", "island touch", "coupon")
+PASSES = (*SURFACE, "bits", "cuts", "imported", "passes", "pass", "observation", "island touch", "coupon")
 
 
 @dataclass(frozen=True, slots=True, eq=False)
