@@ -179,12 +179,15 @@ class BenchOperator(Operator):
         else:
             x, y = self._where(request.place)
             sought = any(word in request.title for word in ("hole", "mark"))
+            spot = np.array(bench.body.spot if "light spot" in request.title else (0.0, 0.0))
+            x, y = x + float(spot[0]), y + float(spot[1])
             holes = [hole[:2] for hole in bench.holes()] if sought else []
             if holes:
                 seen = sheet.to_space(holes)
                 far = np.hypot(seen[:, 0] - x, seen[:, 1] - y)
                 if far.min() < SEARCH:
                     x, y = (float(value) for value in seen[int(far.argmin())])
+            x, y = x - float(spot[0]), y - float(spot[1])
         x, y = x + float(self._rng.normal(0.0, EYE)), y + float(self._rng.normal(0.0, EYE))
         return (x, y, float(sheet.top([(x, y)])[0]) + ABOVE)
 

@@ -134,6 +134,24 @@ def require_room(settings: Settings, width: float, height: float) -> None:
         )
 
 
+PLAY_MATTERS = 0.005
+"""Play of x or y from which holes and marks are reached from one side, mm."""
+LEAST_TAKE_UP = 0.2
+"""Holes and marks are reached from this far at least, mm."""
+
+
+def take_up(settings: Settings) -> float:
+    """From how far towards smaller x and y holes and marks are reached, mm; 0 where play does not matter."""
+    machine = settings.machine
+    play = max(machine.play)
+    return max(LEAST_TAKE_UP, 3.0 * play) if machine.one_side and play >= PLAY_MATTERS else 0.0
+
+
+def hole_settings(settings: Settings) -> ProgramSettings:
+    """What programs of marks, holes and the outline have in common: play is taken up one way."""
+    return replace(program_settings(settings, preset_of(settings)), take_up=take_up(settings))
+
+
 def program_settings(settings: Settings, preset: MachinePreset) -> ProgramSettings:
     """What all programs of a job have in common."""
     motion = Motion(preset.max_rate, preset.acceleration, preset.junction_deviation)
@@ -150,7 +168,7 @@ def program_settings(settings: Settings, preset: MachinePreset) -> ProgramSettin
 
 def marks_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
     """Reference holes: made before anything else, since everything later is found by them."""
-    shared = program_settings(snap.settings, preset_of(snap.settings))
+    shared = hole_settings(snap.settings)
     cuts = derived.cuts(snap)
     programs = place_cuts(cuts.marks, derived.fit(snap), derived.surface(snap), shared, first=1)
     return tuple(WorkItem(WorkKind.MARKS, one, is_done(snap, one.name)) for one in programs)
@@ -176,7 +194,7 @@ def pass_work(derived: Derived, snap: Snapshot, progress: Progress | None = None
 
 def later_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
     """Holes bit by bit and slots, ready-made programs, the outline; of those, what cuts out comes last."""
-    shared = program_settings(snap.settings, preset_of(snap.settings))
+    shared = hole_settings(snap.settings)
     cuts, fit, surface = derived.cuts(snap), derived.fit(snap), derived.surface(snap)
     wanted = (*cuts.holes, *cuts.outline)
     items: list[WorkItem] = []

@@ -16,14 +16,18 @@ from drypoint.machine.procedures.touching import lift_free
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.progress import Progress
 from drypoint.reference.play import AxisReport, Play, evaluate_axis, play_from_contacts
-from drypoint.wording import say
 
 CYCLES = 5
 """Readings from either side (ISO 230-2 asks for five)."""
 FREE = 1.0
 """Farthest that is gone back for the contact to break, mm: more play than this is a broken nut."""
+PRESS = 0.02
+"""How far the bit goes on against the wall, mm: the first contact may be a chip's, and the play that is
+measured does not depend on it. Bit and laminate give so much without harm."""
 RUN_UP = 1.0
 """Distance from which a gauge's target is approached, mm: more than any play."""
+CHIP = 0.01
+"""Contacts with one wall lie nearer together than this, or a chip was touched, mm."""
 SETTLED = 0.2
 """How far the bit starts off the wall in each cycle, mm."""
 
@@ -72,45 +76,64 @@ def play_by_contact(
     start = place.controller.place()
     way = -1 if axis == "z" else sign
     end = start[index] + way * min(farthest, LONGEST)
-    made: list[float] = []
-    broke: list[float] = []
     fast = place.controller.feel(_target(axis, end), FAST)
     if not fast.touched:
         place.controller.move(_target(axis, start[index]), FAST)
         raise MachineError(
-            say("No wall was met within {farthest:.1f} mm.", farthest=farthest),
-            say("play of {axis}", axis=axis),
+            f"No wall was met within {farthest:.1f} mm.",
+            f"play of {axis}",
             "Bring the bit nearer to it, deep enough, and see that the clip is on this copper.",
         )
-    near = fast.work[index]
-    back = near - way * SETTLED
-    beyond = near + way * SETTLED
-    for cycle in range(cycles + 1):
+    wall = _Wall(place, axis, way, fast.work[index])
+    kept: list[tuple[float, float]] = []
+    for attempt in range(2 * cycles + 2):
         if progress is not None:
-            progress.step(cycle / (cycles + 1), say("cycle {cycle} of {cycles}", cycle=cycle, cycles=cycles))
-        place.controller.move(_target(axis, back), FAST)
-        touched = place.controller.feel(_target(axis, beyond), SLOW)
-        if not touched.touched:
-            _give_up(place, axis, start[index])
-        left = place.controller.leave(_target(axis, touched.work[index] - way * FREE), SLOW)
-        if not left.touched:
-            _give_up(place, axis, start[index])
-        if cycle:
-            made.append(touched.work[index])
-            broke.append(left.work[index])
+            progress.step(min(0.99, len(kept) / cycles), f"cycle {len(kept) + 1} of {cycles}")
+        found = wall.cycle()
+        if found is not None and attempt:  # the first one settles the axis
+            kept = _steady([*kept, found])
+        if len(kept) == cycles:
+            break
     place.controller.move(_target(axis, start[index]), FAST)
     if axis == "z":
         lift_free(place, start[2])
-    return Contacts(axis, tuple(made), tuple(broke))
+    if len(kept) < cycles:
+        raise MachineError(
+            "The contact is not steady: it was not made again, or did not break.",
+            f"play of {axis}",
+            "Clean wall and bit; look at clip and wire. A chip may hang between them.",
+        )
+    return Contacts(axis, tuple(made for made, _ in kept), tuple(broke for _, broke in kept))
 
 
-def _give_up(place: Workplace, axis: str, home: float) -> None:
-    place.controller.move(_target(axis, home), FAST)
-    raise MachineError(
-        "The contact is not steady: it was not made again, or did not break.",
-        say("play of {axis}", axis=axis),
-        "Clean wall and bit; look at clip and wire. A chip may hang between them.",
-    )
+def _steady(found: list[tuple[float, float]]) -> list[tuple[float, float]]:
+    """Cycles of one wall: where a chip was touched, contact was made elsewhere; that one does not count."""
+    middle = sorted(made for made, _ in found)[len(found) // 2]
+    return [one for one in found if abs(one[0] - middle) <= CHIP]
+
+
+@dataclass(frozen=True, slots=True)
+class _Wall:
+    """A wall met at ``near`` along an axis, in the way ``way``."""
+
+    place: Workplace
+    axis: str
+    way: int
+    near: float
+
+    def cycle(self) -> tuple[float, float] | None:
+        """Where contact was made and where it broke; None if it was not steady."""
+        place, axis, way = self.place, self.axis, self.way
+        index = "xyz".index(axis)
+        place.controller.move(_target(axis, self.near - way * SETTLED), FAST)
+        made = place.controller.feel(_target(axis, self.near + way * SETTLED), SLOW)
+        if not made.touched:
+            return None
+        place.controller.move(_target(axis, made.work[index] + way * PRESS), SLOW)
+        if not place.controller.look().contact:
+            return None
+        left = place.controller.leave(_target(axis, made.work[index] - way * FREE), SLOW)
+        return (made.work[index], left.work[index]) if left.touched else None
 
 
 def _target(axis: str, value: float) -> Target:
@@ -170,10 +193,7 @@ def play_by_gauge(
             for k in order:
                 if progress is not None:
                     done = cycle + (0.5 if side > 0 else 0.0) + 0.5 * len(kept[k]) / cycles
-                    progress.step(
-                        min(0.99, done / cycles),
-                        say("cycle {cycle} of {cycles}", cycle=cycle + 1, cycles=cycles),
-                    )
+                    progress.step(min(0.99, done / cycles), f"cycle {cycle + 1} of {cycles}")
                 place.controller.move(_target(axis, targets[k] + side * RUN_UP), feed)
                 place.controller.move(_target(axis, targets[k]), feed)
                 kept[k].append(_read(place, axis, cycle, side))
@@ -187,21 +207,12 @@ def _read(place: Workplace, axis: str, cycle: int, side: float) -> float:
     answer = place.ask(
         Request(
             RequestKind.READ,
-            say(
-                "Read the gauge, {upper} {came}, cycle {cycle}",
-                upper=axis.upper(),
-                came=came,
-                cycle=cycle + 1,
-            ),
-            say(
-                "The axis came to its target {came}. What does the gauge read? Towards larger "
-                "{upper} counts as larger.",
-                came=came,
-                upper=axis.upper(),
-            ),
+            f"Read the gauge, {axis.upper()} {came}, cycle {cycle + 1}",
+            f"The axis came to its target {came}. What does the gauge read? Towards larger {axis.upper()} "
+            "counts as larger.",
             net=axis,
         )
     )
     if answer.value is None:
-        raise MachineError("No reading was given.", say("play of {axis}", axis=axis))
+        raise MachineError("No reading was given.", f"play of {axis}")
     return answer.value
