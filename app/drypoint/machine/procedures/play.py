@@ -16,6 +16,7 @@ from drypoint.machine.procedures.touching import lift_free
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.progress import Progress
 from drypoint.reference.play import AxisReport, Play, evaluate_axis, play_from_contacts
+from drypoint.wording import say
 
 CYCLES = 5
 """Readings from either side (ISO 230-2 asks for five)."""
@@ -80,15 +81,18 @@ def play_by_contact(
     if not fast.touched:
         place.controller.move(_target(axis, start[index]), FAST)
         raise MachineError(
-            f"No wall was met within {farthest:.1f} mm.",
-            f"play of {axis}",
+            say("No wall was met within {farthest:.1f} mm.", farthest=farthest),
+            say("play of {axis}", axis=axis),
             "Bring the bit nearer to it, deep enough, and see that the clip is on this copper.",
         )
     wall = _Wall(place, axis, way, fast.work[index])
     kept: list[tuple[float, float]] = []
     for attempt in range(2 * cycles + 2):
         if progress is not None:
-            progress.step(min(0.99, len(kept) / cycles), f"cycle {len(kept) + 1} of {cycles}")
+            progress.step(
+                min(0.99, len(kept) / cycles),
+                say("cycle {cycle} of {cycles}", cycle=len(kept) + 1, cycles=cycles),
+            )
         found = wall.cycle()
         if found is not None and attempt:  # the first one settles the axis
             kept = _steady([*kept, found])
@@ -100,7 +104,7 @@ def play_by_contact(
     if len(kept) < cycles:
         raise MachineError(
             "The contact is not steady: it was not made again, or did not break.",
-            f"play of {axis}",
+            say("play of {axis}", axis=axis),
             "Clean wall and bit; look at clip and wire. A chip may hang between them.",
         )
     return Contacts(axis, tuple(made for made, _ in kept), tuple(broke for _, broke in kept))
@@ -193,7 +197,10 @@ def play_by_gauge(
             for k in order:
                 if progress is not None:
                     done = cycle + (0.5 if side > 0 else 0.0) + 0.5 * len(kept[k]) / cycles
-                    progress.step(min(0.99, done / cycles), f"cycle {cycle + 1} of {cycles}")
+                    progress.step(
+                        min(0.99, done / cycles),
+                        say("cycle {cycle} of {cycles}", cycle=cycle + 1, cycles=cycles),
+                    )
                 place.controller.move(_target(axis, targets[k] + side * RUN_UP), feed)
                 place.controller.move(_target(axis, targets[k]), feed)
                 kept[k].append(_read(place, axis, cycle, side))
@@ -203,16 +210,25 @@ def play_by_gauge(
 
 
 def _read(place: Workplace, axis: str, cycle: int, side: float) -> float:
-    came = "from below" if side < 0 else "from above"
+    came = say("from below") if side < 0 else say("from above")
     answer = place.ask(
         Request(
             RequestKind.READ,
-            f"Read the gauge, {axis.upper()} {came}, cycle {cycle + 1}",
-            f"The axis came to its target {came}. What does the gauge read? Towards larger {axis.upper()} "
-            "counts as larger.",
+            say(
+                "Read the gauge, {upper} {came}, cycle {cycle}",
+                upper=axis.upper(),
+                came=came,
+                cycle=cycle + 1,
+            ),
+            say(
+                "The axis came to its target {came}. What does the gauge read? Towards larger "
+                "{upper} counts as larger.",
+                came=came,
+                upper=axis.upper(),
+            ),
             net=axis,
         )
     )
     if answer.value is None:
-        raise MachineError("No reading was given.", f"play of {axis}")
+        raise MachineError("No reading was given.", say("play of {axis}", axis=axis))
     return answer.value

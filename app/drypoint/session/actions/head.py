@@ -13,6 +13,7 @@ from drypoint.reference.head import HeadOffset, head_offset
 from drypoint.session.actions.find import expected_place, go_over
 from drypoint.session.session import Session
 from drypoint.session.station import Station
+from drypoint.wording import say
 
 
 def measure_head(session: Session, station: Station, marks: Sequence[Cut]) -> HeadOffset:
@@ -36,9 +37,9 @@ def measure_head(session: Session, station: Station, marks: Sequence[Cut]) -> He
     spot: list[tuple[float, float]] = []
     for mark in marks:
         at = expected_place(session, mark)
-        bit.append(_over(station, mark, at, "bit"))
+        bit.append(_over(station, mark, at, say("bit")))
         there = (bit[-1][0] + before[0], bit[-1][1] + before[1])
-        spot.append(_over(station, mark, there, "light spot"))
+        spot.append(_over(station, mark, there, say("light spot")))
     found = head_offset(bit, spot, spindle_sigma=TOUCH_SIGMA["eye"], other_sigma=TOUCH_SIGMA["light spot"])
     laser = replace(session.settings.laser, head=found.offset, head_sigma=round(found.sigma, 4))
     session.change("Offset of the head as measured", laser=laser)
@@ -50,8 +51,8 @@ def _over(station: Station, mark: Cut, at: tuple[float, float], what: str) -> tu
     station.place.ask(
         Request(
             RequestKind.JOG_TO,
-            f"The {what} over mark {mark.label}",
-            f"Bring the {what} exactly over reference hole {mark.label}.",
+            say("The {what} over mark {label}", what=what, label=mark.label),
+            say("Bring the {what} exactly over reference hole {label}.", what=what, label=mark.label),
             place=at,
         )
     )

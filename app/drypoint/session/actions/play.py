@@ -16,6 +16,7 @@ from drypoint.session.actions.find import go_over
 from drypoint.session.actions.touch_off import copper_height
 from drypoint.session.session import Session
 from drypoint.session.station import Station
+from drypoint.wording import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,7 +68,9 @@ def by_contact(
     """
     place = station.place
     if "z" not in station.controller.known:
-        raise MachineError("The height of the bit is not known.", f"play of {axis}", "Touch off Z first.")
+        raise MachineError(
+            "The height of the bit is not known.", say("play of {axis}", axis=axis), "Touch off Z first."
+        )
     if expected is not None and {"x", "y"} <= station.controller.known:
         go_over(station, expected)
     place.ask(_bring(axis, hole, expected))
@@ -95,15 +98,23 @@ def _bring(axis: str, hole: Cut | None, expected: tuple[float, float] | None) ->
     if hole is None:
         return Request(
             RequestKind.JOG_TO,
-            f"Beside a wall of copper, {axis.upper()}",
-            f"Bring the bit beside an edge of the copper that lies towards larger {axis.upper()}, less than "
-            "2 mm off it and about 1 mm above the copper's height. Use a drill or an end mill.",
+            say("Beside a wall of copper, {upper}", upper=axis.upper()),
+            say(
+                "Bring the bit beside an edge of the copper that lies towards larger {upper}, "
+                "less than 2 mm off it and about 1 mm above the copper's height. Use a drill or "
+                "an end mill.",
+                upper=axis.upper(),
+            ),
         )
     return Request(
         RequestKind.JOG_TO,
-        f"Over hole {hole.label}",
-        f"Bring the bit over the middle of hole {hole.label}, about 1 mm above it; it is then let down into "
-        "the hole and touches its wall. Use a drill that is thinner than the hole.",
+        say("Over hole {label}", label=hole.label),
+        say(
+            "Bring the bit over the middle of hole {label}, about 1 mm above it; it is then "
+            "let down into the hole and touches its wall. Use a drill that is thinner than "
+            "the hole.",
+            label=hole.label,
+        ),
         place=expected,
     )
 
@@ -121,9 +132,13 @@ def by_gauge(
     station.place.ask(
         Request(
             RequestKind.CONFIRM,
-            f"Dial gauge along {axis.upper()}",
-            f"Set the gauge's foot on the bed and its tip against the head, along {axis.upper()}, free for "
-            f"{span + 1.5:.1f} mm either way. The axis moves by itself between readings.",
+            say("Dial gauge along {upper}", upper=axis.upper()),
+            say(
+                "Set the gauge's foot on the bed and its tip against the head, along {upper}, "
+                "free for {free:.1f} mm either way. The axis moves by itself between readings.",
+                upper=axis.upper(),
+                free=span + 1.5,
+            ),
             ("Spindle off. Keep hands off the head while it moves.",),
         )
     )

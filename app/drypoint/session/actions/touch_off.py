@@ -23,6 +23,7 @@ from drypoint.reference.rim import RimCentre
 from drypoint.session.actions.find import go_over, is_mark, keep_hole
 from drypoint.session.session import Session
 from drypoint.session.station import Station
+from drypoint.wording import say
 
 EDGES = {"left": ("x", 1), "right": ("x", -1), "front": ("y", 1), "back": ("y", -1)}
 """Edges of the blank: the axis that is touched off there, and the way in which the edge is met."""
@@ -144,9 +145,12 @@ def _rim(
     place.ask(
         Request(
             RequestKind.JOG_TO,
-            f"Over hole {mark.label}",
-            f"Bring the bit over the middle of hole {mark.label}, about 1 mm above it. It is then let down "
-            "into the hole and feels for its rim.",
+            say("Over hole {label}", label=mark.label),
+            say(
+                "Bring the bit over the middle of hole {label}, about 1 mm above it. It is then "
+                "let down into the hole and feels for its rim.",
+                label=mark.label,
+            ),
             place=expected,
         )
     )
