@@ -44,6 +44,11 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--tip", type=float, metavar="MM", help="flat of the V-bit's tip")
     one.add_argument("--angle", type=float, metavar="DEG", help="included angle of the V-bit")
     one.add_argument("--depth", type=float, metavar="MM", help="nominal depth below the copper's top")
+    one.add_argument("--both-sides", action="store_true", help="mill the other side too, after turning over")
+    one.add_argument("--coating", default="", metavar="NAME", help="coating that a laser marks the legend on")
+    one.add_argument(
+        "--declared-safe", action="store_true", help="its maker declares that coating safe for laser work"
+    )
     one = verbs.add_parser("rehearse", help="run the whole job on the bench")
     one.add_argument("job", type=Path)
     one.add_argument("--seed", type=int, default=0, metavar="N", help="another blank, another machine")
@@ -77,6 +82,9 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
             tip=words.tip,
             angle_deg=words.angle,
             depth=words.depth,
+            both_sides=words.both_sides,
+            coating=words.coating,
+            declared_safe=words.declared_safe,
             progress=told,
         )
     if verb == "rehearse":

@@ -8,6 +8,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from drypoint.bench.sheet import Clamping, turned_over
 from drypoint.bench.truth import Kind, Truth
 from drypoint.bits.model import Drill, Speeds
 from drypoint.geometry.rigid import Rigid
@@ -216,3 +217,16 @@ def test_a_truth_is_its_seed_alone_and_of_sane_size(kind):
     assert np.array_equal(one.height(points), two.height(points))
     assert np.abs(one.height(points)).max() < 1.0
     assert not np.array_equal(one.height(points), Truth.draw(8, bounds, kind).height(points))
+
+
+@pytest.mark.parametrize("axis", ["x", "y"])
+def test_a_sheet_is_turned_over_about_either_axis(axis):
+    size = (90.0, 70.0)
+    clamping = Clamping(Rigid(0.01, (18.0, 14.0)), loose=("top", "left"))
+    turned = turned_over(clamping, size, axis=axis)
+    # laid back into the same corner: what was at one edge is at the other now
+    spots = np.array([(0.0, 0.0), (90.0, 0.0), (0.0, 70.0), (30.0, 20.0)])
+    other = spots * (-1, 1) + (90, 0) if axis == "y" else spots * (1, -1) + (0, 70)
+    assert np.abs(turned.place.apply(other) - clamping.place.apply(spots)).max() < 1e-9
+    assert turned.turned
+    assert set(turned.loose) == ({"bottom", "left"} if axis == "x" else {"top", "right"})

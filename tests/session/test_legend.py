@@ -20,7 +20,6 @@ from drypoint.session.legend import (
     burn_grid_program,
     for_material,
     laser_settings,
-    legend_marks,
     legend_program,
     spot_error,
     spot_fit,
@@ -87,7 +86,7 @@ def test_the_cautions_tell_what_can_hurt():
 def test_the_demo_legend_keeps_off_holes_and_pads(ready):
     snap = ready.snapshot
     board = ready.derived.board(snap)
-    marks = legend_marks(ready.derived, snap)
+    marks = ready.derived.legend(snap)
     points = shapely.points(np.vstack(marks.rows))
     chosen = ready.settings.laser
     holes = shapely.union_all(
@@ -107,7 +106,7 @@ def test_the_legend_of_the_other_side_is_mirrored_by_the_fit_alone(ready):
         find.keep_hole(session, f"H{k}", at, tuple(truth.apply([at])[0].tolist()))
     session.change("Head", laser=replace(session.settings.laser, head=(20.0, -3.0)))
     program = legend_program(session.derived, session.snapshot)
-    marks = np.vstack(legend_marks(session.derived, session.snapshot).rows)
+    marks = np.vstack(session.derived.legend(session.snapshot).rows)
     expected = truth.apply(marks) + np.array([20.0, -3.0])
     assert np.abs(program.beam.spots - expected).max() < 1e-3
     assert spot_error(session.derived, session.snapshot) == pytest.approx(0.16, abs=0.04)

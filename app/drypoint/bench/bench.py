@@ -215,10 +215,11 @@ class Bench:
         self.body.flush()
         self.sheet.move(motion or Rigid())
 
-    def turn_over(self, error: Rigid | None = None) -> None:
-        """The sheet is turned over about its y axis and clamped in about the same place."""
+    def turn_over(self, error: Rigid | None = None, *, axis: str = "y") -> None:
+        """The sheet is turned over about one of its axes and clamped in about the same place."""
         self.body.flush()
-        self.sheet.clamp(turned_over(self.sheet.clamping, self.sheet.width, error=error))
+        size = (self.sheet.width, self.sheet.height)
+        self.sheet.clamp(turned_over(self.sheet.clamping, size, axis=axis, error=error))
 
     def clamp_edges(self, *edges: str) -> None:
         """Hold loose edges down; all of them if none is named."""

@@ -83,7 +83,7 @@ class BenchOperator(Operator):
         elif request.kind in (RequestKind.SPINDLE_ON, RequestKind.SPINDLE_OFF):
             body.switch_by_hand(request.kind is RequestKind.SPINDLE_ON)
         elif request.kind is RequestKind.TURN_OVER:
-            bench.turn_over(self.reclamped_by)
+            bench.turn_over(self.reclamped_by, axis=request.axis or "y")
         elif request.kind is RequestKind.RECLAMP:
             bench.reclamp(self.reclamped_by)
         elif request.kind is RequestKind.SHIFT:

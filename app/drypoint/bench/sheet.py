@@ -6,6 +6,7 @@ Space: the machine's own coordinates; z grows upwards.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Collection
 from dataclasses import dataclass, field, replace
 
@@ -172,15 +173,20 @@ class Sheet:
         return (float(corners[at, 0]), float(corners[at, 1]))
 
 
-def turned_over(clamping: Clamping, width: float, *, error: Rigid | None = None) -> Clamping:
-    """The clamping after turning the sheet over about its y axis, laid down in about the same place.
+def turned_over(
+    clamping: Clamping, size: tuple[float, float], *, axis: str = "y", error: Rigid | None = None
+) -> Clamping:
+    """The clamping after turning the sheet over about an axis of its own, laid down in about the same place.
 
-    ``error`` is how much it misses, as a motion of space.
+    ``size`` is the sheet's width and height, mm; ``error`` how much it misses, as a motion of space.
     """
-    about = Rigid(0.0, (width, 0.0), True)  # x becomes width - x in the sheet's own frame
+    width, height = size
+    # in the sheet's own frame x becomes width - x, or y height - y
+    about = Rigid(0.0, (width, 0.0), True) if axis == "y" else Rigid(math.pi, (0.0, height), True)
     place = about.then(clamping.place)
     if error is not None:
         place = place.then(error)
-    # the clamps stay where they are, so left and right change names
-    loose = tuple({"left": "right", "right": "left"}.get(edge, edge) for edge in clamping.loose)
+    # the clamps stay where they are, so two edges change names
+    one, other = ("left", "right") if axis == "y" else ("bottom", "top")
+    loose = tuple({one: other, other: one}.get(edge, edge) for edge in clamping.loose)
     return replace(clamping, place=place, loose=loose)

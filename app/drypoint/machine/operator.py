@@ -53,6 +53,8 @@ class Request:
         Work coordinates, mm: where the clip goes or where the bit is to be brought.
     net : str
         Net whose copper is meant; empty for the copper outside the board's nets.
+    axis : str
+        Of the bed, about which the board is to be turned over (`TURN_OVER`): "x" or "y".
     idle : callable
         To be called a few times a second while waiting, on the thread that was asked: it keeps
         the machine's state live.
@@ -65,6 +67,7 @@ class Request:
     bit: Bit | None = None
     place: tuple[float, float] | None = None
     net: str = ""
+    axis: str = ""
     idle: Callable[[], None] = field(default=_nothing, compare=False, repr=False)
 
     def __post_init__(self) -> None:

@@ -23,11 +23,14 @@ from drypoint.program.laser_check import LONGEST_PULSE, Beam, check_beam
 from drypoint.program.model import MoveKind, Moves
 from drypoint.program.settings import FitLike, Motion
 from drypoint.program.time import estimate
+from drypoint.progress import Progress
 from drypoint.wording import say
 
 HEADER = ("G21", "G90", "G94", "G17", "G54", "M5S0")
 """mm, absolute, feed per minute, xy plane, first work frame; the beam off."""
 FOOTER = ("M5", "S0", "G0")
+MANY = 500
+"""Pulses between two looks at whether to go on."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,6 +138,7 @@ def pulse_program(
     name: str = "41-legend",
     title: str = "Legend, pulses",
     motion: Motion | None = None,
+    progress: Progress | None = None,
 ) -> LaserProgram:
     """Separate pulses at the points of ``rows`` ((N, 2) each, board frame).
 
@@ -157,13 +161,16 @@ def pulse_program(
     text = _begun(chosen, "M3S0")
     d = chosen.decimals
     settle = f"G4P{number(chosen.settle)}"
+    told = progress or Progress()
     for k, ((x, y), p, s) in enumerate(zip(spots.tolist(), share.tolist(), wait.tolist(), strict=True)):
+        if k % MANY == 0:
+            told.step(0.4 * k / len(spots), "Lines of the legend")
         on = f"G4P{number(s, 4)}S{number(p * chosen.scale, 1)}"
         text.add([f"G0X{number(x, d)}Y{number(y, d)}", "G1", settle, on, "S0", "G0"], k, together=True)
     text.add(FOOTER, -1, together=False)
     travel = estimate(_rapids(spots), motion) if len(spots) else 0.0
     seconds = travel + float(wait.sum()) + chosen.settle * len(spots)
-    return _finished(text, chosen, spots, seconds, float(wait.sum()), name, title)
+    return _finished(text, chosen, spots, seconds, float(wait.sum()), name, title, told.part(0.4, 1.0))
 
 
 def line_program(
@@ -173,6 +180,7 @@ def line_program(
     *,
     name: str = "41-legend",
     title: str = "Legend, lines",
+    progress: Progress | None = None,
 ) -> LaserProgram:
     """Continuous lines along ``lines`` ((N, 2) each, board frame), power following the speed.
 
@@ -187,7 +195,9 @@ def line_program(
     text, d = _begun(chosen, "M4S0"), chosen.decimals
     full = f"S{number(chosen.power * chosen.scale, 1)}"
     length, starts = 0.0, []
+    told = progress or Progress()
     for k, line in enumerate(lines):
+        told.step(0.4 * k / len(lines), "Lines of the legend")
         place = np.round(fit.apply(line), d) + 0.0
         place = place[np.concatenate(([True], (np.diff(place, axis=0) != 0).any(axis=1)))]
         if len(place) < 2:
@@ -202,7 +212,7 @@ def line_program(
     places = as_points(starts)
     on = length / chosen.feed * 60.0
     travel = estimate(_rapids(places)) if len(places) else 0.0
-    return _finished(text, chosen, places, travel + on, on, name, title)
+    return _finished(text, chosen, places, travel + on, on, name, title, told.part(0.4, 1.0))
 
 
 def resumed(program: LaserProgram, mark: int) -> LaserProgram:
@@ -292,9 +302,10 @@ def _finished(
     beam_seconds: float,
     name: str,
     title: str,
+    progress: Progress,
 ) -> LaserProgram:
     """The program, once its text has passed."""
-    beam = check_beam(text.lines, scale=settings.scale, limit=settings.line_limit)
+    beam = check_beam(text.lines, scale=settings.scale, limit=settings.line_limit, progress=progress)
     burst, mark = np.array(text.burst, dtype=np.int32), np.array(text.mark, dtype=np.int32)
     burst.flags.writeable = mark.flags.writeable = False
     return LaserProgram(

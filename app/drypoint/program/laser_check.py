@@ -18,10 +18,14 @@ from numpy.typing import NDArray
 from drypoint.errors import PlanError
 from drypoint.gcode.writer import LINE_LIMIT
 from drypoint.geometry.points import Points, as_points
+from drypoint.progress import Progress
 from drypoint.wording import say
 
 LONGEST_PULSE = 1.0
 """A beam at rest for longer than this, s, is no mark but a fire."""
+
+MANY = 2000
+"""Lines between two looks at whether to go on."""
 
 _WORD = re.compile(r"([A-Z])([-+]?(?:\d+\.?\d*|\.\d+))")
 _LINE = re.compile(rf"(?:{_WORD.pattern})+")
@@ -75,7 +79,13 @@ def has_constant_beam(lines: Sequence[str]) -> bool:
     return any(m[0] == "M" and float(m[1]) == 3 for line in lines for m in _WORD.findall(line))
 
 
-def check_beam(lines: Sequence[str], *, scale: float | None = None, limit: int = LINE_LIMIT) -> Beam:
+def check_beam(
+    lines: Sequence[str],
+    *,
+    scale: float | None = None,
+    limit: int = LINE_LIMIT,
+    progress: Progress | None = None,
+) -> Beam:
     """Refuse a program for a laser that could burn what it should not.
 
     - every line is plain words, short enough, of a short list of commands;
@@ -98,7 +108,10 @@ def check_beam(lines: Sequence[str], *, scale: float | None = None, limit: int =
         Naming the line and the rule.
     """
     state, pulses, strokes = _State(), list[tuple[float, ...]](), list[tuple[float, ...]]()
+    told = progress or Progress()
     for index, line in enumerate(lines):
+        if index % MANY == 0:
+            told.step(index / len(lines), "Checking the beam")
         where = say("line {index}: {line}", index=index + 1, line=line[:60])
         if len(line) + 1 > limit:
             raise PlanError(

@@ -16,6 +16,7 @@ from drypoint.job.store import SUFFIX, Job
 from drypoint.progress import Progress
 from drypoint.session.export import export
 from drypoint.session.facts import prepared_facts, shown_facts
+from drypoint.session.legend_export import legend_notes
 from drypoint.session.pictures import carved_picture
 from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.session import Session
@@ -33,9 +34,14 @@ def prepare(
     tip: float | None = None,
     angle_deg: float | None = None,
     depth: float | None = None,
+    both_sides: bool = False,
+    coating: str = "",
+    declared_safe: bool = False,
     progress: Progress | None = None,
 ) -> dict[str, Any]:
     """Import design files into a new job and plan its cuts. An existing job of that name is replaced.
+
+    ``coating`` is what a laser marks the legend on, if its maker declares it safe for that.
 
     Raises
     ------
@@ -49,9 +55,13 @@ def prepare(
         session = Session.create(Path(folder) / "new.drypoint")
         try:
             settings = session.settings
-            if side is not None:
-                session.change("Choose the side", board=replace(settings.board, side=side))
+            board = replace(settings.board, side=side or settings.board.side, both=both_sides)
+            session.change("Choose the side", board=board)
+            laser = replace(settings.laser, coating=coating, declared_safe=declared_safe)
+            session.change("Choose the coating", laser=laser)
             session.import_files(paths, progress=progress)
+            if both_sides:
+                _require_both(session)
             _set_bit(session, tip, angle_deg, depth)
             note = _choose_machine(session)
             facts = prepared_facts(session, progress)
@@ -86,6 +96,16 @@ def _put_in_place(made: Path, job: Path) -> Path:
             "Check the folder, its rights and the room on the disk.",
         ) from error
     return where
+
+
+def _require_both(session: Session) -> None:
+    """Refuse two sides where the design has copper on one."""
+    if not session.derived.design(session.snapshot).other_copper:
+        raise InputError(
+            f"The design has no copper on the {session.settings.board.side.other}.",
+            "--both-sides",
+            "Leave it out, or give the file of that copper layer.",
+        )
 
 
 def _choose_machine(session: Session) -> list[str]:
@@ -153,12 +173,14 @@ def export_job(job: Path, folder: Path, progress: Progress | None = None) -> dic
     session = Session.open(job)
     try:
         written = export(session, folder, progress)
+        notes = legend_notes(session.derived, session.snapshot)
     finally:
         session.close()
     return {
         "files": [
             {"path": one.path, "bit": one.bit, "pass": one.pass_number, "lines": one.lines} for one in written
-        ]
+        ],
+        "notes": list(notes),
     }
 
 

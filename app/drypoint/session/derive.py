@@ -162,7 +162,7 @@ class Derived:
         return self._memo.get("cuts", snap.key(*CUTS), compute)
 
     def legend(self, snap: Snapshot, progress: Progress | None = None) -> Legend:
-        """Rows of marks on the side that looks up, board frame.
+        """Rows of marks of the legend, board frame.
 
         Raises
         ------
@@ -170,9 +170,8 @@ class Derived:
             There is no legend, or nothing of it is left beside pads and holes.
         """
         board, chosen = self.board(snap, progress), snap.settings.laser
-        own = snap.face() is snap.settings.board.side
-        key = f"{snap.key(*BOARD)} {planned_by(chosen)} {own}"
-        return self._memo.get("legend", key, lambda: plan_marks(board, chosen, own=own, progress=progress))
+        key = f"{snap.key(*BOARD)} {planned_by(chosen)}"
+        return self._memo.get("legend", key, lambda: plan_marks(board, chosen, progress))
 
     def cuts_ready(self, snap: Snapshot) -> CutPlan | None:
         """The cuts if they are computed already."""

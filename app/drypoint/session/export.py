@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
 
@@ -14,10 +14,13 @@ from drypoint.job.store import Record
 from drypoint.passes.depth import uniform_pass
 from drypoint.program.check import check_lines
 from drypoint.program.export import file_name, file_text
+from drypoint.program.laser import LaserProgram
 from drypoint.program.model import Program
 from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.session.facts import sentence
+from drypoint.session.laser_safety import cautions
+from drypoint.session.legend_export import exported_legend, legend_notes, legend_text
 from drypoint.session.pictures import board_picture, cuts_picture, reach_picture, surface_picture
 from drypoint.session.plans import CarriedSurface, CutPlan
 from drypoint.session.session import Session
@@ -91,10 +94,12 @@ def export(
     try:
         folder.mkdir(parents=True, exist_ok=True)
         written = [_write_program(folder, program, session) for program in made]
+        legend = exported_legend(session.derived, session.snapshot, told.part(0.7, 0.8))
+        written += _write_legend(folder, legend, session)
         told.step(0.8, "Pictures")
         pictures = write_pictures(session, folder)
         told.step(0.95, "Setup sheet")
-        page = setup_sheet(sheet_facts(session, made, pictures))
+        page = setup_sheet(with_legend(sheet_facts(session, made, pictures), legend, session))
         (folder / "setup-sheet.html").write_text(page, encoding="utf-8")
     except OSError as error:
         raise StoreError(
@@ -109,6 +114,29 @@ def _write_program(folder: Path, program: Program, session: Session) -> Written:
     path = folder / file_name(program)
     path.write_text(file_text(program, job=session.settings.board.name), encoding="ascii")
     return Written(str(path), program.bit.name, program.pass_number, len(program.lines))
+
+
+def _write_legend(folder: Path, legend: LaserProgram | None, session: Session) -> list[Written]:
+    if legend is None:
+        return []
+    path = folder / f"{legend.name}.nc"
+    text = legend_text(legend, session.settings.laser, job=session.settings.board.name)
+    path.write_text(text, encoding="ascii")
+    return [Written(str(path), "laser", 0, len(legend.lines))]
+
+
+def with_legend(sheet: SheetFacts, legend: LaserProgram | None, session: Session) -> SheetFacts:
+    """The sheet with the legend's step, its cautions and what to know about it."""
+    notes = legend_notes(session.derived, session.snapshot)
+    if legend is None:
+        return replace(sheet, findings=(*sheet.findings, *notes))
+    step = WorkStep(legend.title, "laser head", "–", "–", clock(legend.seconds), legend.name)
+    return replace(
+        sheet,
+        work=(*sheet.work, step),
+        findings=(*sheet.findings, *notes),
+        light=cautions(session.settings.laser),
+    )
 
 
 def write_pictures(session: Session, folder: Path) -> tuple[tuple[str, str], ...]:

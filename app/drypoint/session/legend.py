@@ -6,15 +6,16 @@ import math
 from dataclasses import replace
 
 from drypoint.cuts.burn_grid import BurnGrid
-from drypoint.cuts.legend import Legend
 from drypoint.errors import PlanError
 from drypoint.geometry.rigid import Rigid
 from drypoint.program.laser import LaserProgram, LaserSettings, line_program, pulse_program
 from drypoint.program.settings import Motion
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
+from drypoint.reference.registration import turned
 from drypoint.session.derive import Derived
 from drypoint.session.laser_safety import require_material
+from drypoint.session.marks import legend_face
 from drypoint.session.plans import Placing
 from drypoint.session.settings import LaserSection, MarkingMaterial, Settings
 from drypoint.session.snapshot import Snapshot
@@ -37,17 +38,15 @@ def laser_settings(settings: Settings, scale: float | None = None) -> LaserSetti
     )
 
 
-def legend_marks(derived: Derived, snap: Snapshot, progress: Progress | None = None) -> Legend:
-    """Rows of marks in the board frame, clear of holes and of pads on the side that is marked.
+def legend_wanted(derived: Derived, snap: Snapshot) -> bool:
+    """Whether the job has a legend and the laser's settings name what is marked."""
+    chosen = snap.settings.laser
+    return bool(chosen.coating.strip() or chosen.bare) and derived.board(snap).legend is not None
 
-    The side that is marked is the one that looks up.
 
-    Raises
-    ------
-    PlanError
-        There is no legend, or nothing of it is left beside pads and holes.
-    """
-    return derived.legend(snap, progress)
+def legend_up(derived: Derived, snap: Snapshot) -> bool:
+    """Whether the side that the legend belongs on looks up."""
+    return snap.face() is legend_face(derived.board(snap))
 
 
 def spot_fit(derived: Derived, snap: Snapshot) -> Rigid:
@@ -61,6 +60,18 @@ def spot_fit(derived: Derived, snap: Snapshot) -> Rigid:
     placing: Placing = derived.fit(snap)
     rigid = placing.rigid if isinstance(placing, Fit) else placing
     return rigid.then(Rigid(0.0, snap.settings.laser.head))
+
+
+def expected_fit(derived: Derived, snap: Snapshot, axis: str = "y") -> Rigid:
+    """The same once the board will have been turned over about an axis of the bed into the same corner.
+
+    To about a millimetre, as well as hands turn it: its holes tell better.
+    """
+    layout = derived.layout(snap)
+    placing: Placing = derived.fit(snap)
+    rigid = placing.rigid if isinstance(placing, Fit) else placing
+    over = turned(layout.width, layout.height, axis)
+    return rigid.then(over).then(Rigid(0.0, snap.settings.laser.head))
 
 
 def spot_error(derived: Derived, snap: Snapshot) -> float | None:
@@ -79,7 +90,7 @@ def legend_program(
     snap: Snapshot,
     *,
     scale: float | None = None,
-    legend: Legend | None = None,
+    fit: Rigid | None = None,
     progress: Progress | None = None,
 ) -> LaserProgram:
     """The program of the legend, checked line by line.
@@ -87,22 +98,29 @@ def legend_program(
     Parameters
     ----------
     scale : what the controller states as full power; as the machine has it if not given
-    legend : the marks, if they are computed already
+    fit : board frame to where the head must go; by the present fit if not given
 
     Raises
     ------
     PlanError
-        The material is not acknowledged, the board's place is not known, or as `legend_marks` says.
+        The material is not acknowledged, the board's place is not known, another side than the
+        legend's looks up, or nothing of the legend is left.
     """
     material = require_material(snap.settings.laser)
-    marks = legend or legend_marks(derived, snap, progress)
-    fit, driven = spot_fit(derived, snap), laser_settings(snap.settings, scale)
+    marks = derived.legend(snap, progress)
+    if fit is None and not legend_up(derived, snap):
+        raise PlanError(
+            f"The legend belongs on the {legend_face(derived.board(snap))}; the {snap.face()} looks up.",
+            "Legend",
+            "Turn the board over first.",
+        )
+    placed, driven = fit or spot_fit(derived, snap), laser_settings(snap.settings, scale)
     preset = preset_of(snap.settings)
     motion = Motion(preset.max_rate, preset.acceleration, preset.junction_deviation)
     title = say("Legend on {material}", material=material)
     if marks.pulses:
-        return pulse_program(marks.rows, fit, driven, title=title, motion=motion)
-    return line_program(marks.rows, fit, driven, title=title)
+        return pulse_program(marks.rows, placed, driven, title=title, motion=motion, progress=progress)
+    return line_program(marks.rows, placed, driven, title=title, progress=progress)
 
 
 def burn_grid_program(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from drypoint.board.model import Board
+from drypoint.board.model import Board, Role, Side
 from drypoint.cuts.legend import Legend, LegendStyle, keep_free, plan_legend
 from drypoint.progress import Progress
 from drypoint.session.settings import LaserSection
@@ -20,6 +20,12 @@ PLANNED_BY = (
     "planes",
 )
 """Settings of the laser that rows depend on; power, feed and material are not among them."""
+
+
+def legend_face(board: Board) -> Side:
+    """The side that the legend belongs on: the component side, by the file it was read from."""
+    roles = {file.role for file in board.files}
+    return Side.BOTTOM if Role.LEGEND_BOTTOM in roles and Role.LEGEND_TOP not in roles else Side.TOP
 
 
 def legend_style(chosen: LaserSection) -> LegendStyle:
@@ -43,10 +49,8 @@ def planned_by(chosen: LaserSection) -> str:
     return repr(tuple(getattr(chosen, name) for name in PLANNED_BY))
 
 
-def plan_marks(board: Board, chosen: LaserSection, *, own: bool, progress: Progress | None = None) -> Legend:
-    """Rows of marks, board frame.
-
-    ``own``: the side that is marked is the one being milled; else the other, seen through the board.
+def plan_marks(board: Board, chosen: LaserSection, progress: Progress | None = None) -> Legend:
+    """Rows of marks, board frame, clear of holes and of the pads on the legend's own side.
 
     Raises
     ------
@@ -54,5 +58,6 @@ def plan_marks(board: Board, chosen: LaserSection, *, own: bool, progress: Progr
         There is no legend, or nothing of it is left beside pads and holes.
     """
     style = legend_style(chosen)
+    own = legend_face(board) is board.side
     free = keep_free(board, style, board.nets if own else board.other_copper)
     return plan_legend(board.legend, style, free=free, inside=board.outline, progress=progress)

@@ -74,7 +74,8 @@ def _rehearsed(found: Found) -> list[str]:
 
 
 def _exported(found: Found) -> list[str]:
-    return [f"{one['path']}: {one['bit']}, {one['lines']} lines" for one in found["files"]]
+    lines = [f"{one['path']}: {one['bit']}, {one['lines']} lines" for one in found["files"]]
+    return [*lines, *(f"Note: {text}" for text in found["notes"])]
 
 
 def _shown(found: Found) -> list[str]:

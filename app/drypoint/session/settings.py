@@ -15,10 +15,15 @@ from drypoint.reference.fit import HOLE_WANDER, MARK_WANDER, TOUCH_SIGMA
 
 @dataclass(frozen=True, slots=True)
 class BoardSettings:
-    """Which copper is milled, and the name the job goes by."""
+    """Which copper is milled, and the name the job goes by.
+
+    ``both``: the other side is milled too, after the board was turned over; ``side`` is then the one
+    that is milled now.
+    """
 
     side: Side = Side.BOTTOM
     name: str = ""
+    both: bool = False
 
 
 @dataclass(frozen=True, slots=True)

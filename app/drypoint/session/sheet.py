@@ -45,6 +45,8 @@ class SheetFacts:
     proof: tuple[tuple[str, str], ...] = ()
     findings: tuple[str, ...] = ()
     pictures: tuple[tuple[str, str], ...] = ()
+    light: tuple[str, ...] = ()
+    """Cautions for a step with laser light; none without one."""
 
 
 _STYLE = """
@@ -99,6 +101,11 @@ def setup_sheet(sheet: SheetFacts) -> str:
     parts = [
         f"<h1>{escape(sheet.title)}</h1><p class='when'>{escape(sheet.when)}</p>",
         f'<div class="caution"><b>Before anything turns</b>{_list(CAUTIONS)}</div>',
+        *(
+            [f'<div class="caution"><b>Before laser light</b>{_list(sheet.light)}</div>']
+            if sheet.light
+            else []
+        ),
         _section("Board and blank", _table(("", ""), sheet.facts)),
         _section("Order of work", order),
         _section(

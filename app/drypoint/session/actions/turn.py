@@ -80,6 +80,7 @@ def turn_over(session: Session, station: Station | None, *, axis: str = "y", mil
                 "Turn the board over",
                 say("Turn it {flip} and clamp it in the same corner of the bed, flat.", flip=_FLIP[axis]),
                 CAUTIONS,
+                axis=axis,
             )
         )
         station.controller.doubt("z")

@@ -9,6 +9,11 @@ BOARD = {
         "The copper that is milled. The bottom is shown as it lies on the machine: turned over, so mirrored.",
         "With the wrong side every part would have to sit on the wrong face of the board.",
     ),
+    "both": Help(
+        "Mill the other side too, in this job: the board is turned over and found again by its holes.",
+        "Without it the other layer's copper is replaced by link wires. With it, holes have no plated walls: "
+        "leads or rivets must be soldered on both sides.",
+    ),
     "name": Help(
         "What the job is called on the setup sheet and in the programs.",
         "Nothing depends on it; empty takes the name of the design files.",
