@@ -17,6 +17,7 @@ from drypoint.progress import Progress
 from drypoint.session.export import export
 from drypoint.session.facts import prepared_facts, shown_facts
 from drypoint.session.legend_export import legend_notes
+from drypoint.session.marks import side_words
 from drypoint.session.pictures import carved_picture
 from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.session import Session
@@ -102,7 +103,9 @@ def _require_both(session: Session) -> None:
     """Refuse two sides where the design has copper on one."""
     if not session.derived.design(session.snapshot).other_copper:
         raise InputError(
-            f"The design has no copper on the {session.settings.board.side.other}.",
+            say(
+                "The design has no copper on the {side}.", side=side_words(session.settings.board.side.other)
+            ),
             "--both-sides",
             "Leave it out, or give the file of that copper layer.",
         )

@@ -15,7 +15,7 @@ from drypoint.reference.fit import Fit
 from drypoint.reference.registration import turned
 from drypoint.session.derive import Derived
 from drypoint.session.laser_safety import require_material
-from drypoint.session.marks import legend_face
+from drypoint.session.marks import legend_face, side_words
 from drypoint.session.plans import Placing
 from drypoint.session.settings import LaserSection, MarkingMaterial, Settings
 from drypoint.session.snapshot import Snapshot
@@ -110,7 +110,9 @@ def legend_program(
     marks = derived.legend(snap, progress)
     if fit is None and not legend_up(derived, snap):
         raise PlanError(
-            f"The legend belongs on the {legend_face(derived.board(snap))}; the {snap.face()} looks up.",
+            say(
+                "The {bottom} looks up, the legend belongs on the other side.", bottom=side_words(snap.face())
+            ),
             "Legend",
             "Turn the board over first.",
         )

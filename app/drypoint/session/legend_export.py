@@ -16,9 +16,10 @@ from drypoint.session.legend import (
     legend_wanted,
     spot_error,
 )
-from drypoint.session.marks import legend_face
+from drypoint.session.marks import legend_face, side_words
 from drypoint.session.settings import LaserSection
 from drypoint.session.snapshot import Snapshot
+from drypoint.wording import say, strung
 
 END = "M2"
 """End of program (RS-274/NGC, NISTIR 6556)."""
@@ -33,17 +34,20 @@ def legend_notes(derived: Derived, snap: Snapshot) -> tuple[str, ...]:
     try:
         require_material(snap.settings.laser)
     except PlanError as refused:
-        return (f"No program for the legend: {refused.what} {refused.hint}".strip(),)
+        return (strung((say("No program for the legend:"), refused.what, refused.hint)),)
     if not legend_up(derived, snap):
         return (
-            f"The legend is placed for the {legend_face(derived.board(snap))} up, the board turned over left "
-            "over right into the same corner; hands turn it to about a millimetre. Find it by its holes "
-            "before marking, and export again, for a better place.",
+            say(
+                "The legend is placed for the {side} up, the board turned over left over right into the same "
+                "corner; hands turn it to about a millimetre. Find it by its holes before marking, and "
+                "export again, for a better place.",
+                side=side_words(legend_face(derived.board(snap))),
+            ),
         )
     error = spot_error(derived, snap)
     if error is None:
         return ()
-    return (f"Marks of the legend lie within about {2 * error:.2f} mm of their place (95 %).",)
+    return (say("Marks of the legend lie within about {far:.2f} mm of their place (95 %).", far=2 * error),)
 
 
 def exported_legend(

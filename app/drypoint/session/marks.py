@@ -6,6 +6,7 @@ from drypoint.board.model import Board, Role, Side
 from drypoint.cuts.legend import Legend, LegendStyle, keep_free, plan_legend
 from drypoint.progress import Progress
 from drypoint.session.settings import LaserSection
+from drypoint.wording import say
 
 PLANNED_BY = (
     "pulses",
@@ -20,6 +21,11 @@ PLANNED_BY = (
     "planes",
 )
 """Settings of the laser that rows depend on; power, feed and material are not among them."""
+
+
+def side_words(side: Side) -> str:
+    """The side in words."""
+    return say("top") if side is Side.TOP else say("bottom")
 
 
 def legend_face(board: Board) -> Side:
