@@ -16,6 +16,8 @@ from drypoint.machine.procedures.bit_change import change_bit
 from drypoint.session.actions import run
 from drypoint.session.actions.check import SUSPECT, check_before, unchecked
 from drypoint.session.actions.measure import zero_spot
+from drypoint.session.doubts import call_sound, have_cut_again
+from drypoint.session.doubts import suspects as in_doubt
 from drypoint.session.facts import shown_facts
 from drypoint.session.session import Session
 from drypoint.session.station import Station, connect, make_bench
@@ -73,3 +75,12 @@ def test_what_silence_hides_is_found_before_the_next_cut(session: Session, cut: 
     assert bench.operator.requests[-1].kind is not RequestKind.CHANGE_BIT
     assert suspects(session) == [grooves.title, again.title]
     assert all(one.good for one in check_before(session, cut)), "the mark was set anew"
+
+    first, second = in_doubt(session)
+    assert (first.title, first.pass_number) == (grooves.title, 1)
+    call_sound(session, first)
+    assert in_doubt(session) == (second,)
+    before = len(session.derived.done_passes(session.snapshot))
+    have_cut_again(session, second)
+    assert in_doubt(session) == ()
+    assert len(session.derived.done_passes(session.snapshot)) < before, "its pass counts no longer"

@@ -25,6 +25,7 @@ from drypoint.session.pictures import board_picture, cuts_picture, reach_picture
 from drypoint.session.plans import CarriedSurface, CutPlan
 from drypoint.session.session import Session
 from drypoint.session.sheet import SheetFacts, WorkStep, clock, setup_sheet
+from drypoint.session.snapshot import Snapshot
 from drypoint.session.work import (
     WorkItem,
     WorkKind,
@@ -320,3 +321,21 @@ def _proof_rows(cuts: CutPlan) -> tuple[tuple[str, str], ...]:
 
 def _findings(board: Board, cuts: CutPlan, warnings: tuple[str, ...]) -> tuple[str, ...]:
     return (*warnings, *(sentence(one) for one in (*board.findings, *cuts.findings)))
+
+
+def touched_rows(snap: Snapshot) -> tuple[tuple[str, str], ...]:
+    """What the island touch has shown since the last pass, pair by pair where it is not proved."""
+    record, last = snap.latest("island touch"), snap.latest("pass")
+    if record is None:
+        return (("Island touch", "not made"),)
+    if last is not None and last.id > record.id:
+        return (("Island touch", "not made since the last pass"),)
+    joined = [tuple(one["nets"]) for one in record.data["joined"]]
+    unproved = [tuple(nets) for nets in record.data["unproved"]]
+    counts = (
+        f"{len(record.data['proved'])} pairs proved apart, {len(joined)} joined, {len(unproved)} unproved"
+    )
+    rows = [("Island touch", counts)]
+    for word, pairs in (("joined", joined), ("unproved", unproved)):
+        rows += [(" – ".join(net or "copper outside" for net in pair), word) for pair in pairs]
+    return tuple(rows)

@@ -118,6 +118,7 @@ class Commands(QObject):
         self._add(menu, "hover_lap", self.tr("Hover &lap"))
         self._add(menu, "remap", self.tr("Re-&map"))
         menu.addSeparator()
+        self._add(menu, "answer", self.tr("A&nswer what is asked"), "F6")
         self._add(menu, "hold", self.tr("&Hold"), "Pause Ctrl+H")
         self._add(menu, "resume", self.tr("&Resume"), "Ctrl+R")
         self._add(menu, "stop", self.tr("&Stop"), "Ctrl+.")

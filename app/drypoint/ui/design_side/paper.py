@@ -14,7 +14,8 @@ from PySide6.QtWidgets import QFileDialog
 from drypoint.errors import DrypointError, StoreError
 from drypoint.job.journal import runs
 from drypoint.progress import Progress
-from drypoint.session.export import export, programs, sheet_facts, write_pictures
+from drypoint.session.doubts import suspects
+from drypoint.session.export import export, programs, sheet_facts, touched_rows, write_pictures
 from drypoint.session.session import Session
 from drypoint.session.sheet import SheetFacts, setup_sheet
 from drypoint.ui.bridge import Bridge
@@ -50,8 +51,11 @@ def paper_facts(session: Session, progress: Progress, *, report: bool) -> SheetF
         )
         for one in runs(session.job)
     )
+    doubtful = tuple(
+        (one.title, f"IN DOUBT since {one.at[:16].replace('T', ' ')}: {one.why}") for one in suspects(session)
+    )
     title = f"Report: {session.settings.board.name}"
-    return replace(facts, title=title, proof=(*facts.proof, *ran))
+    return replace(facts, title=title, proof=(*doubtful, *facts.proof, *touched_rows(session.snapshot), *ran))
 
 
 def write_paper(facts: SheetFacts, path: Path) -> None:

@@ -7,6 +7,7 @@ from dataclasses import replace
 import numpy as np
 from PySide6.QtCore import QObject
 
+from drypoint.session.doubts import suspects
 from drypoint.session.pauses import KIND as PAUSES
 from drypoint.session.pauses import pauses_in
 from drypoint.session.work import is_done
@@ -55,7 +56,7 @@ class DesignView(QObject):
         self.show_content()
 
     def _job_changed(self, what: str) -> None:
-        if what == PAUSES:
+        if what in (PAUSES, "run"):
             self.show_content()
 
     def show_content(self) -> None:
@@ -93,13 +94,18 @@ class DesignView(QObject):
         return self._with_marks(whole)
 
     def _with_marks(self, whole: Content) -> Content:
-        """With what a person put on the board: pauses."""
+        """With the pauses put on the board, and what was cut since a check failed."""
         session = self._bridge.session
         if session is None or self._step < PASSES:
             return whole
-        snap = session.snapshot
+        snap, passes = session.snapshot, self._planner.passes
         wanted = [one for one in pauses_in(snap) if not is_done(snap, one.program)]
-        return replace(whole, pauses=tuple(PauseMark(one.at, one.piece) for one in wanted))
+        whole = replace(whole, pauses=tuple(PauseMark(one.at, one.piece) for one in wanted))
+        doubtful = {one.pass_number for one in suspects(session)}
+        if passes is None or not doubtful:
+            return whole
+        made = zip(passes.plan.done, passes.earlier, strict=True)
+        return replace(whole, suspect=tuple(paths for one, paths in made if one.number in doubtful))
 
     def _blank(self) -> tuple[Box, tuple[Clamp, ...]]:
         """Blank and clamps as the form has them, board frame: what is dragged is seen at once."""
@@ -191,6 +197,7 @@ def _same(a: Content, b: Content) -> bool:
         "earlier",
         "errors",
         "pauses",
+        "suspect",
     )
     return (
         all(getattr(a, name) is getattr(b, name) for name in kept)

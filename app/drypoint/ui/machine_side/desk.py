@@ -73,6 +73,8 @@ class Desk(QObject):
         self.bar.answered.connect(self.operator.answer)
         self.bar.help_wanted.connect(self.operator.have_it_done)
         self.bar.automatic_changed.connect(self._set_automatic)
+        window.commands["answer"].triggered.connect(self._go_to_request)
+        window.commands["answer"].setEnabled(False)
         bridge.computed.connect(self._computed)
         bridge.failed.connect(self._refused)
         bridge.hold_on_bug(self._hold)
@@ -190,11 +192,16 @@ class Desk(QObject):
 
     # inside
 
+    def _go_to_request(self) -> None:
+        if self.asking:
+            self.bar.take_focus()
+
     def _set_automatic(self, on: bool) -> None:
         self.operator.automatic = on
 
     def _show_request(self, asked: object) -> None:
         self.bar.show_request(asked)  # type: ignore[arg-type]
+        self.window.commands["answer"].setEnabled(asked is not None)
         self._look()
 
     def _look(self) -> None:
@@ -209,6 +216,7 @@ class Desk(QObject):
         done, failed = self._handlers.pop(outcome.number, (None, None))
         if not self.thread_.busy:
             self.bar.show_request(None)
+            self.window.commands["answer"].setEnabled(False)
         if outcome.error is not None:
             if failed is not None:
                 failed(outcome.error)

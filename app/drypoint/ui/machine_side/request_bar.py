@@ -3,7 +3,17 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from drypoint.machine.operator import Answer, AnswerKind, RequestKind
 from drypoint.ui.language.words import told
@@ -131,8 +141,25 @@ class RequestBar(QFrame):
     def _allow(self, on: bool) -> None:
         for each in (self.done_button, self.decline_button, self.help_button):
             each.setEnabled(on)
-        if on and self.isVisible():
-            self.done_button.setFocus(Qt.FocusReason.OtherFocusReason)
+        if on and self.isVisible() and not self._typing():
+            self.take_focus()
+
+    def take_focus(self) -> None:
+        """To the answer, from wherever the keyboard is."""
+        self.done_button.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter presses the button that has the focus, as Space does."""
+        focused = self.focusWidget()
+        entered = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not event.isAutoRepeat()
+        if entered and isinstance(focused, QPushButton) and focused.isEnabled():
+            focused.click()
+        else:
+            super().keyPressEvent(event)
+
+    def _typing(self) -> bool:
+        """Whether the keyboard is in a field: what is typed there must not answer anything."""
+        return isinstance(self.window().focusWidget(), QLineEdit)
 
     def _done(self) -> None:
         request = None if self._asked is None else self._asked.request

@@ -8,8 +8,10 @@ from drypoint.bench.bench import Bench
 from drypoint.geometry.rigid import Rigid
 from drypoint.session.pauses import KIND as PAUSES
 from drypoint.ui.bridge import Bridge
+from drypoint.ui.machine_side.closing import Closing
 from drypoint.ui.machine_side.connecting import Connecting, Way
 from drypoint.ui.machine_side.desk import Desk
+from drypoint.ui.machine_side.doubting import Doubting
 from drypoint.ui.machine_side.jogging import Jogging
 from drypoint.ui.machine_side.live import Live
 from drypoint.ui.machine_side.pausing import Pausing
@@ -47,6 +49,8 @@ class MachineSide(QObject):
         self.pausing = Pausing(self.desk, self.running)
         self.remapping = Remapping(self.desk, self.running)
         self.proving = Proving(self.desk)
+        self.doubting = Doubting(self.desk, self.running.page, self.proving.page)
+        self.closing = Closing(self.desk)
         self.rehearsing = Rehearsing(self.desk)
         window.commands["connect"].triggered.connect(self.connect_machine)
         self.running.page.answered.connect(self._answered)
@@ -84,6 +88,7 @@ class MachineSide(QObject):
         if what == PAUSES:
             self.pausing.update_from_job()
         self.proving.job_changed(what)
+        self.doubting.job_changed(what)
 
     def _another_job(self) -> None:
         """Nothing of the job before may go on."""

@@ -163,6 +163,9 @@ class ProofPage(Page):
         self.rest_button = button(self.tr("Touch the rest"))
         self.check_button = button(self.tr("Island check"))
         self.print_button = button(self.tr("Report…"))
+        self._doubt = Note("error", "")
+        self._doubt.hide()
+        self.add(self._doubt)
         self.add(self._figure)
         self.add(self._counts)
         self.add(self.filters)
@@ -203,6 +206,14 @@ class ProofPage(Page):
         self.rest_button.setText(self.tr("Touch the other {count}").format(count=rest))
         self.rest_button.setEnabled(rest > 0)
         self._filter()
+
+    def show_doubt(self, titles: str, why: str) -> None:
+        """What was cut since a check failed; empty hides it."""
+        self._doubt.setVisible(bool(titles))
+        if titles:
+            what = self.tr("In doubt since a check failed: {titles}").format(titles=titles)
+            more = self.tr("Touching proves what it touches all the same; the Run page says what to do.")
+            self._doubt.say("error", what, f"{why} {more}")
 
     def current(self) -> IslandLine | None:
         """The line chosen."""

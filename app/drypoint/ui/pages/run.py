@@ -34,6 +34,16 @@ class PauseLine:
     at: tuple[float, float]
 
 
+@dataclass(frozen=True, slots=True)
+class SuspectLine:
+    """A run in doubt: its number, what it was, what a check said, and when."""
+
+    run: int
+    title: str
+    why: str
+    at: str
+
+
 class RunPage(Page):
     """Running.
 
@@ -43,10 +53,13 @@ class RunPage(Page):
     answered(str) : what was done of a request shown by `ask`
     pause_added(int) : pause before that piece, from 1, of what comes next
     pause_removed(object) : `PauseLine`
+    suspect_sound(object), suspect_again(object) : `SuspectLine` looked at and good, or to be cut again
     """
 
     pause_added = Signal(int)
     pause_removed = Signal(object)
+    suspect_sound = Signal(object)
+    suspect_again = Signal(object)
 
     start = Signal()
     hover_lap = Signal()
@@ -62,6 +75,9 @@ class RunPage(Page):
         self._ready = False
         self._figure = Figure()
         self.add(self._figure)
+        self._suspects = QVBoxLayout()
+        self._suspects.setSpacing(8)
+        self.body.addLayout(self._suspects)
         self._rows = QVBoxLayout()
         self._rows.setSpacing(0)
         self.body.addLayout(self._rows)
@@ -165,14 +181,41 @@ class RunPage(Page):
             self.piece.set_value(float(max(pieces, 1)))
         self.piece.setToolTip(self.tr("{program}: {n} pieces").format(program=program, n=pieces))
 
+    def show_suspects(self, lines: Sequence[SuspectLine]) -> None:
+        """What was cut since a check failed."""
+        empty(self._suspects)
+        for line in lines:
+            self._suspects.addWidget(self._suspect(line))
+
+    def allow_suspects(self, allowed: bool) -> None:
+        """Whether something may be said of them now."""
+        for each in _buttons(self._suspects):
+            each.setEnabled(allowed)
+
+    def _suspect(self, line: SuspectLine) -> QWidget:
+        made = QWidget()
+        column = QVBoxLayout(made)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(6)
+        what = self.tr("{title} is in doubt since {time}").format(title=line.title, time=line.at)
+        column.addWidget(Note("error", what, line.why))
+        row = QHBoxLayout()
+        row.setSpacing(8)
+        for text, signal in (
+            (self.tr("It is sound"), self.suspect_sound),
+            (self.tr("Cut it again"), self.suspect_again),
+        ):
+            each = button(text)
+            each.setAccessibleName(f"{line.title}: {text}")
+            each.clicked.connect(lambda _=False, signal=signal: signal.emit(line))
+            row.addWidget(each, 1)
+        column.addLayout(row)
+        return made
+
     def allow_pauses(self, allowed: bool) -> None:
         """Whether pauses may be added and taken away now."""
-        self.pause_button.setEnabled(allowed)
-        for index in range(self._pauses.count()):
-            item = self._pauses.itemAt(index)
-            widget = None if item is None else item.widget()
-            for each in widget.findChildren(QPushButton) if widget is not None else ():
-                each.setEnabled(allowed)
+        for each in (self.pause_button, *_buttons(self._pauses)):
+            each.setEnabled(allowed)
 
     def _pause_line(self, line: PauseLine) -> QWidget:
         made = QWidget()
@@ -218,3 +261,10 @@ class RunPage(Page):
 
     def _judge(self) -> None:
         self.start_button.setEnabled(self._ready and all(box.isChecked() for box in self._boxes))
+
+
+def _buttons(layout: QVBoxLayout) -> list[QPushButton]:
+    """The buttons in the widgets of a layout."""
+    items = [layout.itemAt(index) for index in range(layout.count())]
+    widgets = [None if item is None else item.widget() for item in items]
+    return [each for widget in widgets if widget is not None for each in widget.findChildren(QPushButton)]
