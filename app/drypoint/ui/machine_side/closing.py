@@ -43,8 +43,8 @@ class CloseDialog(QDialog):
         column.addWidget(words(self.tr("The machine is at work"), "section"))
         text = self.tr(
             "{what} is under way. The axes are held where they are; a spindle keeps turning. If you stop, "
-            "everything buffered is thrown away and the spindle output is switched off; the job keeps how far "
-            "the run was proven, and it can be resumed."
+            "everything buffered is thrown away and the spindle output is off; the job keeps how far the "
+            "run was proven, and it can be resumed."
         ).format(what=what)
         column.addWidget(words(text, "quiet", wrap=True))
         row = QHBoxLayout()
