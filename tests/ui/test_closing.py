@@ -11,10 +11,10 @@ from PySide6.QtWidgets import QPushButton, QWidget
 from drypoint.bench.bench import Bench
 from drypoint.machine.operator import RequestKind
 from drypoint.machine.state import Activity
+from drypoint.progress import Progress
 from drypoint.session.actions.run import to_resume
 from drypoint.session.doubts import suspects
 from drypoint.ui.design_side.paper import paper_facts
-from drypoint.progress import Progress
 from drypoint.ui.machine_side.running import RUNNING
 
 sys.path.insert(0, str(Path(__file__).parent))
