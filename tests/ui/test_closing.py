@@ -22,14 +22,14 @@ from bystander import Bystander
 
 
 def cutting(who: Bystander, bench: Bench) -> None:
-    """Connected, touched, the first pass under way at ten times its time."""
+    """Connected, touched, the first pass under way at twice its time."""
     who.connect()
     who.touch()
     while who.side.running.following is not None and who.side.running.following.work is None:
         who.run()
     who.window.choose_step(7)
     who.rest()
-    who.desk.thread_.pace = 10.0
+    who.desk.thread_.pace = 2.0
     who.click(who.side.running.page.start_button)
     who.wait(lambda: who.desk.state.activity is Activity.CUTTING)
 
