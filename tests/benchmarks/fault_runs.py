@@ -12,17 +12,17 @@ cut elsewhere, nothing is deeper and the copper falls into the same pieces.
 
 Measured with 500 runs from seed 0 (a program of 75 lines):
 
-kind             runs struck noticed again resumed suspect copper deeper mishaps good  most aside mm  most overlap mm
-dropped line       63     63      63    16      63       0     63      0       0   63          0.093             2.00
-garbled byte       50     50      50    16      50       0     50      0       0   50          0.065             2.00
-reset              63     63      63    21      63       0     63      0       0   63          0.086             2.00
-alarm              50     50      50    17      50       0     50      0       0   50          0.079             2.00
-unplugged cable    62     62      62    20      62       0     62      0       0   62          0.087             2.00
-lost steps         50     50       0     0       0      50      0      0       0   50          2.506             0.00
-broken bit         62     62       0     0       0      62      0      0       0   62          0.000             0.00
-power lost         50     50      50    17      50       0     50      0       0   50          0.093             2.00
-stop pressed       25     25       0     0      25       0     25      0       0   25          0.028             2.00
-none               25      0       0     0       0       0     25      0       0   25          0.000             0.00
+kind             runs struck noticed again resumed suspect copper deeper mishaps good  aside mm  overlap
+dropped line       63     63      63    16      63       0     63      0       0   63     0.093     2.00
+garbled byte       50     50      50    16      50       0     50      0       0   50     0.065     2.00
+reset              63     63      63    21      63       0     63      0       0   63     0.086     2.00
+alarm              50     50      50    17      50       0     50      0       0   50     0.079     2.00
+unplugged cable    62     62      62    20      62       0     62      0       0   62     0.087     2.00
+lost steps         50     50       0     0       0      50      0      0       0   50     2.506     0.00
+broken bit         62     62       0     0       0      62      0      0       0   62     0.000     0.00
+power lost         50     50      50    17      50       0     50      0       0   50     0.093     2.00
+stop pressed       25     25       0     0      25       0     25      0       0   25     0.028     2.00
+none               25      0       0     0       0       0     25      0       0   25     0.000     0.00
 """
 
 from __future__ import annotations
