@@ -23,6 +23,10 @@ OUTER = ""
 _NARROW = 0.05
 """Gaps narrower than this weigh no more, mm."""
 
+_CHIP = 0.02
+"""Chance that chips or burrs bridge a gap of `_NARROW` and less (common practice, no source): it ranks
+gaps where all grooves are surely through."""
+
 _ROOM_FOR_CLIP = 0.8
 """Half the width of copper that a clip holds without touching its neighbours, mm; smaller places
 need a hand-held wire (common practice, no source)."""
@@ -43,17 +47,21 @@ class Neighbours:
     nets : (str, str)
         Sorted; `OUTER` for the copper outside.
     gap : float
-        Smallest distance, mm, and ``at`` the middle of it.
+        Smallest distance, mm, and ``at`` the middle of it, or the place most in doubt.
+    doubt : float
+        Chance that the groove between them is not through somewhere, as far as it is known.
     """
 
     nets: tuple[str, str]
     gap: float
     at: tuple[float, float]
+    doubt: float = 0.0
 
     @property
     def weight(self) -> float:
-        """How much a proof is worth: narrow gaps are bridged most easily."""
-        return 1.0 / max(self.gap, _NARROW)
+        """How much a proof is worth: the chance of a bridge, of uncut copper or of a chip in the gap."""
+        chip = _CHIP * _NARROW / max(self.gap, _NARROW)
+        return 1.0 - (1.0 - self.doubt) * (1.0 - chip)
 
 
 @dataclass(frozen=True, slots=True)

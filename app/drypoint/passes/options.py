@@ -15,6 +15,9 @@ from drypoint.passes.learning import Belief
 from drypoint.passes.spots import FitLike, HeightSpread, Spots
 from drypoint.progress import Progress
 
+LADDER = "depth ladder"
+"""Name of the one way that goes over all grooves several times."""
+
 TARGETS = (0.95, 0.995, 0.999)
 LADDER_START = 0.020
 """mm below the copper at which a ladder begins, and"""
@@ -55,6 +58,11 @@ class Choice:
     gap: float
     length: float
     seconds: float
+
+    @property
+    def ladder(self) -> bool:
+        """Whether all grooves are cut deeper and deeper, and not once with care."""
+        return self.passes > 1 or self.name == LADDER
 
 
 def options(
@@ -115,5 +123,5 @@ def options(
         if float(weight @ through(level - copper + shift, spread, play)) >= wanted:
             break
         rung, level = rung + 1, min(level + LADDER_STEP, deepest)
-    found.append(choice("depth ladder", last, rung, np.full(len(spots), level)))
+    found.append(choice(LADDER, last, rung, np.full(len(spots), level)))
     return tuple(found)

@@ -26,20 +26,24 @@ from drypoint.reference.registration import across
 from drypoint.session.codec import from_json
 from drypoint.session.copies import placed_copies, with_copies
 from drypoint.session.imported import ReadyProgram, read_ready, ready_findings, ready_grooves
+from drypoint.session.islands import (
+    Joined,
+    answers_of,
+    joined_places,
+    lines_beside,
+    standing,
+    touched_since_pass,
+)
 from drypoint.session.layout import Layout, lay_out
 from drypoint.session.marks import plan_marks, planned_by
 from drypoint.session.memo import Memo
+from drypoint.session.pass_plan import PAINTED, PassPlan, painted_in, plan_passes
 from drypoint.session.plans import (
     CarriedSurface,
     CutPlan,
-    Joined,
-    PassPlan,
     Placing,
     belief_from,
-    joined_places,
-    lines_beside,
     plan_cuts,
-    plan_passes,
     taught,
     touch_region,
 )
@@ -56,7 +60,8 @@ LAYOUT = (*BOARD, "blank")
 CUTS = (*LAYOUT, "bits", "cuts", "holes", "imported")
 FIT = (*LAYOUT, "setup", "reference", "stretch")
 SURFACE = (*FIT, "touches")
-PASSES = (*SURFACE, "bits", "cuts", "imported", "passes", "pass", "observation", "island touch", "coupon")
+ASKED = ("pass", "observation", "island touch", "coupon", PAINTED)
+PASSES = (*SURFACE, "bits", "cuts", "imported", "passes", *ASKED)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -298,6 +303,8 @@ class Derived:
                 snap.settings,
                 belief_from(answers, surface, snap.settings, taught(snap)),
                 self.joined(snap),
+                painted_in(snap),
+                answers_of(snap, self.grooves_key(snap), self.standing(snap), self.cuts(snap)),
                 told.part(0.3, 1.0),
             )
 
@@ -333,27 +340,29 @@ class Derived:
             if record.data["grooves"] == key
         )
 
-    def joined_grooves(self, snap: Snapshot) -> tuple[int, ...]:
-        """Grooves that the newest island touch has cut again, in whole or in part."""
-        record, last = snap.latest("island touch"), snap.latest("pass")
-        if record is None or (last is not None and last.id > record.id):
-            return ()
-        return tuple(record.data["again"])
+    def standing(self, snap: Snapshot) -> dict[str, Geometry]:
+        """All copper that must come apart, by name, board frame, with grooves as wide as planned."""
+        return self._memo.get(
+            "standing",
+            snap.key(*CUTS),
+            lambda: standing(self.board(snap), self.layout(snap), self.cuts(snap)),
+        )
 
     def joined(self, snap: Snapshot) -> Joined:
-        """Where the newest island touch found copper joined, unless a pass was run since."""
-        record, last = snap.latest("island touch"), snap.latest("pass")
-        if record is None or (last is not None and last.id > record.id):
+        """Where touches since the last pass found copper joined, or a person asked for another cut."""
+        record = touched_since_pass(snap)
+        if record is None:
             return Joined(None, ())
-        cuts, board = self.cuts(snap), self.board(snap)
+        cuts = self.cuts(snap)
         # what the plan itself cannot part is not cut again and again
         lost = [set(flaw.nets) for flaw in cuts.check.shorts]
-        touched = [tuple(one["nets"]) for one in record.data["joined"]]
+        asked = [tuple(nets) for nets in record.data.get("asked", ())]
+        touched = [*(tuple(one["nets"]) for one in record.data["joined"]), *asked]
         vain = [pair for pair in touched if any(set(pair) <= nets for nets in lost)]
         pairs = [pair for pair in touched if pair not in vain]
         skipped = {line for pair in vain for line in lines_beside(pair, cuts)}
         again = [line for line in record.data["again"] if line not in skipped]
-        return joined_places(board, self.layout(snap), cuts, pairs, again)
+        return joined_places(self.standing(snap), cuts, pairs, again)
 
 
 def _mapped(shape: Geometry, fit: Placing) -> Geometry:

@@ -25,7 +25,7 @@ from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import find, measure, prove, run
 from drypoint.session.layout import INSET
-from drypoint.session.plans import PassPlan
+from drypoint.session.pass_plan import PassPlan
 from drypoint.session.session import Session
 from drypoint.session.settings import SECTIONS
 from drypoint.session.station import Station, connect, make_bench

@@ -181,6 +181,8 @@ class PassSettings:
     """Play of Z under cutting load, mm."""
     join: float = 1.5
     """Gaps between pieces of a re-cut up to this are cut too, mm."""
+    ladder: bool = False
+    """All grooves deeper and deeper, in place of one careful pass and selective re-cuts."""
     most: int = 4
     """Most passes a rehearsal or a run plans by itself."""
 

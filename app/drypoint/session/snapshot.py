@@ -26,6 +26,7 @@ KINDS = (
     "coupon",
     "done",
     "pauses",
+    "painted",
     "stretch",
     "play",
 )

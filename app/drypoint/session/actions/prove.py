@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-import shapely
 from shapely import Geometry, Point, unary_union
 
 from drypoint.errors import PlanError
@@ -20,13 +20,14 @@ from drypoint.machine.islands_plan import (
     neighbours,
     next_clip,
     spots,
-    standing_copper,
 )
 from drypoint.machine.procedures.proof import island_touch
 from drypoint.progress import Progress
+from drypoint.session.islands import KIND, as_cut, touched_since_pass
 from drypoint.session.plans import touch_region
 from drypoint.session.session import Session
 from drypoint.session.station import Station
+from drypoint.surface.model import Surface
 
 REACH = 1.0
 """Pieces of copper farther apart than this are no neighbours, mm."""
@@ -41,18 +42,31 @@ class ProofPlan:
 
 
 def plan_proof(session: Session) -> ProofPlan:
-    """Neighbouring pieces of copper and where to touch them."""
+    """Neighbouring pieces of copper, those most to be feared joined first, and where to touch them."""
     snap = session.snapshot
-    board, cuts, layout = (
-        session.derived.board(snap),
-        session.derived.cuts(snap),
-        session.derived.layout(snap),
-    )
-    swept = unary_union([shapely.LineString(line).buffer(cuts.width / 2) for line in cuts.grooves.lines])
-    copper = standing_copper(board.nets, swept, layout.blank)
+    board = session.derived.board(snap)
+    copper = session.derived.standing(snap)
     holes = unary_union([Point(hole.x, hole.y).buffer(hole.diameter / 2 + 0.1) for hole in board.holes])
     within = _known_ground(session)
-    return ProofPlan(neighbours(copper, REACH), spots(copper, holes, within=within))
+    pairs = _as_cut(session, neighbours(copper, REACH), copper)
+    return ProofPlan(pairs, spots(copper, holes, within=within))
+
+
+def _as_cut(
+    session: Session, pairs: tuple[Neighbours, ...], copper: Mapping[str, Geometry]
+) -> tuple[Neighbours, ...]:
+    """The pairs with gap and doubt as the passes done have left them; as planned where none was run."""
+    snap = session.snapshot
+    try:
+        plan, surface = session.derived.passes(snap), session.derived.surface(snap)
+    except PlanError:  # not touched, or moved since: only the plan is known
+        return pairs
+    if not plan.done or not isinstance(surface, Surface):
+        return pairs
+    settings = snap.settings
+    under = settings.bits.vbit.slope * settings.blank.copper
+    cuts = session.derived.cuts(snap)
+    return as_cut(pairs, copper, cuts, plan.reach, under, surface.ripple_length)
 
 
 def _known_ground(session: Session) -> Geometry:
@@ -88,15 +102,14 @@ def prove(
         part = progress.part(number / clips, (number + 1) / clips)
         sightings += island_touch(station.place, step, fit, height, progress=part)
         proof = conclude(plan.pairs, sightings)
-    keep_proof(session, proof, sightings)
+        keep_proof(session, proof, sightings)  # what a fault in the next step must not take away
     return proof
 
 
 def seen_before(session: Session) -> tuple[Sighting, ...]:
     """What was touched since the last pass was run; a pass makes it void."""
-    snap = session.snapshot
-    record, last = snap.latest("island touch"), snap.latest("pass")
-    if record is None or (last is not None and last.id > record.id):
+    record = touched_since_pass(session.snapshot)
+    if record is None:
         return ()
     return tuple(Sighting(clip, net, bool(contact)) for clip, net, contact in record.data["sightings"])
 
@@ -113,11 +126,11 @@ def cut_again(session: Session, nets: tuple[str, str], at: tuple[float, float]) 
     cuts = session.derived.cuts(snap)
     if not lines_between(Neighbours(nets, 0.0, at), cuts.grooves.line_nets):
         raise PlanError("No groove runs between these pieces.", " and ".join(nets), "Look at the cuts.")
-    record = snap.latest("island touch") if seen_before(session) else None
+    record = touched_since_pass(snap)
     data: dict[str, Any] = {"setup": snap.setup, "proved": [], "joined": [], "unproved": []}
-    data |= {"sightings": [], "again": []} if record is None else record.data
-    pair = {"nets": list(nets), "at": list(at), "gap": 0.0}
-    session.keep("island touch", {**data, "joined": [*data["joined"], pair]})
+    data |= {"sightings": [], "again": [], "asked": []} if record is None else record.data
+    asked = [*data.get("asked", ()), list(nets)]
+    session.keep(KIND, {**data, "asked": asked})
 
 
 def keep_proof(session: Session, proof: Proof, sightings: list[Sighting]) -> None:
@@ -125,8 +138,10 @@ def keep_proof(session: Session, proof: Proof, sightings: list[Sighting]) -> Non
     snap = session.snapshot
     cuts = session.derived.cuts(snap)
     again = sorted({line for pair in proof.joined for line in lines_between(pair, cuts.grooves.line_nets)})
+    before = touched_since_pass(snap)
+    asked = [] if before is None else before.data.get("asked", [])
     session.keep(
-        "island touch",
+        KIND,
         {
             "setup": snap.setup,
             "proved": [list(pair.nets) for pair in proof.proved],
@@ -134,6 +149,7 @@ def keep_proof(session: Session, proof: Proof, sightings: list[Sighting]) -> Non
                 {"nets": list(pair.nets), "at": list(pair.at), "gap": pair.gap} for pair in proof.joined
             ],
             "unproved": [list(pair.nets) for pair in proof.unproved],
+            "asked": asked,
             "sightings": [[one.clip, one.net, one.contact] for one in sightings],
             "again": again,
         },

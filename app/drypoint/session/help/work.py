@@ -122,6 +122,11 @@ PASSES = {
         0.5,
         5,
     ),
+    "ladder": Help(
+        "Cut all grooves deeper and deeper in steps of 0.03 mm, in place of one careful pass at the depth "
+        "that the copper's height asks for.",
+        "It needs no trust in the touched heights, and takes several times as long.",
+    ),
     "most": Help(
         "The most passes that are planned by themselves.",
         "Too few leave doubtful spots for you to decide about; many only take time.",

@@ -19,7 +19,8 @@ from drypoint.reference.worth import Worth, pad_radii, worth
 from drypoint.session.derive import BOARD, CUTS, FIT, PASSES, SURFACE, Derived
 from drypoint.session.layout import Layout
 from drypoint.session.memo import Memo
-from drypoint.session.plans import CutPlan, PassPlan, Placing
+from drypoint.session.pass_plan import PassPlan
+from drypoint.session.plans import CutPlan, Placing
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.work import preset_of, program_settings
 from drypoint.surface.give import give_report
