@@ -26,14 +26,12 @@ from drypoint.ui.pages.design import (
     CutsPageValues,
 )
 from drypoint.ui.pages.measure import (
-    PassesPage,
-    PassesPageValues,
-    PassLine,
     ReferencePage,
     ReferencePageValues,
     SurfacePage,
     SurfacePageValues,
 )
+from drypoint.ui.pages.passes import PassesPage, PassesPageValues, PassLine
 from drypoint.ui.pages.proof import IslandLine, ProofPage
 from drypoint.ui.pages.run import RunPage, Task
 from drypoint.ui.parts.glyph import Mark

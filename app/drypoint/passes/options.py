@@ -11,6 +11,7 @@ from drypoint.bits.model import VBit
 from drypoint.geometry.points import Points
 from drypoint.passes.chance import expected_width, through
 from drypoint.passes.depth import DEPTH_PITCH, check_settings, wanted_depth
+from drypoint.passes.isolation import uncut_rate
 from drypoint.passes.learning import Belief
 from drypoint.passes.spots import FitLike, HeightSpread, Spots
 from drypoint.progress import Progress
@@ -47,6 +48,8 @@ class Choice:
         Mean width at the copper's top and smallest expected width at its underside, mm.
     length, seconds : float
         Length cut in all, mm, and time with plunges; touches not counted.
+    whole : float or None
+        Expected share of the grooves that are through from end to end; None where not asked for.
     """
 
     name: str
@@ -58,6 +61,7 @@ class Choice:
     gap: float
     length: float
     seconds: float
+    whole: float | None = None
 
     @property
     def ladder(self) -> bool:
@@ -76,11 +80,13 @@ def options(
     deepest: float,
     targets: Sequence[float] = TARGETS,
     belief: Belief | None = None,
+    ripple_length: float | None = None,
     progress: Progress | None = None,
 ) -> tuple[Choice, ...]:
     """One careful pass for each target, then the ladder over the whole board that matches the last.
 
-    Parameters as in `depth.plan_first_pass`.
+    Parameters as in `depth.plan_first_pass`; with ``ripple_length``, the length scale of the
+    surface's ripple in mm, each choice tells how many grooves are expected to be whole.
 
     Raises
     ------
@@ -97,6 +103,13 @@ def options(
     places = fit.apply(spots.points)
     shift, spread = (belief or Belief()).at(places, surface.std(places))
 
+    def whole(chance: np.ndarray) -> float | None:
+        if ripple_length is None:
+            return None
+        gaps = uncut_rate(chance, ripple_length) * share
+        sums = np.add.reduceat(gaps, spots.first[:-1][np.diff(spots.first) > 0])
+        return float(np.exp(-sums).mean())
+
     def choice(name: str, target: float, passes: int, depth: np.ndarray) -> Choice:
         chance = through(depth - copper + shift, spread, play)
         flat = bit.tip + bit.runout
@@ -107,7 +120,7 @@ def options(
         doubtful = float(share[chance < min(target, 0.95) - 1e-6].sum())
         return Choice(
             name, target, passes, float(weight @ chance), doubtful, float(weight @ width),
-            float(gap.min()), cut, seconds,
+            float(gap.min()), cut, seconds, whole(chance),
         )  # fmt: skip
 
     found = []

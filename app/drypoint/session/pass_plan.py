@@ -14,7 +14,7 @@ from drypoint.passes.island_learning import update_from_islands
 from drypoint.passes.isolation import IslandAnswer, after_answers, net_chances
 from drypoint.passes.learning import Belief
 from drypoint.passes.model import Pass, ReachMap
-from drypoint.passes.options import LADDER_START, LADDER_STEP, Choice, options
+from drypoint.passes.options import LADDER_START, LADDER_STEP, TARGETS, Choice, options
 from drypoint.passes.reach import Totals, reach_map, totals
 from drypoint.passes.recut import plan_recut, recut_painted
 from drypoint.progress import Progress
@@ -175,8 +175,9 @@ class _Planning:
         choices: tuple[Choice, ...] = ()
         if not done or wanted.ladder:
             choices = options(
-                lines, fit, surface, bit, copper=copper, play=play, deepest=deepest, belief=belief
-            )
+                lines, fit, surface, bit, copper=copper, play=play, deepest=deepest,
+                targets=sorted({*TARGETS, target}), belief=belief, ripple_length=surface.ripple_length,
+            )  # fmt: skip
         if painted is not None and painted.only:
             found = recut_painted(
                 lines, painted.area, done, fit, surface, bit,

@@ -11,6 +11,9 @@ from drypoint.wording import say
 _TRIES = 3
 """How often the operator is asked again before giving up."""
 
+CIRCUIT = "Contact circuit"
+"""Title of the requests that check it."""
+
 SPINDLE_OFF = "The spindle must stand still and stay off while the clip is on."
 
 
@@ -27,13 +30,13 @@ def check_contact(place: Workplace, *, net: str = "", at: tuple[float, float] | 
     place.controller.clip = Clip.ON  # from here on the spindle stays locked
     _expect(
         place,
-        Request(RequestKind.CLIP_OFF, "Contact circuit", "Bit in the air, clip off.", (SPINDLE_OFF,)),
+        Request(RequestKind.CLIP_OFF, CIRCUIT, "Bit in the air, clip off.", (SPINDLE_OFF,)),
         closed=False,
         advice="The input reads closed with the bit in the air: is it inverted, or the wire shorted?",
     )
     _expect(
         place,
-        Request(RequestKind.CLIP_TO_BIT, "Contact circuit", "Hold the clip against the bit.", (SPINDLE_OFF,)),
+        Request(RequestKind.CLIP_TO_BIT, CIRCUIT, "Hold the clip against the bit.", (SPINDLE_OFF,)),
         closed=True,
         advice="The input does not close: look at the wire, the plug and the clip.",
     )

@@ -11,11 +11,12 @@ from shapely import Point
 from drypoint.bits.model import Bit
 from drypoint.board.model import Finding
 from drypoint.errors import PlanError
-from drypoint.geometry.points import as_points
+from drypoint.geometry.points import Points, as_points
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.machine.procedures.bit_change import CHANGE
 from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.touching import go_above, touch_points, zero_at_spot
+from drypoint.passes.chance import doubtful
 from drypoint.progress import Progress
 from drypoint.session.codec import from_json
 from drypoint.session.layout import INSET
@@ -24,12 +25,16 @@ from drypoint.session.session import Session
 from drypoint.session.station import Station
 from drypoint.surface.give import give_report
 from drypoint.surface.model import Surface
-from drypoint.surface.plan import next_touches
+from drypoint.surface.plan import Worth, next_touches, worth_touching
 from drypoint.surface.touch import Touch, Touches
 from drypoint.wording import say
 
 SAME = 0.01
 """Planned and touched places closer than this are one, mm."""
+
+RECUT_LIFT = 0.25
+"""Time of lifting, travelling and plunging per mm of groove that is cut again, s/mm: two seconds for each
+piece of about 8 mm (common practice, no source)."""
 
 SURVEY = 5
 """Places along each edge of the blank that are touched to see whether it is held."""
@@ -122,6 +127,35 @@ def measure_surface(
     return touches
 
 
+def weigh_touches(session: Session, progress: Progress) -> Worth:
+    """Whether further touches pay, where and how many; computes. Places in work coordinates, mm.
+
+    Raises
+    ------
+    PlanError
+        If nothing was touched in this clamping yet.
+    """
+    surface, lines, region = _measured(session)
+    settings = session.settings
+    doubt = doubtful(settings.cuts.depth, settings.blank.copper, settings.passes.play)
+    per_mm = 60.0 / settings.bits.vbit.speeds.feed + RECUT_LIFT
+    return worth_touching(surface, lines, region, doubt=doubt, seconds_per_mm=per_mm, progress=progress)
+
+
+def _measured(session: Session) -> tuple[Surface, list[Points], shapely.Geometry]:
+    """The surface of this clamping, the grooves and where copper may be touched, work coordinates."""
+    snap = session.snapshot
+    surface = session.derived.surface(snap)
+    if not isinstance(surface, Surface):
+        raise PlanError("Nothing was touched in this clamping yet.", "Surface", "Touch the copper first.")
+    fit = session.derived.fit(snap)
+    lines = [fit.apply(line) for line in session.derived.cuts(snap).grooves.lines]
+    region = shapely.transform(
+        touch_region(session.derived.board(snap), session.derived.layout(snap)), fit.apply
+    )
+    return surface, lines, region
+
+
 def touch_more(
     session: Session,
     station: Station,
@@ -130,25 +164,23 @@ def touch_more(
     *,
     on_touch: Callable[[Touch], None] | None = None,
 ) -> Touches:
-    """Touch ``count`` more places, where they lessen the doubt along the grooves most.
+    """Touch more places where they lessen the doubt along the grooves most.
 
-    The clip is on and z is as it was for the earlier touches.
+    As many as pay; where none does, ``count`` all the same, since it was asked for. The clip is on
+    and z is as it was for the earlier touches.
 
     Raises
     ------
     PlanError
         If nothing was touched in this clamping yet.
     """
+    surface, lines, region = _measured(session)
     snap = session.snapshot
-    surface, before = session.derived.surface(snap), session.derived.touches(snap)
-    if not isinstance(surface, Surface) or before is None:
-        raise PlanError("Nothing was touched in this clamping yet.", "Surface", "Touch the copper first.")
-    fit = session.derived.fit(snap)
-    lines = [fit.apply(line) for line in session.derived.cuts(snap).grooves.lines]
-    region = shapely.transform(
-        touch_region(session.derived.board(snap), session.derived.layout(snap)), fit.apply
-    )
-    places = next_touches(surface, lines, region, count, progress=progress.part(0.0, 0.2))
+    before = session.derived.touches(snap)
+    assert before is not None  # there is a surface
+    places = weigh_touches(session, progress.part(0.0, 0.1)).places
+    if not len(places):
+        places = next_touches(surface, lines, region, count, progress=progress.part(0.1, 0.2))
     found = touch_points(
         station.place,
         places,

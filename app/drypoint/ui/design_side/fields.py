@@ -55,8 +55,8 @@ class PlainFields(QObject):
                 least=plain.least,
                 most=plain.most,
                 step=plain.step,
-                width=74,
-                unit_width=48 if len(plain.unit) > 3 else 30,
+                width=66 if len(plain.unit) > 3 else 74,
+                unit_width=56 if len(plain.unit) > 3 else 30,
             )
             field.edited.connect(lambda value, plain=plain: self._change(plain, value))
             row = Setting(plain.label, field)

@@ -10,11 +10,12 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog
 
 from drypoint.board.model import Finding, Role, Side
-from drypoint.errors import DrypointError, InputError
+from drypoint.errors import DrypointError, InputError, StoreError
+from drypoint.session.net_reach import NetReach
 from drypoint.session.session import Session
 from drypoint.session.settings import Settings
 from drypoint.session.traveller import StepName
-from drypoint.surface.table import read_csv
+from drypoint.surface.table import read_csv, write_csv
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.canvas.content import Spot
 from drypoint.ui.design_side.editing import Editing
@@ -33,11 +34,13 @@ from drypoint.ui.design_side.translate import (
 from drypoint.ui.design_side.words import board_page, cuts_page, passes_page, place_and_hint, surface_page
 from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.pages.design import BitsPage, BlankPage, BoardPage, BoardPageValues, CutsPage, CutsPageValues
-from drypoint.ui.pages.measure import PassesPage, SurfacePage, SurfacePageValues
+from drypoint.ui.pages.measure import SurfacePage, SurfacePageValues
+from drypoint.ui.pages.passes import PassesPage
 from drypoint.ui.parts.page import Page
 from drypoint.ui.window import MainWindow
 
 READ_TABLE = "read a table of heights"
+WRITE_TABLE = "write a table of heights"
 CHANGE_FILES = "change the files"
 
 
@@ -128,8 +131,11 @@ class DesignPages(QObject):
         self.surface.count_changed.connect(self._change_touches)
         self.surface.plan.connect(self._planner.plan)
         self.surface.read_table.connect(self._choose_table)
+        self.surface.write_table.connect(self._ask_table)
         self.passes.edited.connect(self._change_passes)
         self.passes.plan.connect(self._plan_pass)
+        self.passes.choice_chosen.connect(self._choose_way)
+        self.passes.net_chosen.connect(self._show_net)
 
     def _explain(self) -> None:
         """Help beside the fields of the pages' own forms."""
@@ -279,15 +285,34 @@ class DesignPages(QObject):
         if name and session is not None:
             self._bridge.ask(READ_TABLE, lambda _progress: _keep_table(session, Path(name)))
 
+    def _ask_table(self) -> None:
+        session = self._bridge.session
+        if session is None:
+            return
+        usual = session.job.path.with_name(f"{session.job.path.stem}-heights.csv")
+        name, _ = QFileDialog.getSaveFileName(
+            self._window, self.tr("Write the heights to"), str(usual), self.tr("Tables (*.csv)")
+        )
+        if name:
+            self.write_table(Path(name))
+
+    def write_table(self, path: Path) -> None:
+        """The touched heights as a plain table, in the background."""
+        session = self._bridge.session
+        if session is not None:
+            self._bridge.ask(WRITE_TABLE, lambda _progress: _write_table(session, path))
+
     def _computed(self, name: str, value: object) -> None:
-        if name == READ_TABLE:
+        if name == WRITE_TABLE:
+            self._messages.say(self.tr("Written: {path}").format(path=value))
+        elif name == READ_TABLE:
             self._messages.say(self.tr("{count} heights read.").format(count=value))
         elif name == CHANGE_FILES:
             self.board.show_trouble("")
             self._messages.say(self.tr("The design files were read."))
 
     def _failed(self, name: str, error: DrypointError) -> None:
-        page = {READ_TABLE: self.surface, CHANGE_FILES: self.board}.get(name)
+        page = {READ_TABLE: self.surface, WRITE_TABLE: self.surface, CHANGE_FILES: self.board}.get(name)
         if page is not None:
             page.show_trouble(error.what, place_and_hint(error))
             self._messages.error(error)
@@ -312,8 +337,9 @@ class DesignPages(QObject):
             else:
                 self.surface.show_surface(surface_page(session.snapshot, touches))
         touched = touches is not None and touches.heat is not None
-        if self._is_new("passes", (planner.passes, touched)):
-            self.passes.show_passes(passes_page(planner.passes, touched))
+        wanted = None if session is None else session.settings.passes
+        if self._is_new("passes", (planner.passes, touched, wanted)):
+            self.passes.show_passes(passes_page(planner.passes, touched, self._settings()))
         for step, page in self._pages.items():
             error = planner.errors.get(step)
             if error is None:
@@ -327,8 +353,24 @@ class DesignPages(QObject):
         if self._planner.passes is None and (touches is None or touches.heat is None or touches.stale):
             self._window.choose_step(list(self._pages).index(StepName.SURFACE))
             self._messages.say(self.tr("A pass follows the copper's height: touch the copper first."))
-        else:
+        elif self._planner.passes is None:
             self._planner.plan()
+        else:
+            self._window.choose_step(list(StepName).index(StepName.RUN))
+
+    def _choose_way(self, number: int) -> None:
+        settings, passes = self._settings(), self._planner.passes
+        if settings is None or passes is None or number >= len(passes.plan.choices):
+            return
+        choice = passes.plan.choices[number]
+        changed = replace(settings.passes, ladder=choice.ladder)
+        if not choice.ladder:
+            changed = replace(changed, target=choice.target)
+        self._editing.change(self.tr("How to cut"), passes=changed)
+
+    def _show_net(self, line: NetReach | None) -> None:
+        if line is not None:
+            self._show_place(line.at, (line.net,))
 
     def _is_new(self, name: str, answer: object) -> bool:
         """Whether an answer is another one than the page shows: a page is not filled twice."""
@@ -364,3 +406,14 @@ def _keep_table(session: Session, path: Path) -> int:
     touches = read_csv(text)
     session.keep("touches", {"setup": session.snapshot.setup, "touches": touches})
     return len(touches.touches)
+
+
+def _write_table(session: Session, path: Path) -> Path:
+    found = session.derived.touches(session.snapshot)
+    if found is None:
+        raise InputError("Nothing was touched yet.", "Surface", "Touch the copper first.")
+    try:
+        path.write_text(write_csv(found[0]), encoding="utf-8")
+    except OSError as error:
+        raise StoreError("The table could not be written.", str(path), str(error)) from error
+    return path

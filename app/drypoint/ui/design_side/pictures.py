@@ -19,6 +19,7 @@ from drypoint.reference.worth import Worth, pad_radii, worth
 from drypoint.session.derive import BOARD, CUTS, FIT, PASSES, SURFACE, Derived
 from drypoint.session.layout import Layout
 from drypoint.session.memo import Memo
+from drypoint.session.net_reach import NetReach, net_reaches
 from drypoint.session.pass_plan import PassPlan
 from drypoint.session.plans import CutPlan, Placing
 from drypoint.session.snapshot import Snapshot
@@ -95,6 +96,7 @@ class PassPicture:
     current: PathSet | None
     reach: ReachDrawing
     order: Order | None
+    nets: tuple[NetReach, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -232,7 +234,8 @@ class Pictures:
             progress.step(0.95)
             reach = plan.reach if plan.done else plan.expected
             earlier = tuple(draw_pass(one, names) for one in plan.done)
-            return PassPicture(plan, earlier, current, draw_reach(reach, names), order)
+            by_net = net_reaches(reach, names, plan.by_net)
+            return PassPicture(plan, earlier, current, draw_reach(reach, names), order, by_net)
 
         return self._memo.get("passes", snap.key(*PASSES, "machine"), draw)
 

@@ -16,6 +16,7 @@ from drypoint.ui.design_side.pages import DesignPages
 from drypoint.ui.design_side.paper import Paper
 from drypoint.ui.design_side.planner import Planner
 from drypoint.ui.design_side.remember import Remembered
+from drypoint.ui.design_side.repainting import Repainting
 from drypoint.ui.design_side.view import BOARD, CUTS, PASSES, SURFACE, DesignView
 from drypoint.ui.design_side.words import side_of
 from drypoint.ui.language.words import local
@@ -37,6 +38,7 @@ class DesignSide(QObject):
         self.view = DesignView(window, bridge, self.planner, self.pages)
         self.documents = Documents(window, bridge, self.editing, self.messages, remembered)
         self.paper = Paper(window, bridge, self.messages)
+        self.repainting = Repainting(window, bridge, self.pages.passes, self.messages)
         self.help = Help(window, bridge)
         self.machine = MachineSheet(window, bridge, self.editing)
         self.planner.trouble.connect(self.messages.error)

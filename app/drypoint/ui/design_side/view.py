@@ -8,11 +8,12 @@ import numpy as np
 from PySide6.QtCore import QObject
 
 from drypoint.session.doubts import suspects
+from drypoint.session.pass_plan import PAINTED, painted_in
 from drypoint.session.pauses import KIND as PAUSES
 from drypoint.session.pauses import pauses_in
 from drypoint.session.work import is_done
 from drypoint.ui.bridge import Bridge
-from drypoint.ui.canvas.content import Box, Clamp, Content, PauseMark, View
+from drypoint.ui.canvas.content import Box, Clamp, Content, PauseMark, Shape, View, draw_shape
 from drypoint.ui.canvas.legend import Sample
 from drypoint.ui.canvas.panel import Timing
 from drypoint.ui.design_side.order import Order
@@ -56,7 +57,7 @@ class DesignView(QObject):
         self.show_content()
 
     def _job_changed(self, what: str) -> None:
-        if what in (PAUSES, "run"):
+        if what in (PAUSES, PAINTED, "run"):
             self.show_content()
 
     def show_content(self) -> None:
@@ -94,13 +95,16 @@ class DesignView(QObject):
         return self._with_marks(whole)
 
     def _with_marks(self, whole: Content) -> Content:
-        """With the pauses put on the board, and what was cut since a check failed."""
+        """With what a person put on the board, and what was cut since a check failed."""
         session = self._bridge.session
         if session is None or self._step < PASSES:
             return whole
         snap, passes = session.snapshot, self._planner.passes
         wanted = [one for one in pauses_in(snap) if not is_done(snap, one.program)]
         whole = replace(whole, pauses=tuple(PauseMark(one.at, one.piece) for one in wanted))
+        painted = painted_in(snap)
+        if painted is not None:
+            whole = replace(whole, painted=draw_shape("painted", painted.area))
         doubtful = {one.pass_number for one in suspects(session)}
         if passes is None or not doubtful:
             return whole
@@ -203,4 +207,11 @@ def _same(a: Content, b: Content) -> bool:
         all(getattr(a, name) is getattr(b, name) for name in kept)
         and all(getattr(a, name) == getattr(b, name) for name in equal)
         and np.array_equal(a.touches, b.touches)
+        and _same_shape(a.painted, b.painted)
     )
+
+
+def _same_shape(a: Shape | None, b: Shape | None) -> bool:
+    if a is None or b is None:
+        return a is b
+    return len(a.rings) == len(b.rings) and all(map(np.array_equal, a.rings, b.rings))

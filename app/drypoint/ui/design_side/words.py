@@ -10,15 +10,19 @@ from PySide6.QtCore import QCoreApplication
 from drypoint.board.model import Board, Finding, Side
 from drypoint.cuts.model import Cut, IslandCheck
 from drypoint.errors import DrypointError
-from drypoint.passes.model import Pass
+from drypoint.passes.model import THROUGH, Pass
+from drypoint.passes.options import Choice
+from drypoint.passes.reach import in_words
 from drypoint.session.plans import CutPlan
+from drypoint.session.settings import PassSettings, Settings
 from drypoint.session.sheet import clock
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.traveller import moved_at
 from drypoint.ui.design_side.pictures import CutPicture, PassPicture, TouchPicture
 from drypoint.ui.language.words import fill, local, told
 from drypoint.ui.pages.design import BoardPageValues, CutsPageValues
-from drypoint.ui.pages.measure import PassesPageValues, PassLine, SurfacePageValues
+from drypoint.ui.pages.measure import SurfacePageValues
+from drypoint.ui.pages.passes import ChoiceLine, PassesPageValues, PassLine
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.wizard.wizard import BoardFacts
 
@@ -178,7 +182,9 @@ def surface_page(snap: Snapshot, picture: TouchPicture) -> SurfacePageValues:
     )
 
 
-def passes_page(picture: PassPicture | None, touched: bool) -> PassesPageValues:
+def passes_page(
+    picture: PassPicture | None, touched: bool, settings: Settings | None = None
+) -> PassesPageValues:
     """The passes page; ``touched`` is whether the copper was touched at all."""
     if picture is None:
         if touched:
@@ -205,8 +211,15 @@ def passes_page(picture: PassPicture | None, touched: bool) -> PassesPageValues:
             length=plan.next.length
         )
     elif cut:
-        what = _say("Nothing is left to cut again")
+        what = _say("By its reach, nothing is left to cut again")
         text = _say("An island touch proves it.")
+        doubtful = sum(one.whole < THROUGH for one in picture.nets)
+        if doubtful:
+            text = fill(
+                _say("{count} of {all} nets are not surely cut off all round: an island touch tells."),
+                count=doubtful,
+                all=len(picture.nets),
+            )
     following = "" if plan.next is None else _say("pass {number}").format(number=plan.next.number)
     return PassesPageValues(
         through_share=totals.expected,
@@ -220,7 +233,32 @@ def passes_page(picture: PassPicture | None, touched: bool) -> PassesPageValues:
         note_what=what,
         note_text=text,
         next_name=following,
+        choices=tuple(_choice(one, settings.passes) for one in plan.choices) if settings is not None else (),
+        nets=picture.nets,
     )
+
+
+def _choice(one: Choice, wanted: PassSettings) -> ChoiceLine:
+    """A way to cut with what follows from it."""
+    name = (
+        fill(_say("Depth ladder, {n} passes over all"), n=one.passes)
+        if one.ladder
+        else fill(_say("One careful pass, {share:.1f} % sure"), share=100 * one.target)
+    )
+    template = _say(
+        "{time}; {through} of the length and {whole:.0f} % of the loops through; {width:.2f} mm wide, gap "
+        "{gap:.2f} mm and more"
+    )
+    detail = fill(
+        template,
+        through=in_words(one.through),
+        whole=100 * min(one.whole or 0.0, 0.99),
+        width=one.width,
+        gap=one.gap,
+        time=clock(one.seconds),
+    )
+    chosen = wanted.ladder if one.ladder else not wanted.ladder and abs(one.target - wanted.target) < 1e-6
+    return ChoiceLine(name, detail, chosen)
 
 
 def _pass_line(one: Pass, mark: Mark, more: str, whole: float) -> PassLine:

@@ -16,7 +16,7 @@ from drypoint.session.station import Station
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.messages import Messages
 from drypoint.ui.language.words import told
-from drypoint.ui.machine_side.hands import WindowOperator
+from drypoint.ui.machine_side.hands import Asked, WindowOperator
 from drypoint.ui.machine_side.request_bar import RequestBar
 from drypoint.ui.machine_side.thread import WATCH, MachineThread
 from drypoint.ui.window import MainWindow
@@ -37,6 +37,7 @@ class Desk(QObject):
     changed() : a procedure began or ended, or the machine was connected or let go
     progressed(str, float, str) : name of the procedure, share done, words
     failed(object) : `DrypointError` that ended a procedure
+    asked(object) : `Request` put to the person, or None when it is over
 
     Attributes
     ----------
@@ -48,6 +49,7 @@ class Desk(QObject):
     changed = Signal()
     progressed = Signal(str, float, object)
     failed = Signal(object)
+    asked = Signal(object)
     _asked = Signal(object)
     _ended = Signal(object)
     _noted = Signal(str)
@@ -202,6 +204,7 @@ class Desk(QObject):
     def _show_request(self, asked: object) -> None:
         self.bar.show_request(asked)  # type: ignore[arg-type]
         self.window.commands["answer"].setEnabled(asked is not None)
+        self.asked.emit(asked.request if isinstance(asked, Asked) else None)
         self._look()
 
     def _look(self) -> None:

@@ -16,7 +16,7 @@ from drypoint.ui.canvas.content import Spot
 from drypoint.ui.canvas.pick import Picked
 from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
-from drypoint.ui.pages.measure import PassesPage
+from drypoint.ui.pages.passes import PassesPage
 from drypoint.ui.pages.proof import IslandLine, ProofPage
 from drypoint.ui.parts.glyph import Mark
 

@@ -16,7 +16,7 @@ from drypoint.session.sheet import clock
 from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.menus import Commands, keep_run_keys
-from drypoint.ui.pages.measure import PassesPage
+from drypoint.ui.pages.passes import PassesPage
 from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty, words
 from drypoint.ui.run_strip import ProgressBar
 from drypoint.ui.theme.theme import Theme

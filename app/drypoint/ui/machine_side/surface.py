@@ -9,24 +9,33 @@ from PySide6.QtWidgets import QCheckBox
 
 from drypoint.board.model import Finding
 from drypoint.errors import DrypointError
-from drypoint.machine.procedures.contact import check_contact
+from drypoint.machine.operator import Request, RequestKind
+from drypoint.machine.procedures.contact import CIRCUIT, check_contact
+from drypoint.machine.state import MachineState
 from drypoint.progress import Progress
 from drypoint.session.actions import measure
 from drypoint.session.actions.measure import zero_spot
 from drypoint.session.session import Session
+from drypoint.session.sheet import clock
 from drypoint.session.station import Station
 from drypoint.surface.model import fit_surface
+from drypoint.surface.plan import Worth
 from drypoint.surface.touch import Touch, Touches
 from drypoint.ui.heat.picture import HeatPicture, draw_heat
+from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.placing import rigid_of
-from drypoint.ui.pages.measure import SurfacePage
+from drypoint.ui.pages.measure import SurfacePage, TouchAdvice
 
 LEAST = 4
 """Touches from which on a surface is drawn."""
 
 MORE = 12
 """Touches that are made when more are asked for."""
+
+
+STEPS = {RequestKind.CLIP_TO_BIT: 1, RequestKind.CLIP_ON: 2}
+"""How many steps of the check of the circuit are passed when this is asked."""
 
 
 class Touching(QObject):
@@ -38,6 +47,7 @@ class Touching(QObject):
         super().__init__(desk)
         self._desk = desk
         self._live: list[Touch] = []
+        self._closed: bool | None = None
         self.survey = QCheckBox(self.tr("Touch the edges first: does it give?"))
         self.survey.setToolTip(
             self.tr("Touches along the edges of the blank tell where no clamp holds it, and ask for one.")
@@ -50,6 +60,8 @@ class Touching(QObject):
             page.touch.connect(self.touch)
             page.touch_more.connect(self.touch_more)
             desk.changed.connect(self._judge)
+            desk.asked.connect(self._follow_circuit)
+            desk.looked.connect(self._show_input)
         self._touched.connect(self._show_touch)
 
     def touch(self) -> None:
@@ -89,6 +101,57 @@ class Touching(QObject):
 
         self._desk.with_station(self.tr("Touch more"), work, self._done, self._failed)
 
+    # the contact circuit
+
+    def _follow_circuit(self, request: object) -> None:
+        """Which step of the check is asked for now."""
+        if not isinstance(request, Request):
+            return
+        if request.kind in STEPS:
+            self.page.show_circuit(STEPS[request.kind], going=True)
+        elif request.kind is RequestKind.CLIP_OFF:
+            first = request.title == CIRCUIT
+            self.page.show_circuit(0 if first else len(STEPS) + 1, going=first)
+
+    def _show_input(self, state: MachineState) -> None:
+        connected = self._desk.station is not None
+        closed = state.contact if connected else None
+        if closed != self._closed:
+            self._closed = closed
+            self.page.show_input(closed)
+
+    # where to touch next
+
+    def weigh(self) -> None:
+        """Whether more touches pay, in the background."""
+        session = self._desk.bridge.session
+        if session is None or not self._kept(session):
+            self.page.show_advice(None)
+            return
+        self._desk.ask(
+            "touches that pay",
+            lambda progress: measure.weigh_touches(session, progress),
+            self._advise,
+            lambda _: self.page.show_advice(None),
+        )
+
+    def _advise(self, worth: object) -> None:
+        if not isinstance(worth, Worth):
+            return
+        figures = fill(
+            self.tr(
+                "{n} more would lower the doubtful groove from {before:.0f} to {after:.0f} mm: "
+                "{saved} of cutting saved for {cost} of touching."
+            ),
+            n=worth.count,
+            before=worth.before,
+            after=worth.after,
+            saved=clock(worth.saved),
+            cost=clock(worth.cost),
+        )
+        what = self.tr("More touches pay") if worth.pays else self.tr("Enough: more touches do not pay")
+        self.page.show_advice(TouchAdvice(what, figures, len(worth.places)))
+
     def _kept(self, session: Session) -> Sequence[Touch]:
         found = session.derived.touches(session.snapshot)
         if found is None or found[1] != session.snapshot.setup:
@@ -110,6 +173,8 @@ class Touching(QObject):
             self._desk.say(self.tr("What was touched is kept; Touch the copper goes on from there."))
 
     def _show_touch(self, touch: Touch) -> None:
+        if not self._live:
+            self.page.show_circuit(len(STEPS) + 1)
         self._live.append(touch)
         if len(self._live) < LEAST:
             return
@@ -123,6 +188,8 @@ class Touching(QObject):
 
     def _judge(self) -> None:
         usable = self._desk.station is not None and not self._desk.busy
+        if self._desk.station is None:
+            self.page.show_circuit(0)
         why = "" if usable else self.tr("Connect a machine first; one thing at a time.")
         for each in (self.page.touch_button, self.page.more_button):
             each.setToolTip(why)

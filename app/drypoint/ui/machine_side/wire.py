@@ -87,6 +87,8 @@ class MachineSide(QObject):
         self.running.update_from_job(what)
         if what == PAUSES:
             self.pausing.update_from_job()
+        if what in {*PLACED_BY, "touches", "zero"}:
+            self.touching.weigh()
         self.proving.job_changed(what)
         self.doubting.job_changed(what)
 

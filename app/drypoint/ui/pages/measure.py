@@ -6,14 +6,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout
 
-from drypoint.ui.canvas.legend import Sample, Swatch
 from drypoint.ui.jog.reference import HoleLine
 from drypoint.ui.language.words import local
-from drypoint.ui.parts.blocks import Bar, Figure, Note, Row, button, empty, rule, words
+from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty
 from drypoint.ui.parts.fields import NumberField, Setting
-from drypoint.ui.parts.glyph import Glyph, Mark
+from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.parts.page import Page
 from drypoint.ui.theme.theme import Theme
 
@@ -34,12 +33,21 @@ class SurfacePageValues:
     give: tuple[str, ...] = ()
 
 
+@dataclass(frozen=True, slots=True)
+class TouchAdvice:
+    """Whether more touches pay: in words, and how many are proposed."""
+
+    what: str
+    text: str
+    count: int
+
+
 class SurfacePage(Page):
     """The copper's height.
 
     Signals
     -------
-    count_changed(float), plan(), touch(), touch_more(), read_table()
+    count_changed(float), plan(), touch(), touch_more(), read_table(), write_table()
     """
 
     count_changed = Signal(float)
@@ -47,6 +55,7 @@ class SurfacePage(Page):
     touch = Signal()
     touch_more = Signal()
     read_table = Signal()
+    write_table = Signal()
 
     def __init__(self, theme: Theme) -> None:
         super().__init__(theme, "")
@@ -67,6 +76,10 @@ class SurfacePage(Page):
         }
         for row in self._facts.values():
             self.add(row)
+        self._advice = Note("plain", "")
+        self._advice.hide()
+        self.add(self._advice)
+        self._add_circuit()
         self.section(self.tr("Touch plan"))
         self.count = NumberField(self.tr("Touches"), "", decimals=0, least=6.0, most=400.0, step=4.0)
         self.count.edited.connect(self.count_changed)
@@ -80,15 +93,53 @@ class SurfacePage(Page):
         self.table_button = button(self.tr("Read a table…"), "flat")
         self.add_actions(self.touch_button)
         self.add_actions(self.plan_button, self.more_button)
-        self.add_actions(self.table_button)
+        self.write_button = button(self.tr("Write a table…"), "flat")
+        self.add_actions(self.table_button, self.write_button)
         for each, signal in (
             (self.touch_button, self.touch),
             (self.plan_button, self.plan),
             (self.more_button, self.touch_more),
             (self.table_button, self.read_table),
+            (self.write_button, self.write_table),
         ):
             each.clicked.connect(signal)
         self.show_surface(SurfacePageValues())
+
+    def _add_circuit(self) -> None:
+        """The steps that the contact circuit is checked by, before the first touch."""
+        self.section(self.tr("Contact circuit"), self.tr("must read"))
+        steps = (
+            (self.tr("Clip off, bit in the air"), self.tr("open")),
+            (self.tr("Clip held against the bit"), self.tr("closed")),
+            (self.tr("Clip on the copper"), self.tr("open")),
+        )
+        self._circuit = [Row(self.theme, text, value, mark=Mark.TO_DO) for text, value in steps]
+        for step in self._circuit:
+            self.add(step)
+        self._input = Row(self.theme, self.tr("Now the input reads"))
+        self.add(self._input)
+        self.show_input(None)
+
+    def show_circuit(self, done: int, *, going: bool = False) -> None:
+        """How many of the steps are passed, and whether the next one is being made."""
+        values = (self.tr("open"), self.tr("closed"), self.tr("open"))
+        for number, (step, value) in enumerate(zip(self._circuit, values, strict=True)):
+            ready = going and number == done
+            step.show_value(value, mark=Mark.DONE if number < done else (Mark.READY if ready else Mark.TO_DO))
+
+    def show_input(self, closed: bool | None) -> None:
+        """What the contact input reads; None while no machine is connected."""
+        self._input.show_value({None: "–", True: self.tr("closed"), False: self.tr("open")}[closed])
+
+    def show_advice(self, advice: TouchAdvice | None) -> None:
+        """Whether more touches pay; None hides it."""
+        self._advice.setVisible(advice is not None)
+        count = 0
+        if advice is not None:
+            self._advice.say("plain", advice.what, advice.text)
+            count = advice.count
+        text = self.tr("Touch {count} more").format(count=count) if count else self.tr("Touch more")
+        self.more_button.setText(text)
 
     def show_surface(self, values: SurfacePageValues) -> None:
         """Show a surface; no touches gives the empty state."""
@@ -107,160 +158,13 @@ class SurfacePage(Page):
         for key, row in self._facts.items():
             row.show_value("–" if none and key != "time" else shown[key])
         self.more_button.setEnabled(not none)
+        self.write_button.setEnabled(not none)
         empty(self._notes)
         if values.stale:
             note = Note("caution", self.tr("The surface is stale"), values.stale)
             self._notes.addWidget(note)
         for text in values.give:
             self._notes.addWidget(Note("caution", self.tr("The laminate gives"), text))
-
-
-@dataclass(frozen=True, slots=True)
-class PassLine:
-    """One pass of the list: its state, depth (mm), length (mm) and share of all grooves."""
-
-    name: str
-    mark: Mark
-    depth: float
-    length: float
-    share: float
-
-
-@dataclass(frozen=True, slots=True)
-class PassesPageValues:
-    """What the passes page says; lengths mm, ``through_share`` 0..1."""
-
-    through_share: float | None = None
-    after: str = ""
-    through: float = 0.0
-    doubtful: float = 0.0
-    not_through: float = 0.0
-    passes: tuple[PassLine, ...] = ()
-    note_what: str = ""
-    note_text: str = ""
-    next_name: str = ""
-
-
-class PassesPage(Page):
-    """How deep, how often, and what is through.
-
-    Signals
-    -------
-    edited(str, float) : "target" (share), "deepest" (mm) or "join" (mm)
-    plan(), island_touch(), rehearse()
-    """
-
-    edited = Signal(str, float)
-    plan = Signal()
-    island_touch = Signal()
-    rehearse = Signal()
-
-    def __init__(self, theme: Theme) -> None:
-        super().__init__(theme, "")
-        self.title.setText(self.tr("Passes"))
-        self.lead.setText(self.tr("Only what may still be joined is cut again."))
-        self.lead.show()
-        self._figure = Figure()
-        self.add(self._figure)
-        self._states = self._state_rows()
-        self.section(self.tr("Passes"), self.tr("depth"))
-        self._passes = QVBoxLayout()
-        self._passes.setSpacing(8)
-        self.body.addLayout(self._passes)
-        self.add(rule())
-        self._add_settings()
-        self._note = self.note(Note("caution", ""))
-        self.plan_button = button("", "primary")
-        self.touch_button = button(self.tr("Island touch"))
-        self.rehearse_button = button(self.tr("Rehearse"))
-        self.add_actions(self.plan_button)
-        self.add_actions(self.touch_button, self.rehearse_button)
-        self.plan_button.clicked.connect(self.plan)
-        self.touch_button.clicked.connect(self.island_touch)
-        self.rehearse_button.clicked.connect(self.rehearse)
-        self.show_passes(PassesPageValues())
-
-    def _state_rows(self) -> list[Row]:
-        rows = []
-        for sample, name in (
-            (Sample.THROUGH, self.tr("through")),
-            (Sample.DOUBTFUL, self.tr("doubtful")),
-            (Sample.NOT_THROUGH, self.tr("not through")),
-        ):
-            line = QWidget()
-            row = QHBoxLayout(line)
-            row.setContentsMargins(0, 0, 0, 0)
-            value = Row(self.theme, name)
-            row.addWidget(Swatch(self.theme, sample))
-            row.addWidget(value, 1)
-            rows.append(value)
-            self.add(line)
-        return rows
-
-    def _add_settings(self) -> None:
-        self.fields = {
-            "target": NumberField(
-                self.tr("Sure at every spot"), "%", decimals=1, least=50.0, most=99.9, step=0.5
-            ),
-            "deepest": NumberField(
-                self.tr("Deepest cut"), "mm", decimals=3, least=0.02, most=1.0, step=0.005
-            ),
-            "join": NumberField(self.tr("Join gaps up to"), "mm", decimals=1, least=0.0, most=20.0),
-        }
-        for name, field in self.fields.items():
-            factor = 0.01 if name == "target" else 1.0
-            field.edited.connect(lambda value, n=name, f=factor: self.edited.emit(n, value * f))
-            self.add(Setting(field.accessibleName(), field))
-
-    def show_passes(self, values: PassesPageValues) -> None:
-        """Show plan and prediction."""
-        if values.through_share is None:
-            self._figure.show_figure("–", self.tr("No pass is planned yet."))
-        else:
-            text = self.tr("% of the groove length is through {after}").format(after=values.after)
-            self._figure.show_figure(local(f"{100 * values.through_share:.1f}"), text)
-        for row, length in zip(
-            self._states, (values.through, values.doubtful, values.not_through), strict=True
-        ):
-            row.show_value(_length(length))
-        empty(self._passes)
-        for line in values.passes:
-            self._passes.addWidget(_pass_line(self.theme, line))
-        self._note.setVisible(bool(values.note_what))
-        if values.note_what:
-            self._note.say("caution", values.note_what, values.note_text)
-        name = values.next_name or self.tr("the first pass")
-        self.plan_button.setText(self.tr("Plan {name}").format(name=name))
-        self.plan_button.setVisible(bool(values.next_name) or not values.passes)
-
-
-def _pass_line(theme: Theme, line: PassLine) -> QWidget:
-    made = QWidget()
-    row = QHBoxLayout(made)
-    row.setContentsMargins(0, 0, 0, 0)
-    row.setSpacing(8)
-    row.addWidget(Glyph(theme, line.mark))
-    column = QVBoxLayout()
-    column.setSpacing(3)
-    head = QHBoxLayout()
-    head.addWidget(words(line.name, "value"))
-    head.addStretch(1)
-    head.addWidget(words(local(f"{line.depth:.3f} mm"), "value", right=True))
-    low = QHBoxLayout()
-    low.setSpacing(8)
-    bar = Bar(theme, line.share, accent=line.mark is Mark.READY)
-    low.addWidget(bar, 1)
-    length = words(_length(line.length), "caption", right=True)
-    length.setMinimumWidth(74)
-    low.addWidget(length)
-    column.addLayout(head)
-    column.addLayout(low)
-    row.addLayout(column, 1)
-    return made
-
-
-def _length(value: float) -> str:
-    return f"{value:,.0f} mm".replace(",", "\u202f")
 
 
 @dataclass(frozen=True, slots=True)

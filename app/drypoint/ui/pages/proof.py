@@ -203,7 +203,8 @@ class ProofPage(Page):
         self.filters.set_label(1, self.tr("All  {count}").format(count=len(self._lines)))
         rest = len(self._lines) - touched
         self.filters.set_label(2, self.tr("Not touched  {count}").format(count=rest))
-        self.rest_button.setText(self.tr("Touch the other {count}").format(count=rest))
+        other = self.tr("Touch the other {count}").format(count=rest)
+        self.rest_button.setText(other if rest else self.tr("All are touched"))
         self.rest_button.setEnabled(rest > 0)
         self._filter()
 
