@@ -106,11 +106,11 @@ _RATIO = 1.02
 
 
 def compare(facts: Facts, preset: MachinePreset) -> tuple[Finding, ...]:
-    """Where the controller's settings differ from the preset, and what that means.
+    """What the controller runs by itself, then where it differs from the preset, and what that means.
 
     A setting that the controller did not tell is left out.
     """
-    return (*_limits(facts, preset), *_modes(facts, preset), *_startup(facts))
+    return (*_startup(facts), *_modes(facts, preset), *_limits(facts, preset))
 
 
 def _limits(facts: Facts, preset: MachinePreset) -> Iterator[Finding]:

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 import logging
 import math
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
@@ -151,10 +153,17 @@ def rehearse(
         As at the machine.
     """
     told = progress or Progress()
+    with shadow_of(session, folder, touches) as shadow:
+        return _Rehearsing(shadow, seed, told).all()
+
+
+@contextmanager
+def shadow_of(session: Session, folder: Path, touches: int | None = None) -> Iterator[Session]:
+    """A job of its own in ``folder`` with the files and settings of ``session``, and nothing measured."""
     shadow = Session.create(folder / "rehearsal.drypoint", overwrite=True)
     try:
         _copy(session, shadow, touches)
-        return _Rehearsing(shadow, seed, told).all()
+        yield shadow
     finally:
         shadow.close()
 

@@ -219,6 +219,8 @@ class MachineSettings:
     contact: bool | None = None
     spindle_switched: bool | None = None
     homing: bool | None = None
+    line_by_line: bool = False
+    """Each line is sent only once the one before was answered: slower, and safer on a bad cable."""
 
 
 @dataclass(frozen=True, slots=True)

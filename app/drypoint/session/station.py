@@ -9,8 +9,9 @@ from drypoint.bench.bench import Bench, BenchSetup
 from drypoint.machine.controller import Controller
 from drypoint.machine.link import Link
 from drypoint.machine.operator import Operator
-from drypoint.machine.preset import MachinePreset, compare
+from drypoint.machine.preset import MachinePreset, SpindleKind, compare
 from drypoint.machine.procedures.workplace import TouchSettings, Workplace
+from drypoint.machine.sender import Flow
 from drypoint.session.layout import Layout
 from drypoint.session.settings import Settings
 from drypoint.session.work import preset_of
@@ -57,7 +58,7 @@ def connect(
         If nothing answers, or something else does.
     """
     preset = preset_of(settings)
-    controller = Controller(link)
+    controller = Controller(link, flow=Flow.SINGLE if settings.machine.line_by_line else Flow.COUNTED)
     facts = controller.connect()
     touch = TouchSettings(
         fast=settings.surface.fast, slow=settings.surface.slow, deepest=settings.surface.lowest
@@ -77,13 +78,19 @@ def make_bench(layout: Layout, settings: Settings, seed: int, *, loose: tuple[st
         spring=SPRING,
         copper=settings.blank.copper,
         settings=controller_settings(preset),
+        hand_spindle=preset.spindle is SpindleKind.BY_HAND,
+        switches=preset.homing,
     )
     return Bench(seed, setup)
 
 
 def controller_settings(preset: MachinePreset) -> dict[int, float]:
     """The numbered settings a controller of this machine holds."""
-    values: dict[int, float] = {11: preset.junction_deviation, 30: preset.spindle_range[1]}
+    values: dict[int, float] = {
+        11: preset.junction_deviation,
+        22: float(preset.homing),
+        30: preset.spindle_range[1],
+    }
     for axis in range(3):
         values[100 + axis] = 800.0
         values[110 + axis] = preset.max_rate[axis]

@@ -122,12 +122,16 @@ class RunStrip(QWidget):
     -------
     hold(), resume(), stop()
     feed_changed(int) : steps of 10 % asked for (+1, −1); 0 asks for 100 %
+    spindle_changed(int) : the same for the spindle's speed
+    rapid_changed(int) : 25, 50 or 100 % of the speed of rapid moves
     """
 
     hold = Signal()
     resume = Signal()
     stop = Signal()
     feed_changed = Signal(int)
+    spindle_changed = Signal(int)
+    rapid_changed = Signal(int)
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -143,8 +147,8 @@ class RunStrip(QWidget):
         self._detail = Elided("quiet")
         self._left = words("", "state", right=True)
         self._bar = ProgressBar(theme)
-        self._feed = words("100 %", "value")
-        self._feed.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.speeds_button = button("100 %", "flat")
+        self.speeds_button.setAccessibleName(self.tr("Feed, rapid moves and spindle"))
         self.slower = button("−", "axis")
         self.faster = button("+", "axis")
         self.hold_button = button(self.tr("Hold"), "run")
@@ -213,17 +217,18 @@ class RunStrip(QWidget):
     def _feed_widget(self) -> QWidget:
         middle = QVBoxLayout()
         middle.setSpacing(0)
-        caption = words(self.tr("Feed"), "caption")
+        caption = self._caption = words(self.tr("Feed"), "caption")
         caption.setAlignment(Qt.AlignmentFlag.AlignCenter)
         middle.addWidget(caption)
-        middle.addWidget(self._feed)
+        middle.addWidget(self.speeds_button)
         row = QHBoxLayout(self._feed_box)
         row.setContentsMargins(0, 0, 6, 0)
         row.setSpacing(8)
         row.addWidget(self.slower)
         row.addLayout(middle)
         row.addWidget(self.faster)
-        self._feed.setMinimumWidth(52)
+        self.speeds_button.setMinimumWidth(64)
+        self.speeds_button.setMenu(self._feed_menu())
         return self._feed_box
 
     def _feed_menu(self) -> QMenu:
@@ -234,6 +239,19 @@ class RunStrip(QWidget):
             (self.tr("Back to 100 %"), 0),
         ):
             menu.addAction(text).triggered.connect(lambda _=False, steps=steps: self.feed_changed.emit(steps))
+        menu.addSeparator()
+        for percent in (100, 50, 25):
+            text = self.tr("Rapid moves at {percent} %").format(percent=percent)
+            menu.addAction(text).triggered.connect(lambda _=False, p=percent: self.rapid_changed.emit(p))
+        menu.addSeparator()
+        for text, steps in (
+            (self.tr("Spindle faster by 10 %"), 1),
+            (self.tr("Spindle slower by 10 %"), -1),
+            (self.tr("Spindle back to 100 %"), 0),
+        ):
+            menu.addAction(text).triggered.connect(
+                lambda _=False, steps=steps: self.spindle_changed.emit(steps)
+            )
         return menu
 
     def _explain(self) -> None:
@@ -269,7 +287,7 @@ class RunStrip(QWidget):
         self.hold_button.setEnabled(running)
         self.resume_button.setEnabled(state is RunState.HELD)
         self.stop_button.setEnabled(True)
-        for each in (self.slower, self.faster, self.feed_menu_button):
+        for each in (self.slower, self.faster, self.speeds_button, self.feed_menu_button):
             each.setEnabled(usable)
         _fill(self.hold_button, running)
         _fill(self.resume_button, state is RunState.HELD)
@@ -287,10 +305,16 @@ class RunStrip(QWidget):
         self._left.setText(told(left))
         self._bar.show_share(share)
 
-    def show_feed(self, percent: int) -> None:
-        """The feed override."""
-        self._feed.setText(f"{percent} %")
+    def show_feed(self, percent: int, rapid: int = 100, spindle: int = 100) -> None:
+        """The overrides; those of rapid moves and spindle are named where they are not 100 %."""
+        self.speeds_button.setText(f"{percent} %")
         self.feed_menu_button.setText(self.tr("Feed {percent} %").format(percent=percent))
+        others = []
+        if rapid != 100:
+            others.append(self.tr("rapid {percent} %").format(percent=rapid))
+        if spindle != 100:
+            others.append(self.tr("spindle {percent} %").format(percent=spindle))
+        self._caption.setText(", ".join(others) if others else self.tr("Feed"))
 
     def show_message(self, time: str, text: str, saved: str = "") -> None:
         """The newest message and whether the job is saved."""

@@ -114,6 +114,14 @@ def seen_before(session: Session) -> tuple[Sighting, ...]:
     return tuple(Sighting(clip, net, bool(contact)) for clip, net, contact in record.data["sightings"])
 
 
+def asked_again(session: Session) -> tuple[tuple[str, str], ...]:
+    """Pairs between which a person wants another cut in the next pass."""
+    record = touched_since_pass(session.snapshot)
+    if record is None:
+        return ()
+    return tuple((str(a), str(b)) for a, b in record.data.get("asked", ()))
+
+
 def cut_again(session: Session, nets: tuple[str, str], at: tuple[float, float]) -> None:
     """Have the ground between two pieces of copper cut again in the next pass, as if found joined.
 

@@ -186,6 +186,10 @@ MACHINE = {
         1,
         10,
     ),
+    "line_by_line": Help(
+        "Each line is sent only once the controller has answered the one before.",
+        "Slower on short moves, where the machine may stutter; safer where a cable loses lines.",
+    ),
     "spindle_delay": Help(
         "Wait after the spindle is switched on, until it turns at full speed.",
         "Too short, and the bit meets the copper while still slow, and breaks.",

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from PySide6.QtCore import QObject
-from PySide6.QtWidgets import QDialog
+from PySide6.QtWidgets import QCheckBox, QDialog
 
 from drypoint.machine.preset import load_presets
 from drypoint.session.settings import Settings
 from drypoint.session.work import preset_of
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.editing import Editing
-from drypoint.ui.design_side.fields import Plain, PlainFields
+from drypoint.ui.design_side.fields import Plain, PlainFields, explain
 from drypoint.ui.design_side.help import Sheet
 from drypoint.ui.design_side.new_job import found_ports, machine_classes
 from drypoint.ui.design_side.translate import machine_settings, machine_values
@@ -30,6 +32,7 @@ class MachineSheet(QObject):
         self._window, self._bridge, self._editing = window, bridge, editing
         self._form: MachineForm | None = None
         self._fields: PlainFields | None = None
+        self._single: QCheckBox | None = None
         window.commands["machine"].triggered.connect(self.open)
         bridge.job_changed.connect(lambda _: self._refresh())
         bridge.computed.connect(self._computed)
@@ -65,7 +68,10 @@ class MachineSheet(QObject):
             self._bridge,
             self._editing,
         )
-        self._fields.show(session.settings)
+        self._single = QCheckBox(self.tr("Send line by line: slower, safer on a bad cable"))
+        self._single.clicked.connect(self._send_singly)
+        explain(page.add(self._single), "machine.line_by_line")
+        self._show(session.settings)
         sheet = Sheet(self._window, self.tr("Machine"), page, width=470)
         sheet.resize(470, 760)
         sheet.finished.connect(self._closed)
@@ -86,16 +92,27 @@ class MachineSheet(QObject):
             changed = machine_settings(values, session.settings.machine, load_presets())
             self._editing.change(self.tr("Machine"), machine=changed)
 
+    def _send_singly(self, single: bool) -> None:
+        session = self._bridge.session
+        if session is not None:
+            changed = replace(session.settings.machine, line_by_line=single)
+            self._editing.change(self.tr("Line by line"), machine=changed)
+
+    def _show(self, settings: Settings) -> None:
+        if self._fields is not None and self._single is not None:
+            self._fields.show(settings)
+            self._single.setChecked(settings.machine.line_by_line)
+
     def _refresh(self) -> None:
         session = self._bridge.session
         self._window.commands["machine"].setEnabled(session is not None)
         if session is not None and self._form is not None and self._fields is not None:
             self._form.set_values(self._values(session.settings))
-            self._fields.show(session.settings)
+            self._show(session.settings)
 
     def _computed(self, name: str, value: object) -> None:
         if name == PORTS and self._form is not None and isinstance(value, tuple):
             self._form.show_ports(value)
 
     def _closed(self) -> None:
-        self._form = self._fields = None
+        self._form = self._fields = self._single = None

@@ -25,6 +25,10 @@ PACES: tuple[float | None, ...] = (1.0, 10.0, 60.0, None)
 """Simulated seconds per real one that the bench offers; None: as fast as it can."""
 
 
+SHOWN = 6
+"""Findings about a machine that are shown at length; what it runs by itself comes first."""
+
+
 @dataclass(frozen=True, slots=True)
 class Way:
     """How to connect: the port (empty for the bench) and the bench's pace."""
@@ -129,10 +133,11 @@ class ConnectDialog(QDialog):
             )
             agrees = "" if station.findings else self.tr("Its settings are those of the machine set up here.")
             self._notes.addWidget(Note("plain", what, f"{version} {agrees}".strip()))
-            for finding in station.findings[:6]:
-                self._notes.addWidget(
-                    Note("caution", self.tr("Differs from the machine set up here"), finding)
-                )
+            for finding in station.findings[:SHOWN]:
+                self._notes.addWidget(Note("caution", self.tr("To know before anything moves"), finding))
+            more = len(station.findings) - SHOWN
+            if more > 0:
+                self._notes.addWidget(words(self.tr("and {count} more").format(count=more), "caption"))
         QTimer.singleShot(0, self.adjustSize)  # once the notes know how high they are
 
     def _judge(self) -> None:
@@ -206,7 +211,8 @@ class Connecting(QObject):
         operator, note = self._desk.operator, self._desk.note
         if way.port:
             operator.helper = None
-            station = connect(SerialLink(way.port), operator, session.settings, note=note)
+            link = SerialLink(way.port, session.settings.machine.baud)
+            station = connect(link, operator, session.settings, note=note)
         else:
             other = self._made_for is not None and self._made_for != session.job.path
             if self._bench is None or other:  # another job brings another sheet of copper
@@ -215,8 +221,8 @@ class Connecting(QObject):
                 self._made_for = session.job.path
             self._bench.clock.pace = self.way.pace
             operator.helper = self._bench.operator
-            link = self._bench.connect()
-            station = connect(link, operator, session.settings, note=note, bench=self._bench)
+            bench_link = self._bench.connect()
+            station = connect(bench_link, operator, session.settings, note=note, bench=self._bench)
         operator.tick = lambda: station.controller.poll(0.02)
         return station
 

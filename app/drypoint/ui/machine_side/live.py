@@ -38,13 +38,15 @@ class Live(QObject):
         self._shown: tuple[object, ...] = ()
         self._said: tuple[RunState, bool] | None = None
         self._at = ""
-        self._feed = 0
+        self._speeds = (0, 0, 0)
         self.placing: Rigid | None = None
         strip = desk.window.strip
         strip.hold.connect(lambda: self._send(lambda c: c.hold()))
         strip.resume.connect(lambda: self._send(lambda c: c.resume()))
         strip.stop.connect(self._stop)
         strip.feed_changed.connect(self._steer)
+        strip.spindle_changed.connect(self._steer_spindle)
+        strip.rapid_changed.connect(lambda percent: self._send(lambda c: c.override(rapid=percent)))
         desk.looked.connect(self._look)
 
     def _send(self, what: Callable[[Controller], None]) -> None:
@@ -69,6 +71,11 @@ class Live(QObject):
         feed = 100 if steps == 0 else min(200, max(10, now + 10 * steps))
         self._send(lambda controller: controller.override(feed=feed))
 
+    def _steer_spindle(self, steps: int) -> None:
+        now = self._desk.state.overrides[2]
+        speed = 100 if steps == 0 else min(200, max(10, now + 10 * steps))
+        self._send(lambda controller: controller.override(spindle=speed))
+
     def _look(self, state: MachineState) -> None:
         desk = self._desk
         known = desk.thread_.known
@@ -90,9 +97,9 @@ class Live(QObject):
         elif where != self._at:
             strip.show_where(where)
         self._at = where
-        if state.overrides[0] != self._feed:
-            self._feed = state.overrides[0]
-            strip.show_feed(self._feed)
+        if state.overrides != self._speeds:
+            self._speeds = state.overrides
+            strip.show_feed(*self._speeds)
 
     def _word(self, state: MachineState) -> RunState:
         if self._desk.asking and state.activity is Activity.AT_REST:

@@ -4,17 +4,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QCoreApplication, QObject
 
-from drypoint.machine.islands_plan import OUTER, Neighbours
+from drypoint.machine.islands_plan import OUTER, ClipStep, Neighbours, conclude, next_clip
 from drypoint.machine.islands_plan import Proof as TouchProof
+from drypoint.passes.reach import in_words
 from drypoint.progress import Progress
 from drypoint.session.actions import prove
 from drypoint.session.session import Session
 from drypoint.session.station import Station
 from drypoint.ui.canvas.content import Spot
 from drypoint.ui.canvas.pick import Picked
-from drypoint.ui.language.words import fill
+from drypoint.ui.language.words import fill, local
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.pages.passes import PassesPage
 from drypoint.ui.pages.proof import IslandLine, ProofPage
@@ -22,6 +23,12 @@ from drypoint.ui.parts.glyph import Mark
 
 CLIPS = 2
 """Places of the clip in one go; more follow when asked for."""
+
+ASKED = "asked"
+"""State of a pair between which a person wants another cut."""
+
+DOUBT = 0.01
+"""From this chance on it is said that a pair may be joined."""
 
 CHANGES = frozenset({"opened", "closed", "source", "settings", "pass", "island touch"})
 
@@ -38,12 +45,15 @@ class Standing:
         What the island check of the plan finds wrong.
     islands : int
         Islands that the plan gives.
+    step : ClipStep or None
+        Where the clip goes next and what is touched then; None where nothing is left to prove.
     """
 
     pairs: tuple[tuple[Neighbours, str], ...]
     flaws: tuple[tuple[tuple[str, ...], tuple[float, float], str], ...]
     islands: int
     touched: bool
+    step: ClipStep | None
 
 
 def stand(session: Session) -> Standing:
@@ -58,13 +68,16 @@ def stand(session: Session) -> Standing:
         states |= {tuple(nets): "unproved" for nets in record.data["unproved"]}
         states |= {tuple(nets): "proved" for nets in record.data["proved"]}
         states |= {tuple(one["nets"]): "joined" for one in record.data["joined"]}
+    states |= dict.fromkeys(prove.asked_again(session), ASKED)
     flaws = [
         *((one.nets, one.at, one.what) for one in check.shorts),
         *((one.nets, one.at, one.what) for one in check.opens),
         *((one.nets, one.at, one.what) for one in check.lost),
     ]
     pairs = tuple((pair, states.get(pair.nets, "unproved" if fresh else "")) for pair in plan.pairs)
-    return Standing(pairs, tuple(flaws), check.nets, fresh)
+    proof = conclude(plan.pairs, prove.seen_before(session))
+    step = next_clip(plan.pairs, proof, plan.places)
+    return Standing(pairs, tuple(flaws), check.nets, fresh, step)
 
 
 class Proving(QObject):
@@ -81,6 +94,7 @@ class Proving(QObject):
         page.touch_again.connect(lambda _line: self.touch(afresh=True))
         page.cut_again.connect(self.cut_again)
         page.check.connect(self.update_from_job)
+        page.clip_wanted.connect(self._show_clip)
         page.line_chosen.connect(self._follow)
         page.line_opened.connect(self._zoom)
         passes = desk.window.pages.widget(5)
@@ -146,6 +160,7 @@ class Proving(QObject):
         self.standing = found
         if found is None:
             self.page.show_islands("", "", ())
+            self.page.show_next("", "", "")
             return
         lines = [*(self._flaw(*flaw) for flaw in found.flaws), *(self._pair(*pair) for pair in found.pairs)]
         proved = sum(state == "proved" for _, state in found.pairs)
@@ -157,30 +172,59 @@ class Proving(QObject):
         else:
             text = self.tr("neighbouring pairs are proved apart by touch")
         self.page.show_islands(figure, text, lines)
+        self._say_next(found.step)
         self._judge()
 
-    def _flaw(self, nets: tuple[str, ...], at: tuple[float, float], what: str) -> IslandLine:
-        return IslandLine(
-            tuple(_outer(self, net) for net in nets), Mark.ERROR, self.tr("in the plan"), what, at
+    def _say_next(self, step: ClipStep | None) -> None:
+        """Where the clip goes next, and what it would prove."""
+        if step is None:
+            self.page.show_next("", "", "")
+            return
+        where = _outer(step.clip.net)
+        holder = self.tr("Next: hold a wire to {net}") if step.by_hand else self.tr("Next: the clip on {net}")
+        first = step.would_prove[0]
+        text = fill(
+            self.tr("{touches} pieces are touched, {gaps} gaps proved; first {a} – {b} of {gap:.2f} mm."),
+            touches=len(step.touches),
+            gaps=len(step.would_prove),
+            a=_outer(first.nets[0]),
+            b=_outer(first.nets[1]),
+            gap=first.gap,
         )
+        place = local(f"x {step.clip.at[0]:.1f}, y {step.clip.at[1]:.1f} mm")
+        self.page.show_next(holder.format(net=where), text, place)
+
+    def _show_clip(self) -> None:
+        step = None if self.standing is None else self.standing.step
+        if step is not None:
+            canvas = self._desk.window.canvas.canvas
+            canvas.set_chosen([step.clip.net], Spot(step.clip.at))
+            canvas.zoom_to_chosen()
+
+    def _flaw(self, nets: tuple[str, ...], at: tuple[float, float], what: str) -> IslandLine:
+        return IslandLine(tuple(_outer(net) for net in nets), Mark.ERROR, self.tr("in the plan"), what, at)
 
     def _pair(self, pair: Neighbours, state: str) -> IslandLine:
-        marks = {"proved": Mark.DONE, "joined": Mark.ERROR, "unproved": Mark.DOUBT, "": Mark.TO_DO}
+        marks = {"proved": Mark.DONE, "joined": Mark.ERROR, "unproved": Mark.DOUBT, ASKED: Mark.READY}
         said = {
             "proved": self.tr("proved apart"),
             "joined": self.tr("joined"),
             "unproved": self.tr("unproved"),
+            ASKED: self.tr("cut again next"),
             "": self.tr("not touched"),
         }
         gap = fill(self.tr("gap {gap:.2f} mm"), gap=pair.gap)
-        nets = (_outer(self, pair.nets[0]), _outer(self, pair.nets[1]))
-        return IslandLine(
-            nets, marks[state], said[state], gap, pair.at, touched=state in ("proved", "joined")
-        )
+        if pair.doubt >= DOUBT and state not in ("proved", "joined"):
+            gap = fill(
+                self.tr("gap {gap:.2f} mm, joined with {chance}"), gap=pair.gap, chance=in_words(pair.doubt)
+            )
+        nets = (_outer(pair.nets[0]), _outer(pair.nets[1]))
+        mark, touched = marks.get(state, Mark.TO_DO), state in ("proved", "joined")
+        return IslandLine(nets, mark, said[state], gap, pair.at, touched=touched)
 
     def _judge(self) -> None:
         usable = self._desk.station is not None and not self._desk.busy
-        left = self.standing is not None and any(state != "proved" for _, state in self.standing.pairs)
+        left = self.standing is not None and self.standing.step is not None
         self.page.rest_button.setEnabled(usable and left)
 
     # list and canvas
@@ -206,9 +250,14 @@ class Proving(QObject):
         return self._desk.window.pages.currentWidget() is self.page
 
 
-def _outer(speaker: QObject, net: str) -> str:
-    return speaker.tr("outside") if net == OUTER else net
+def _outer(net: str) -> str:
+    return _outside() if net == OUTER else net
 
 
 def _inner(net: str) -> str:
-    return OUTER if net == QObject().tr("outside") else net
+    return OUTER if net == _outside() else net
+
+
+def _outside() -> str:
+    """What the copper outside all nets is called."""
+    return QCoreApplication.translate("proof", "outside")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import datetime, timedelta
 
 import numpy as np
@@ -16,6 +17,7 @@ from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import run
 from drypoint.session.actions.measure import zero_spot
+from drypoint.session.facts import run_seconds
 from drypoint.session.session import Session
 from drypoint.session.sheet import clock
 from drypoint.session.station import Station
@@ -36,6 +38,9 @@ CONNECT = "connect"
 
 DEBOUNCE = 150
 """Changes of the job that come together are one, ms."""
+
+CABLE = 1.02
+"""From so many times the time of the moves on, the time of the lines is named as the limit."""
 
 CHANGES = frozenset(
     {
@@ -62,6 +67,11 @@ class Running(QObject):
     Signals
     -------
     listed(object) : the new `WorkList`
+
+    Attributes
+    ----------
+    before_cut : callable
+        From the job to what is done at the machine before anything is cut; None for nothing.
     """
 
     listed = Signal(object)
@@ -70,6 +80,7 @@ class Running(QObject):
         super().__init__(desk)
         self._desk = desk
         self.work: WorkList | None = None
+        self.before_cut: Callable[[Session], Callable[[Station], None] | None] = lambda session: None
         self._why = ""
         self._event: StreamEvent | None = None
         self._shown: StreamEvent | None = None
@@ -140,12 +151,14 @@ class Running(QObject):
         session, item = self._desk.bridge.session, self.following
         if session is None or item is None:
             return
-        put = self._desk.bit_in != item.program.bit.name
+        put, first = self._desk.bit_in != item.program.bit.name, self.before_cut(session)
 
         def work(station: Station, _progress: Progress) -> RunResult:
             if put:
                 run.ready_bit(session, station, item.program, zero_spot(session))
                 self._note_bit(item.program.bit)
+            if first is not None:
+                first(station)
             return run.run_item(session, station, item, on_event=self._take_event)
 
         self._begin(session, item.program)
@@ -273,8 +286,8 @@ class Running(QObject):
             start = self.tr("Change the bit, then start") if change else self.tr("Start")
             self.page.show_run(
                 title_of(item),
-                clock(program.seconds),
-                self.tr("expected"),
+                clock(run_seconds(program)),
+                self._expected(program),
                 rows,
                 self._tasks(),
                 ready=ready,
@@ -287,6 +300,12 @@ class Running(QObject):
                 self.tr("Nothing to run") if item is None else self.tr("Next: {t}").format(t=title_of(item))
             )
             strip.show_run(title, "" if item is None else item.program.bit.name, 0.0, "")
+
+    def _expected(self, program: Program) -> str:
+        """What the time is, and whether the cable is slower than the machine."""
+        if run_seconds(program) > program.seconds * CABLE:
+            return self.tr("expected; the cable is the limit: so many short lines take longer than the moves")
+        return self.tr("expected")
 
     def _say_notes(self, broken: bool, connected: bool) -> None:
         work = self.work
@@ -329,7 +348,7 @@ class Running(QObject):
 
     def _task(self, item: WorkItem) -> Task:
         mark = Mark.DONE if item.done else (Mark.READY if item is self.following else Mark.TO_DO)
-        return Task(title_of(item), mark, clock(item.program.seconds))
+        return Task(title_of(item), mark, clock(run_seconds(item.program)))
 
     def _show_progress(self) -> None:
         """While something runs: from what came in since the last look."""

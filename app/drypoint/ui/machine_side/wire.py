@@ -16,6 +16,7 @@ from drypoint.ui.machine_side.jogging import Jogging
 from drypoint.ui.machine_side.live import Live
 from drypoint.ui.machine_side.pausing import Pausing
 from drypoint.ui.machine_side.placing import present_placing
+from drypoint.ui.machine_side.preparing import Preparing
 from drypoint.ui.machine_side.proving import Proving
 from drypoint.ui.machine_side.reference import Referencing
 from drypoint.ui.machine_side.rehearsing import Rehearsing
@@ -47,6 +48,7 @@ class MachineSide(QObject):
         self.referencing = Referencing(self.desk)
         self.running = Running(self.desk)
         self.pausing = Pausing(self.desk, self.running)
+        self.preparing = Preparing(self.desk, self.running)
         self.remapping = Remapping(self.desk, self.running)
         self.proving = Proving(self.desk)
         self.doubting = Doubting(self.desk, self.running.page, self.proving.page)

@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from drypoint.errors import PlanError
 from drypoint.job.journal import RunRecord
+from drypoint.machine.sender import line_seconds
 from drypoint.program.model import Program
 from drypoint.program.time import move_times
 from drypoint.progress import Progress
@@ -107,6 +108,10 @@ def clockwork(session: Session, program: Program) -> Clockwork:
     moving = program.line_move >= 0
     by_line, cut = np.zeros(len(program.lines)), np.zeros(len(program.lines))
     by_line[moving], cut[moving] = times[program.line_move[moving]], steps[program.line_move[moving]]
+    over = max(0.0, line_seconds(program.lines) - float(by_line.sum()))  # where the cable is the limit
+    by_line += (
+        over * np.array([len(line) + 1 for line in program.lines]) / max(sum(map(len, program.lines)), 1)
+    )
     after = np.concatenate(([0.0], np.cumsum(by_line)))
     done = np.concatenate(([0.0], np.cumsum(cut)))
     return Clockwork(after, done / max(done[-1], 1e-9))

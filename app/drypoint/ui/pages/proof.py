@@ -129,6 +129,7 @@ class ProofPage(Page):
     line_opened(object) : Enter or double click; the canvas zooms
     cut_again(object), touch_again(object) : `IslandLine`
     touch_rest(), print_report(), check()
+    clip_wanted() : show where the clip goes next
     """
 
     line_chosen = Signal(object)
@@ -138,6 +139,7 @@ class ProofPage(Page):
     touch_rest = Signal()
     print_report = Signal()
     check = Signal()
+    clip_wanted = Signal()
 
     def __init__(self, theme: Theme) -> None:
         super().__init__(theme, "")
@@ -168,6 +170,9 @@ class ProofPage(Page):
         self.add(self._doubt)
         self.add(self._figure)
         self.add(self._counts)
+        self._next = Note("plain", "")
+        self._next.hide()
+        self.add(self._next)
         self.add(self.filters)
         self.body.addWidget(self.list, 1)
         self.fill_height()
@@ -187,6 +192,7 @@ class ProofPage(Page):
         self.rest_button.clicked.connect(self.touch_rest)
         self.check_button.clicked.connect(self.check)
         self.print_button.clicked.connect(self.print_report)
+        self._next.where_clicked.connect(self.clip_wanted)
 
     def show_islands(self, figure: str, text: str, lines: Sequence[IslandLine]) -> None:
         """Show results; worst first."""
@@ -207,6 +213,12 @@ class ProofPage(Page):
         self.rest_button.setText(other if rest else self.tr("All are touched"))
         self.rest_button.setEnabled(rest > 0)
         self._filter()
+
+    def show_next(self, what: str, text: str, where: str) -> None:
+        """Where the clip goes next and what that would prove; empty hides it."""
+        self._next.setVisible(bool(what))
+        if what:
+            self._next.say("plain", what, text, where=where)
 
     def show_doubt(self, titles: str, why: str) -> None:
         """What was cut since a check failed; empty hides it."""
