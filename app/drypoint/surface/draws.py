@@ -18,6 +18,7 @@ from numpy.typing import NDArray
 from drypoint.geometry.points import Points
 from drypoint.surface.kernel import covariance, trend
 from drypoint.surface.kriging import Conditioned
+from drypoint.surface.waves import Waves
 
 _FEATURES = 384
 """Waves per part: draws are Gaussian to within a few per cent in their far tails."""
@@ -50,6 +51,7 @@ class Draws:
     touched: Points
     heights: NDArray[np.float64]
     centre: NDArray[np.float64]
+    waves: Waves
 
     def at(self, places: Points, count: int, seed: int) -> NDArray[np.float64]:
         """(count, N) heights at ``places`` (N, 2)."""
@@ -63,7 +65,7 @@ class Draws:
         self, member: Conditional, places: Points, count: int, rng: np.random.Generator
     ) -> NDArray[np.float64]:
         everywhere = np.vstack((places, self.touched))
-        prior = _prior_draws(member.theta, everywhere, count, rng)
+        prior = _prior_draws(member.theta, everywhere, count, rng) + self.waves.draws(everywhere, count, rng)
         terms = trend(everywhere, self.centre)
         prior += (terms @ rng.standard_normal((terms.shape[1], count))).T
         here, there = prior[:, : len(places)], prior[:, len(places) :]
@@ -74,6 +76,7 @@ class Draws:
         inner = member.given.half(missing)
         own = terms[len(places) :]
         cross = covariance(member.theta, places, self.touched) + terms[: len(places)] @ own.T
+        cross += self.waves.covariance(places, self.touched)
         return np.asarray(here + inner.T @ member.given.half(cross))
 
 

@@ -18,6 +18,7 @@ from drypoint.geometry.points import Points
 from drypoint.progress import Progress
 from drypoint.surface.kernel import Gaps, Prior, trend
 from drypoint.surface.kriging import Conditioned
+from drypoint.surface.waves import Waves
 
 _DRAWS = 64
 _TAIL = 6.0
@@ -32,7 +33,7 @@ class Evidence:
 
     gaps: Gaps
     fixed: NDArray[np.float64]
-    """Covariance that no parameter changes: trend, and what single touches are trusted less."""
+    """Covariance that no parameter changes: trend, waves, what single touches are trusted less."""
     heights: NDArray[np.float64]
     prior: Prior
 
@@ -44,10 +45,13 @@ class Evidence:
         centre: NDArray[np.float64],
         prior: Prior,
         extra: NDArray[np.float64] | None = None,
+        waves: Waves | None = None,
     ) -> Evidence:
         """For touches at ``points`` (N, 2) of ``heights`` (N,), mm, with ``extra`` variance (N,)."""
         terms = trend(points, centre)
         fixed = terms @ terms.T
+        if waves is not None:
+            fixed += waves.covariance(points, points)
         if extra is not None:
             fixed[np.diag_indices_from(fixed)] += extra
         return cls(Gaps.of(points), fixed, heights, prior)

@@ -20,6 +20,7 @@ from drypoint.surface.kernel import Prior, covariance, trend
 from drypoint.surface.kriging import Conditioned
 from drypoint.surface.lattice import Lattice, spanning
 from drypoint.surface.outliers import cleaned
+from drypoint.surface.waves import MOST, Waves, next_wave
 from drypoint.wording import say
 
 SAMPLES = 10
@@ -74,13 +75,16 @@ class Surface:
         Spread of a repeated touch, mm.
     prior : Prior
         What the parameters were expected to be.
+    waves : Waves
+        Ripple of one period all over the board, where the touches show some.
     """
 
     def __init__(self, touches: Points, rejected: NDArray[np.int64], members: tuple[Member, ...],
-                 centre: NDArray[np.float64], level: float, prior: Prior) -> None:  # fmt: skip
+                 centre: NDArray[np.float64], level: float, prior: Prior, waves: Waves) -> None:  # fmt: skip
         self.touches = touches
         self.rejected = rejected
         self.prior = prior
+        self.waves = waves
         self._members = members
         self._centre = centre
         self._level = level
@@ -171,12 +175,14 @@ class Surface:
         first, second = _plane_points(a), _plane_points(b)
         terms_a, terms_b = trend(first, self._centre), trend(second, self._centre)
         own = trend(self._used, self._centre)
-        total = np.zeros((len(first), len(second)))
+        common_a = terms_a @ own.T + self.waves.covariance(first, self._used)
+        common_b = terms_b @ own.T + self.waves.covariance(second, self._used)
+        total = terms_a @ terms_b.T + self.waves.covariance(first, second)
         means_a, means_b = [], []
         for m in self._members:
-            cross_a = covariance(m.theta, first, self._used) + terms_a @ own.T
-            cross_b = covariance(m.theta, second, self._used) + terms_b @ own.T
-            prior = covariance(m.theta, first, second) + terms_a @ terms_b.T
+            cross_a = covariance(m.theta, first, self._used) + common_a
+            cross_b = covariance(m.theta, second, self._used) + common_b
+            prior = covariance(m.theta, first, second)
             total += m.weight * (prior - m.given.half(cross_a).T @ m.given.half(cross_b))
             means_a.append(m.given.mean(cross_a))
             means_b.append(m.given.mean(cross_b))
@@ -187,7 +193,7 @@ class Surface:
 
     def joint_samples(self, points: ArrayLike, count: int, seed: int = 0) -> NDArray[np.float64]:
         """(count, N) heights drawn jointly at ``points`` (N, 2), mm: each is one possible surface."""
-        draws = Draws(self._members, self._used, self._heights(), self._centre)
+        draws = Draws(self._members, self._used, self._heights(), self._centre, self.waves)
         return draws.at(_plane_points(points), count, seed) + self._level
 
     @property
@@ -226,16 +232,16 @@ class Surface:
 
     def _exact_block(self, places: Points, progress: Progress) -> NDArray[np.float64]:
         terms = trend(places, self._centre)
-        own = trend(self._used, self._centre)
-        prior_trend = (terms * terms).sum(axis=1)
+        common = terms @ trend(self._used, self._centre).T + self.waves.covariance(places, self._used)
+        prior_common = (terms * terms).sum(axis=1) + self.waves.variance
         means = np.empty((len(self._members), len(places)))
         variances = np.empty_like(means)
         for k, m in enumerate(self._members):
             progress.step(0.0, "predicting the surface")
-            cross = covariance(m.theta, places, self._used) + terms @ own.T
+            cross = covariance(m.theta, places, self._used) + common
             sizes = np.exp(m.theta)
             means[k] = m.given.mean(cross)
-            variances[k] = m.given.variance(cross, sizes[0] ** 2 + sizes[3] ** 2 + prior_trend)
+            variances[k] = m.given.variance(cross, sizes[0] ** 2 + sizes[3] ** 2 + prior_common)
         weights = np.array([m.weight for m in self._members])
         mean = weights @ means
         variance = weights @ (variances + (means - mean) ** 2)
@@ -288,23 +294,56 @@ def fit_surface(
     centre = 0.5 * (points[:, :2].min(axis=0) + points[:, :2].max(axis=0))
     level = float(np.median(points[:, 2]))
     told.step(0.0, "fitting the surface")
-    rejected, best = cleaned(points, level, centre, expected, extra, told)
-    kept = np.delete(np.arange(len(points)), rejected)
-    evidence = ev.Evidence.of(points[kept, :2], points[kept, 2] - level, centre, expected, extra[kept])
+    rejected, evidence, best, waves = _explained(points, level, centre, expected, extra, told)
     thetas, weights = ev.samples(evidence, best, SAMPLES, seed, told)
     members = tuple(
         Member(theta, float(weight), evidence.condition(theta))
         for theta, weight in zip(thetas, weights, strict=True)
     )
     told.step(1.0, "surface fitted")
-    return Surface(points, rejected, members, centre, level, expected)
+    return Surface(points, rejected, members, centre, level, expected, waves)
+
+
+def _explained(
+    points: Points,
+    level: float,
+    centre: NDArray[np.float64],
+    prior: Prior,
+    extra: NDArray[np.float64],
+    progress: Progress,
+) -> tuple[NDArray[np.int64], ev.Evidence, NDArray[np.float64], Waves]:
+    """Wrong touches, what the others say, the most likely parameters, and the waves in them.
+
+    With a wave known the rest is smoother, so touches are judged anew.
+    """
+    waves = Waves.none()
+    rejected, best = cleaned(points, level, centre, prior, extra, progress)
+
+    def told_by_the_others() -> ev.Evidence:
+        kept = np.delete(np.arange(len(points)), rejected)
+        return ev.Evidence.of(points[kept, :2], points[kept, 2] - level, centre, prior, extra[kept], waves)
+
+    evidence = told_by_the_others()
+    while len(waves) < MOST:
+        kept = np.delete(points, rejected, axis=0)
+        vector = next_wave(evidence.condition(best), kept[:, :2], progress)
+        if vector is None:
+            break
+        waves = waves.with_one(vector)
+        evidence = told_by_the_others()
+        best = ev.mode(evidence, best, progress)
+    if len(waves):
+        rejected, best = cleaned(points, level, centre, prior, extra, progress, waves)
+        evidence = told_by_the_others()
+    return rejected, evidence, best, waves
 
 
 def _unmeasured(prior: Prior) -> Surface:
     """No touches: z = 0 with the spread the priors give."""
     empty = Conditioned(np.zeros((0, 0)), np.zeros(0))
     member = Member(prior.start, 1.0, empty)
-    return Surface(as_points([], 3), np.zeros(0, dtype=np.int64), (member,), np.zeros(2), 0.0, prior)
+    nothing = np.zeros(0, dtype=np.int64)
+    return Surface(as_points([], 3), nothing, (member,), np.zeros(2), 0.0, prior, Waves.none())
 
 
 def _give_variance(give: ArrayLike | None, count: int) -> NDArray[np.float64]:

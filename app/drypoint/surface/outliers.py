@@ -13,6 +13,7 @@ from drypoint.geometry.points import Points
 from drypoint.progress import Progress
 from drypoint.surface.evidence import Evidence, mode
 from drypoint.surface.kernel import Prior
+from drypoint.surface.waves import Waves
 
 LIMIT = 3.1
 """Standard deviations from what the others predict: one good touch in five hundred."""
@@ -30,6 +31,7 @@ def cleaned(
     prior: Prior,
     extra: NDArray[np.float64],
     progress: Progress,
+    waves: Waves | None = None,
 ) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
     """Indices of wrong touches (sorted) and the most likely parameters without them.
 
@@ -39,13 +41,14 @@ def cleaned(
     level : float
         Height taken off before fitting, mm.
     extra : (N,) variance added per touch, mm²
+    waves : those that were found, if any
     """
     heights = points[:, 2] - level
     kept = np.arange(len(points))
     best = prior.start
     most = int(_SHARE * len(points)) if len(points) >= _ENOUGH else 0
     for _ in range(_ROUNDS):
-        evidence = Evidence.of(points[kept, :2], heights[kept], centre, prior, extra[kept])
+        evidence = Evidence.of(points[kept, :2], heights[kept], centre, prior, extra[kept], waves)
         best = mode(evidence, best, progress)
         wrong = _worst(evidence, best, most - (len(points) - len(kept)))
         if not len(wrong):
