@@ -8,6 +8,7 @@ from __future__ import annotations
 import argparse
 import json
 import logging
+import math
 import os
 import sys
 import tempfile
@@ -38,7 +39,13 @@ def _parser() -> argparse.ArgumentParser:
     parser.add_argument("--log", action="store_true", help="say on stderr what happens inside")
     verbs = parser.add_subparsers(dest="verb", metavar="command")
     one = verbs.add_parser("prepare", help="import design files, plan and check the cuts")
-    one.add_argument("paths", nargs="+", type=Path, metavar="PATH", help="folder, files or a zip")
+    one.add_argument(
+        "paths",
+        nargs="+",
+        type=Path,
+        metavar="PATH",
+        help="folder, files or a zip; two or more folders or zips with the same copper are several boards",
+    )
     one.add_argument("--job", required=True, type=Path, metavar="J", help="job file to make")
     one.add_argument("--side", choices=[side.value for side in Side], help="copper to mill")
     one.add_argument("--tip", type=float, metavar="MM", help="flat of the V-bit's tip")
@@ -48,6 +55,14 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--coating", default="", metavar="NAME", help="coating that a laser marks the legend on")
     one.add_argument(
         "--declared-safe", action="store_true", help="its maker declares that coating safe for laser work"
+    )
+    one.add_argument(
+        "--at",
+        action="append",
+        type=_place,
+        default=[],
+        metavar="X,Y[,DEG]",
+        help="place (mm) and turn of a board among the boards; once for each, or for each copy of one",
     )
     one = verbs.add_parser("rehearse", help="run the whole job on the bench")
     one.add_argument("job", type=Path)
@@ -70,6 +85,14 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
+def _place(text: str) -> tuple[float, float, float]:
+    """Where a board lies, as it is written on the command line."""
+    parts = [float(part) for part in text.split(",")]
+    if len(parts) not in (2, 3) or not all(map(math.isfinite, parts)):
+        raise argparse.ArgumentTypeError(f"{text!r} is no place: give X,Y or X,Y,DEG")
+    return parts[0], parts[1], parts[2] if len(parts) == 3 else 0.0
+
+
 def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]] | None:
     """The work of a command that needs no window; None for the window."""
     verb = words.verb
@@ -85,6 +108,7 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
             both_sides=words.both_sides,
             coating=words.coating,
             declared_safe=words.declared_safe,
+            places=words.at,
             progress=told,
         )
     if verb == "rehearse":

@@ -100,5 +100,5 @@ def test_the_demo_board_twice(hive_scale: Path, tmp_path: Path) -> None:
     session.change("Two", copies=CopySettings(2, 1, 4.0))
     board = session.derived.board(session.snapshot)
     assert {name.split(":", 1)[0] for name in board.nets} == {"1", "2"}
-    assert len(board.rivets) == 2 * len(session.derived.design(session.snapshot).rivets) == 16
+    assert len(board.rivets) == 2 * len(session.derived.designs(session.snapshot)[""].rivets) == 16
     session.close()

@@ -14,12 +14,16 @@ from drypoint.session.commands import prepare, show_job
 from drypoint.session.derive import Derived
 from drypoint.session.export import programs
 from drypoint.session.session import Session
-from drypoint.session.settings import CopySettings, ImportedSettings, ToolChoice
+from drypoint.session.settings import CopySettings, FileUse, ImportedSettings, ProgramUse, ToolChoice
 from drypoint.session.work import WorkKind, later_work
 
 _HOLES = "G21 G90\nT1 M6\nF60\n" + "".join(f"G0 X{x} Y5 Z1\nG1 Z-1.8\nG0 Z1\n" for x in (5, 10, 15)) + "M2\n"
 _GROOVES = "G21 G90\nF200\nG0 X12.5 Y-2 Z1\nG1 Z-0.08\nY12\nG0 Z1\nX3 Y3\nG1 Z-.08\nX7\nG0 Z1\nM2\n"
 _OUTLINE = "G21 G90\nT3 M6\nF100\nG0 X-1 Y-1 Z1\nG1 Z-1.8\nX21\nY11\nX-1\nY-1\nG0 Z1\nM2\n"
+
+
+def _used(name: str, use: ProgramUse) -> ImportedSettings:
+    return ImportedSettings(uses=(FileUse(name, use),))
 
 
 def _job(folder: Path, design: Path, **files: str) -> Session:
@@ -106,7 +110,7 @@ def test_a_tool_nobody_can_know_is_asked_for(small_design: Path, tmp_path: Path)
     assert not _ready(session)
     session.change("Choose", imported=ImportedSettings(bits=(ToolChoice("holes.nc", 1, "Drill 1.0 mm"),)))
     assert [program.bit.name for program in _ready(session)] == ["Drill 1.0 mm"]
-    session.change("Leave out", imported=ImportedSettings(left_out=("holes.nc",)))
+    session.change("Leave out", imported=_used("holes.nc", ProgramUse.LEFT_OUT))
     assert not _ready(session)
     session.close()
 
@@ -119,7 +123,7 @@ def _ready(session: Session) -> list[object]:
 def test_grooves_of_a_program_take_the_place_of_ours(small_design: Path, tmp_path: Path) -> None:
     """One cut between the two nets, one through a track: the island check judges the program's grooves."""
     session = _job(tmp_path, small_design, grooves=_GROOVES)
-    session.change("Use", imported=ImportedSettings(grooves="grooves.nc"))
+    session.change("Use", imported=_used("grooves.nc", ProgramUse.GROOVES))
     cuts = session.derived.cuts(session.snapshot)
     drawn = shapely.union_all([shapely.LineString(line) for line in cuts.grooves.lines])
     wanted = shapely.MultiLineString([[(12.5, -2), (12.5, 12)], [(3, 3), (7, 3)]])
@@ -130,11 +134,11 @@ def test_grooves_of_a_program_take_the_place_of_ours(small_design: Path, tmp_pat
 
 def test_an_outline_of_a_program_comes_last_and_alone(small_design: Path, tmp_path: Path) -> None:
     session = _job(tmp_path, small_design, out=_OUTLINE)
-    session.change("Use", imported=ImportedSettings(outline="out.nc"))
+    session.change("Use", imported=_used("out.nc", ProgramUse.OUTLINE))
     items = later_work(session.derived, session.snapshot)
     assert items[-1].kind is WorkKind.READY
     assert not [item for item in items if item.kind is WorkKind.OUTLINE]
-    session.change("Use another", imported=ImportedSettings(outline="gone.nc"))
+    session.change("Use another", imported=_used("gone.nc", ProgramUse.OUTLINE))
     with pytest.raises(PlanError, match="outline cannot be run"):
         later_work(session.derived, session.snapshot)
     session.close()
@@ -143,7 +147,7 @@ def test_an_outline_of_a_program_comes_last_and_alone(small_design: Path, tmp_pa
 def test_chosen_grooves_that_are_not_there(small_design: Path, tmp_path: Path) -> None:
     session = _job(tmp_path, small_design, holes=_HOLES, bad="G21\nG1 X\nM2\n")
     for name, kind in (("gone.nc", InputError), ("bad.nc", InputError), ("holes.nc", PlanError)):
-        session.change("Use", imported=ImportedSettings(grooves=name))
+        session.change("Use", imported=_used(name, ProgramUse.GROOVES))
         with pytest.raises(kind):
             Derived().cuts(session.snapshot)
     session.close()

@@ -11,6 +11,7 @@ from drypoint.board.gerber import GerberLayer, read_gerber
 from drypoint.board.hole_nets import pad_hits
 from drypoint.board.model import Finding, Hole, LayerFile, Role, Side, Slot
 from drypoint.board.netlist import Netlist, read_netlist
+from drypoint.board.outline import Outline, outline_of
 from drypoint.board.roles import ASKED, kind_of
 from drypoint.errors import InputError
 from drypoint.progress import Progress
@@ -24,9 +25,9 @@ _DRILLS = (Role.DRILL, Role.DRILL_PLATED, Role.DRILL_UNPLATED)
 
 @dataclass(slots=True, eq=False)
 class Layers:
-    """What was read, and what there is to say about it."""
+    """What was read, and what there is to say about it; ``milled`` is None for programs alone."""
 
-    milled: GerberLayer
+    milled: GerberLayer | None = None
     other: GerberLayer | None = None
     outline: GerberLayer | None = None
     legend: GerberLayer | None = None
@@ -45,17 +46,20 @@ def read_layers(
     Raises
     ------
     InputError
-        With file and line; also where the copper of the milled side is missing.
+        With file and line; also where the copper of the milled side is missing, unless there is no
+        copper at all but a ready-made program.
     """
     step = progress.step if progress is not None else _no_step
     findings: list[Finding] = []
     near = Role.COPPER_BOTTOM if side is Side.BOTTOM else Role.COPPER_TOP
     far = Role.COPPER_TOP if side is Side.BOTTOM else Role.COPPER_BOTTOM
     copper = _one(roles, near, findings)
-    if copper is None:
+    layers = Layers(findings=findings)
+    if copper is not None:
+        step(0.05, say("Reading {copper}", copper=copper))
+        layers.milled = _gerber(files, copper, findings, CHORD, progress)
+    elif not _programs_alone(roles):
         raise _no_copper(roles, side)
-    step(0.05, say("Reading {copper}", copper=copper))
-    layers = Layers(_gerber(files, copper, findings, CHORD, progress), findings=findings)
     if (name := _one(roles, far, findings)) is not None:
         step(0.2, say("Reading {name}", name=name))
         layers.other = _gerber(files, name, findings, CHORD, progress)
@@ -75,6 +79,23 @@ def read_layers(
         if item.reason == ASKED
     ]
     return layers
+
+
+def drawn_outline(layers: Layers) -> Outline | None:
+    """The outline that the outline layer draws; a finding where it draws none."""
+    if layers.outline is None:
+        return None
+    found = outline_of(layers.outline)
+    if found is None:
+        what = "The outline layer holds no closed loop."
+        layers.findings.append(Finding("outline open", what, layers.outline.name))
+    return found
+
+
+def _programs_alone(roles: Sequence[LayerFile]) -> bool:
+    """Whether there are ready-made programs and no copper."""
+    found = {item.role for item in roles}
+    return Role.GCODE in found and not found & {Role.COPPER_TOP, Role.COPPER_BOTTOM, Role.COPPER_INNER}
 
 
 def _no_step(done: float, text: str = "") -> None:

@@ -7,28 +7,26 @@ lower left of the outline.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from pathlib import Path
 
-import numpy as np
-import shapely
-from numpy.typing import NDArray
-from shapely import Geometry, Polygon
+from shapely import Polygon
 
 from drypoint.board.archive import gather
 from drypoint.board.copper import NetCopper, net_copper
+from drypoint.board.frame import Frame
+from drypoint.board.gerber import GerberLayer
 from drypoint.board.hole_nets import NetFinder, with_nets
-from drypoint.board.layers import Layers, read_layers
+from drypoint.board.layers import Layers, drawn_outline, read_layers
 from drypoint.board.links import link_wires
-from drypoint.board.model import Board, Finding, Hole, LayerFile, Role, Side, Slot
+from drypoint.board.model import Board, Finding, LayerFile, Role, Side
 from drypoint.board.netlist_check import netlist_findings
-from drypoint.board.outline import MARGIN, Outline, hull_outline, outline_of, stated_outline
+from drypoint.board.outline import MARGIN, Outline, hull_outline, stated_outline
+from drypoint.board.programs import board_of_programs
 from drypoint.board.registration import fit_findings
 from drypoint.board.roles import recognise_files
 from drypoint.errors import InputError
-from drypoint.geometry.points import as_points
-from drypoint.geometry.rigid import Rigid
 from drypoint.progress import Progress
 from drypoint.wording import say
 
@@ -91,11 +89,13 @@ def load_board_from_bytes(
         raise InputError("The file is empty.", next(iter(files)), "Export it again from the CAD program.")
     recognised = tuple(_overruled(item, roles or {}) for item in recognise_files(files))
     layers = read_layers(files, recognised, side, progress)
+    if layers.milled is None:
+        return board_of_programs(name or "board", files, recognised, layers, side)
     if progress is not None:
         progress.step(0.45, "Joining copper to nets")
     inner = progress.part(0.45, 0.8) if progress is not None else None
     copper = net_copper(layers.milled, layers.other, layers.netlist, layers.holes, side, inner)
-    outline = _outline(layers, copper, files, recognised)
+    outline = _outline(layers, layers.milled, copper, files)
     if progress is not None:
         progress.step(0.8, "Putting the board together")
     board = _assemble(name or "board", side, layers, copper, outline, recognised)
@@ -125,22 +125,17 @@ def _common(names: Sequence[str]) -> str:
     return first[: same.index(False) if False in same else len(same)]
 
 
-def _outline(
-    layers: Layers, copper: NetCopper, files: Mapping[str, bytes], roles: Sequence[LayerFile]
-) -> Outline:
-    if layers.outline is not None:
-        found = outline_of(layers.outline)
-        if found is not None:
-            return found
-        what = "The outline layer holds no closed loop."
-        layers.findings.append(Finding("outline open", what, layers.outline.name))
-    stated = stated_outline(files[layers.milled.name].decode("latin-1"))
+def _outline(layers: Layers, milled: GerberLayer, copper: NetCopper, files: Mapping[str, bytes]) -> Outline:
+    found = drawn_outline(layers)
+    if found is not None:
+        return found
+    stated = stated_outline(files[milled.name].decode("latin-1"))
     if stated is not None:
         what = "There is no outline layer; the size is the one the copper layer states in a comment."
-        return Outline(stated, (Finding("no outline", what, layers.milled.name),))
+        return Outline(stated, (Finding("no outline", what, milled.name),))
     hull = hull_outline([*copper.milled.values(), *copper.other.values()])
     if hull is None:
-        raise InputError("The copper layer is empty and there is no outline.", layers.milled.name)
+        raise InputError("The copper layer is empty and there is no outline.", milled.name)
     what = say("There is no outline: a rectangle {margin:g} mm round the copper is used.", margin=MARGIN)
     return Outline(hull, (Finding("no outline", what, hint="Choose the outline's file, or keep this."),))
 
@@ -153,7 +148,7 @@ def _assemble(
     outline: Outline,
     files: tuple[LayerFile, ...],
 ) -> Board:
-    frame = _Frame(outline.polygon, side)
+    frame = Frame(outline.polygon, mirror=side is Side.BOTTOM)
     nets = frame.shapes(copper.milled)
     other = frame.shapes(copper.other)
     edge = frame.shape(outline.polygon)
@@ -187,38 +182,3 @@ def _assemble(
         findings=tuple(findings),
         to_design=frame.to_design,
     )
-
-
-class _Frame:
-    """From the design's coordinates to the board frame."""
-
-    def __init__(self, outline: Polygon, side: Side) -> None:
-        x0, y0, x1, _ = outline.bounds
-        mirror = side is Side.BOTTOM
-        self._scale = np.array([-1.0 if mirror else 1.0, 1.0])
-        self._shift = np.array([x1 if mirror else -x0, -y0])
-        self.to_design = Rigid(0.0, (x1 if mirror else x0, y0), mirror)
-
-    def points(self, points: NDArray[np.float64]) -> NDArray[np.float64]:
-        moved: NDArray[np.float64] = points * self._scale + self._shift
-        return moved
-
-    def place(self, at: tuple[float, float]) -> tuple[float, float]:
-        x, y = self.points(np.array([at]))[0]
-        return float(x), float(y)
-
-    def shape(self, shape: Geometry) -> Geometry:
-        moved: Callable[[NDArray[np.float64]], NDArray[np.float64]] = self.points
-        return shapely.transform(shape, moved)
-
-    def shapes(self, shapes: Mapping[str, Geometry]) -> dict[str, Geometry]:
-        return {name: self.shape(shape) for name, shape in shapes.items()}
-
-    def holes(self, holes: Sequence[Hole]) -> list[Hole]:
-        if not holes:
-            return []
-        places = self.points(np.array([(hole.x, hole.y) for hole in holes])).tolist()
-        return [replace(hole, x=x, y=y) for hole, (x, y) in zip(holes, places, strict=True)]
-
-    def slots(self, slots: Sequence[Slot]) -> list[Slot]:
-        return [replace(slot, path=as_points(self.points(slot.path))) for slot in slots]

@@ -7,7 +7,7 @@ and proves each by itself. The outline has one piece per board.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Container, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import combinations
 
@@ -51,10 +51,10 @@ def in_rows(board: Board, columns: int, rows: int, gap: float) -> tuple[PlacedBo
     if columns < 1 or rows < 1 or columns * rows > MOST:
         raise PlanError(
             say("Copies must number 1 to {most}.", most=MOST),
-            say("Copies: {columns} × {rows}", columns=columns, rows=rows),
+            say("Boards on the blank: {columns} × {rows}", columns=columns, rows=rows),
         )
     if not (math.isfinite(gap) and gap >= 0.0):
-        raise PlanError("The gap between copies cannot be below 0.", "Copies")
+        raise PlanError("The gap between copies cannot be below 0.", "Boards on the blank")
     step_x, step_y = board.width + gap, board.height + gap
     return tuple(
         PlacedBoard(board, column * step_x, row * step_y) for row in range(rows) for column in range(columns)
@@ -80,7 +80,7 @@ def panel_of(placed: Sequence[PlacedBoard], *, gap: float = 0.0, name: str | Non
         If there is none, or two outlines come nearer than ``gap``.
     """
     if not placed:
-        raise PlanError("There is no board on the blank.", "Copies")
+        raise PlanError("There is no board on the blank.", "Boards on the blank")
     if len(placed) == 1 and placed[0].angle == 0.0:
         return placed[0].board
     moves = moves_of(placed)
@@ -96,7 +96,7 @@ def panel_of(placed: Sequence[PlacedBoard], *, gap: float = 0.0, name: str | Non
         side=_one_side(placed),
         outline=MultiPolygon(outlines) if len(outlines) > 1 else outlines[0],
         nets=_merged(copy.nets(copy.board.nets) for copy in copies),
-        net_source=first.board.net_source,
+        net_source=next((one.board.net_source for one in placed if one.board.nets), first.board.net_source),
         holes=tuple(hole for copy in copies for hole in copy.holes(copy.board.holes)),
         slots=tuple(slot for copy in copies for slot in copy.slots()),
         other_copper=_merged(copy.nets(copy.board.other_copper) for copy in copies),
@@ -119,6 +119,13 @@ def moves_of(placed: Sequence[PlacedBoard]) -> list[Rigid]:
         corners.append((one.x, one.y))
     x, y = np.min(corners, axis=0)
     return [Rigid(move.angle, (move.offset[0] - float(x), move.offset[1] - float(y))) for move in moves]
+
+
+def nets_of_boards(board: Board, numbers: Container[int]) -> dict[str, Geometry]:
+    """The nets of the boards with these numbers (from 1) among those on the blank."""
+    if len(board.outlines) == 1:
+        return dict(board.nets) if 1 in numbers else {}
+    return {name: shape for name, shape in board.nets.items() if int(name.partition(":")[0]) in numbers}
 
 
 class _Copy:
@@ -165,18 +172,31 @@ class _Copy:
 
 def _check_apart(copies: Sequence[_Copy], gap: float) -> None:
     edges = [copy.shape(shapely.union_all(copy.board.outlines)) for copy in copies]
-    for (a, one), (b, other) in combinations(enumerate(edges, 1), 2):
+    several = len(_one_of_each(copies)) > 1
+    called = [
+        f"{number} ({copy.board.name})" if several else f"{number}" for number, copy in enumerate(copies, 1)
+    ]
+    for (a, one), (b, other) in combinations(enumerate(edges), 2):
         near = float(shapely.distance(one, other))
-        if near < gap - 1e-6 or near == 0.0:
+        if near == 0.0:
+            overlaps = shapely.area(shapely.intersection(one, other)) > 0.0
+            raise PlanError(
+                say("Boards {a} and {b} overlap.", a=called[a], b=called[b])
+                if overlaps
+                else say("Boards {a} and {b} touch.", a=called[a], b=called[b]),
+                "Boards on the blank",
+                say("Move one; the end mill that cuts them out needs {gap:.2f} mm between them.", gap=gap),
+            )
+        if near < gap - 1e-6:
             raise PlanError(
                 say(
                     "Boards {a} and {b} lie {near:.2f} mm apart; {gap:.2f} mm are needed.",
-                    a=a,
-                    b=b,
+                    a=called[a],
+                    b=called[b],
                     near=near,
                     gap=gap,
                 ),
-                "Copies",
+                "Boards on the blank",
                 "Widen the gap: the end mill that cuts them out runs between them.",
             )
 
@@ -184,7 +204,7 @@ def _check_apart(copies: Sequence[_Copy], gap: float) -> None:
 def _one_side(placed: Sequence[PlacedBoard]) -> Side:
     sides = {one.board.side for one in placed}
     if len(sides) > 1:
-        raise PlanError("The boards on a blank must all be milled from one side.", "Copies")
+        raise PlanError("The boards on a blank must all be milled from one side.", "Boards on the blank")
     return placed[0].board.side
 
 

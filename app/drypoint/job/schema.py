@@ -65,7 +65,11 @@ CREATE TABLE run_event (
 );
 """
 
-MIGRATIONS: tuple[str, ...] = (_FIRST,)
+_SECOND = """
+ALTER TABLE source ADD COLUMN board TEXT NOT NULL DEFAULT '';  -- which of several boards; empty: the only one
+"""
+
+MIGRATIONS: tuple[str, ...] = (_FIRST, _SECOND)
 """``MIGRATIONS[n]`` turns schema version n into n + 1."""
 
 VERSION = len(MIGRATIONS)

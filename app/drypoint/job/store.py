@@ -29,11 +29,16 @@ SUFFIX = ".drypoint"
 
 @dataclass(frozen=True, slots=True)
 class Source:
-    """A design file as it was given. ``role`` is empty unless the user chose one."""
+    """A design file as it was given.
+
+    ``role`` is empty unless the user chose one; ``board`` names the board it belongs to where a job
+    has several, and then begins the file's name, as in "relay/copper.gbr".
+    """
 
     name: str
     content: bytes
     role: str = ""
+    board: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,17 +146,25 @@ class Job:
 
     def sources(self) -> tuple[Source, ...]:
         """All design files, in the order they were added."""
-        rows = self.rows("SELECT name, content, role FROM source ORDER BY rowid")
-        return tuple(Source(name, bytes(content), role) for name, content, role in rows)
+        rows = self.rows("SELECT name, content, role, board FROM source ORDER BY rowid")
+        return tuple(Source(name, bytes(content), role, board) for name, content, role, board in rows)
 
-    def replace_sources(self, sources: Mapping[str, bytes], roles: Mapping[str, str] | None = None) -> None:
-        """Put these files in place of all earlier ones."""
-        chosen = roles or {}
+    def replace_sources(
+        self,
+        sources: Mapping[str, bytes],
+        roles: Mapping[str, str] | None = None,
+        boards: Mapping[str, str] | None = None,
+    ) -> None:
+        """Put these files in place of all earlier ones; roles and boards by file name."""
+        chosen, owner = roles or {}, boards or {}
         with self.transaction() as db:
             db.execute("DELETE FROM source")
             db.executemany(
-                "INSERT INTO source (name, role, content, added) VALUES (?, ?, ?, ?)",
-                [(name, chosen.get(name, ""), content, _now()) for name, content in sources.items()],
+                "INSERT INTO source (name, role, content, added, board) VALUES (?, ?, ?, ?, ?)",
+                [
+                    (name, chosen.get(name, ""), content, _now(), owner.get(name, ""))
+                    for name, content in sources.items()
+                ],
             )
 
     # settings

@@ -7,7 +7,7 @@ ways down; its feeds, depths and arcs stay. Where a surface is given, heights ar
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Container, Mapping, Sequence
 
 import numpy as np
 from numpy.typing import NDArray
@@ -37,6 +37,7 @@ def place_imported(
     *,
     title: str = "Ready-made program",
     first: int = 1,
+    leave_out: Container[int] = (),
 ) -> tuple[Program, ...]:
     """One program per stretch of one tool of a file that was read.
 
@@ -46,6 +47,7 @@ def place_imported(
     Parameters
     ----------
     bits : the bit for each tool number of the file (0: no tool was chosen)
+    leave_out : numbers of tools whose moves are not made
 
     Raises
     ------
@@ -62,6 +64,8 @@ def place_imported(
     plane = max(plane_above(grid.highest, chosen), round(highest_rapid, chosen.decimals))
     programs: list[Program] = []
     for stretch, start in _stretches(moves):
+        if stretch[0].tool in leave_out:
+            continue
         bit = bits.get(stretch[0].tool)
         if bit is None:
             raise PlanError(

@@ -21,6 +21,7 @@ from drypoint.session.marks import side_words
 from drypoint.session.pictures import carved_picture
 from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.session import Session
+from drypoint.session.settings import CopyPlace
 from drypoint.session.work import SPARE, fitting_preset, require_room
 from drypoint.wording import say
 
@@ -38,11 +39,19 @@ def prepare(
     both_sides: bool = False,
     coating: str = "",
     declared_safe: bool = False,
+    places: Sequence[tuple[float, float, float]] = (),
     progress: Progress | None = None,
 ) -> dict[str, Any]:
     """Import design files into a new job and plan its cuts. An existing job of that name is replaced.
 
     ``coating`` is what a laser marks the legend on, if its maker declares it safe for that.
+
+    Parameters
+    ----------
+    paths : folders, files and zips; two or more folders or zips that hold the same copper are boards
+        of their own
+    places : x, y (mm) and turn (degrees) for each board in that order, or for each copy of the only
+        one; without them boards lie beside each other
 
     Raises
     ------
@@ -61,6 +70,7 @@ def prepare(
             laser = replace(settings.laser, coating=coating, declared_safe=declared_safe)
             session.change("Choose the coating", laser=laser)
             session.import_files(paths, progress=progress)
+            _set_places(session, places)
             if both_sides:
                 _require_both(session)
             _set_bit(session, tip, angle_deg, depth)
@@ -101,7 +111,8 @@ def _put_in_place(made: Path, job: Path) -> Path:
 
 def _require_both(session: Session) -> None:
     """Refuse two sides where the design has copper on one."""
-    if not session.derived.design(session.snapshot).other_copper:
+    designs = session.derived.designs(session.snapshot).values()
+    if not all(design.other_copper for design in designs):
         raise InputError(
             say(
                 "The design has no copper on the {side}.", side=side_words(session.settings.board.side.other)
@@ -124,6 +135,22 @@ def _choose_machine(session: Session) -> list[str]:
             return [f"{trouble.what} {trouble.hint}"]
         session.change("Choose the machine", machine=replace(machine, preset=name))
         return [say("The blank is too large for the usual machine; planned for: {name}.", name=name)]
+
+
+def _set_places(session: Session, places: Sequence[tuple[float, float, float]]) -> None:
+    """Every board where it was said to be."""
+    if not places:
+        return
+    names = list(dict.fromkeys(source.board for source in session.snapshot.sources))
+    if len(names) > 1 and len(places) != len(names):
+        raise InputError(
+            say("There are {boards} boards and {places} places.", boards=len(names), places=len(places)),
+            "--at",
+            "Give one place for each.",
+        )
+    owners = names if len(names) > 1 else names * len(places)
+    given = tuple(CopyPlace(*place, board) for place, board in zip(places, owners, strict=True))
+    session.change("Place the boards", copies=replace(session.settings.copies, places=given))
 
 
 def _set_bit(session: Session, tip: float | None, angle_deg: float | None, depth: float | None) -> None:

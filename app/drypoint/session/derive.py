@@ -13,9 +13,8 @@ import numpy as np
 import shapely
 from shapely import Geometry
 
-from drypoint.board.load import load_board_from_bytes
-from drypoint.board.model import Board, Role
-from drypoint.board.panel import moves_of
+from drypoint.board.model import Board
+from drypoint.board.panel import panel_of
 from drypoint.cuts.legend import Legend
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points
@@ -23,9 +22,15 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.passes.model import Pass
 from drypoint.progress import Progress
 from drypoint.reference.registration import across
+from drypoint.session.boards import Placed, moves_by_design, placed_designs, read_designs
 from drypoint.session.codec import from_json
-from drypoint.session.copies import placed_copies, with_copies
-from drypoint.session.imported import ReadyProgram, read_ready, ready_findings, ready_grooves
+from drypoint.session.imported import (
+    ReadyProgram,
+    given_cuts,
+    read_ready,
+    ready_findings,
+    require_chosen,
+)
 from drypoint.session.islands import (
     Joined,
     answers_of,
@@ -96,16 +101,27 @@ class Derived:
         InputError
             If the files cannot be understood.
         """
-        design = self.design(snap, progress)
-        settings = snap.settings
+        placed = self.placed(snap, progress)
+        mill = snap.settings.bits.mill.diameter
 
         def compute() -> Board:
-            return with_copies(design, settings.copies, settings.bits.mill.diameter)
+            name = snap.settings.board.name if len({one.design for one in placed}) > 1 else ""
+            return panel_of([one.place for one in placed], gap=mill, name=name or None)
 
         return self._memo.get("board", snap.key(*BOARD), compute)
 
-    def design(self, snap: Snapshot, progress: Progress | None = None) -> Board:
-        """The design, understood.
+    def placed(self, snap: Snapshot, progress: Progress | None = None) -> tuple[Placed, ...]:
+        """Every board on the blank and its place, as seen from the side being milled."""
+        designs = self.designs(snap, progress)
+        mirrored = snap.settings.board.side is not snap.face(1)
+
+        def compute() -> tuple[Placed, ...]:
+            return placed_designs(designs, snap.settings.copies, mirrored=mirrored)
+
+        return self._memo.get("placed", snap.key(*DESIGN, "copies"), compute)
+
+    def designs(self, snap: Snapshot, progress: Progress | None = None) -> dict[str, Board]:
+        """Every design by its name, understood; the name is empty where the job has but one.
 
         Raises
         ------
@@ -117,31 +133,28 @@ class Derived:
         if not snap.sources:
             raise PlanError("There are no design files yet.", "Board", "Choose the folder or files.")
 
-        def compute() -> Board:
-            return load_board_from_bytes(
-                {source.name: source.content for source in snap.sources},
-                side=snap.settings.board.side,
-                roles={source.name: Role(source.role) for source in snap.sources if source.role},
-                name=snap.settings.board.name or None,
-                progress=progress,
+        def compute() -> dict[str, Board]:
+            return read_designs(
+                snap.sources, snap.settings.board.side, snap.settings.board.name or None, progress
             )
 
-        return self._memo.get("design", snap.key(*DESIGN), compute)
+        return self._memo.get("designs", snap.key(*DESIGN), compute)
 
     def ready(self, snap: Snapshot) -> tuple[ReadyProgram, ...]:
         """Ready-made programs among the files, those that were not understood too."""
-        design = self.design(snap)
+        designs = self.designs(snap)
         settings = snap.settings
 
         def compute() -> tuple[ReadyProgram, ...]:
             files = {source.name: source.content for source in snap.sources}
-            return read_ready(files, design, settings.bits, settings.imported)
+            thickness = settings.blank.thickness
+            return read_ready(files, designs, settings.bits, settings.imported, thickness)
 
-        return self._memo.get("ready", snap.key(*DESIGN, "bits", "imported"), compute)
+        return self._memo.get("ready", snap.key(*DESIGN, "bits", "imported", "blank"), compute)
 
-    def copy_moves(self, snap: Snapshot) -> tuple[Rigid, ...]:
-        """The frame of each copy to the board frame of the whole."""
-        return tuple(moves_of(placed_copies(self.design(snap), snap.settings.copies)))
+    def copy_moves(self, snap: Snapshot) -> dict[str, tuple[Rigid, ...]]:
+        """For each design the frame of each of its boards to the board frame of the whole."""
+        return moves_by_design(self.placed(snap))
 
     def layout(self, snap: Snapshot) -> Layout:
         """Board, blank and clamps on the bed."""
@@ -158,9 +171,9 @@ class Derived:
 
         def compute() -> CutPlan:
             board = self.board(snap, told.part(0.0, 0.2))
-            chosen = snap.settings.imported
             ready = self.ready(snap)
-            given = ready_grooves(ready, board, self.copy_moves(snap), chosen)
+            require_chosen(ready, snap.settings.imported)
+            given = given_cuts(ready, board, self.placed(snap))
             plan = plan_cuts(board, self.layout(snap), snap.settings, told.part(0.2, 1.0), given)
             return replace(plan, findings=(*plan.findings, *ready_findings(ready)))
 

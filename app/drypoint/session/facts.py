@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections import Counter
+from collections.abc import Sequence
 from typing import Any
 
+from drypoint.bits.drill_sizes import size_words
 from drypoint.board.model import Board, Finding, Role
 from drypoint.cuts.model import Narrow
 from drypoint.job.journal import events, runs
@@ -13,6 +16,7 @@ from drypoint.program.model import Program
 from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.session.actions.check import SUSPECT
+from drypoint.session.boards import Placed
 from drypoint.session.imported import ready_facts
 from drypoint.session.plans import CutPlan
 from drypoint.session.rehearsal import check_dict, designed_islands
@@ -20,8 +24,8 @@ from drypoint.session.session import Session
 from drypoint.session.work import later_work, marks_work, preset_of, program_settings
 
 
-def board_facts(board: Board) -> dict[str, Any]:
-    """Size, nets, holes and which file is what."""
+def board_facts(board: Board, placed: Sequence[Placed]) -> dict[str, Any]:
+    """Size, nets, holes, which file is what, and which boards lie where."""
     layers: dict[str, str] = {}
     for file in board.files:
         if file.role is not Role.OTHER:
@@ -37,7 +41,32 @@ def board_facts(board: Board) -> dict[str, Any]:
         "holes": len(board.holes),
         "slots": len(board.slots),
         "links": len(board.links),
+        "holes_by_size": hole_sizes(board),
         "layers": layers,
+        "placed": [_placed(one) for one in placed],
+    }
+
+
+def hole_sizes(board: Board) -> list[dict[str, Any]]:
+    """How many holes there are of each size, and what that size is called."""
+    counts = Counter(round(hole.diameter, 4) for hole in board.holes)
+    return [
+        {"diameter_mm": size, "count": count, "called": size_words(size)}
+        for size, count in sorted(counts.items())
+    ]
+
+
+def _placed(one: Placed) -> dict[str, Any]:
+    place = one.setting
+    return {
+        "name": one.place.board.name,
+        "x_mm": round(place.x, 3),
+        "y_mm": round(place.y, 3),
+        "turn_deg": round(place.angle_deg, 3),
+        "width_mm": round(one.width, 3),
+        "height_mm": round(one.height, 3),
+        "nets": len(one.place.board.nets),
+        "holes": len(one.place.board.holes),
     }
 
 
@@ -74,7 +103,7 @@ def prepared_facts(session: Session, progress: Progress | None = None) -> dict[s
     warnings += [sentence(one) for one in (*board.findings, *cuts.findings)]
     return {
         "job": str(session.job.path),
-        "board": board_facts(board),
+        "board": board_facts(board, session.derived.placed(snap)),
         "cuts": cut_facts(cuts),
         "island_check": check_dict(cuts.check, designed_islands(board)),
         "holes_by_drill": cuts.drills(),
@@ -117,7 +146,7 @@ def shown_facts(session: Session, progress: Progress | None = None) -> dict[str,
         {"net": link.net, "length_mm": round(link.length, 2), "insulated": link.insulated}
         for link in board.links
     ]
-    facts["ready_made"] = ready_facts(session.derived.ready(snap), snap.settings.imported)
+    facts["ready_made"] = ready_facts(session.derived.ready(snap))
     facts["rivets"] = [
         {"net": hole.net, "at": [round(hole.x, 3), round(hole.y, 3)], "diameter_mm": hole.diameter}
         for hole in board.rivets

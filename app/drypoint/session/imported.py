@@ -1,13 +1,14 @@
 """Ready-made programs among a job's files: understood, placed like the board, and run like our own.
 
 A program is read for the board itself: zero at the lower left of its outline, or the design's own
-coordinates; whichever has its cuts on the board. It is made for every copy on the blank.
+coordinates; whichever has its cuts on the board. It is made for every copy on the blank. Without
+copper data the programs are all there is: what they engrave is cut in our passes.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -16,6 +17,7 @@ from numpy.typing import ArrayLike
 
 from drypoint.bits.model import Bit
 from drypoint.board.model import Board, Finding, Role
+from drypoint.board.programs import SOURCE
 from drypoint.cuts.grooves import in_travel_order
 from drypoint.cuts.model import GroovePlan
 from drypoint.errors import InputError, PlanError
@@ -26,7 +28,9 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.program.imported import place_imported
 from drypoint.program.model import Program
 from drypoint.program.settings import FitLike, HeightLike, ProgramSettings
-from drypoint.session.settings import BitSettings, ImportedSettings
+from drypoint.session.boards import Placed, moves_by_design
+from drypoint.session.plans import GivenCuts
+from drypoint.session.settings import BitSettings, ImportedSettings, ProgramUse, ZeroOfZ
 from drypoint.wording import say
 
 AROUND = 5.0
@@ -66,6 +70,10 @@ class ReadyProgram:
         The program's coordinates to the board frame of one board.
     why : str
         What that was decided by.
+    board : str
+        Name of the design it belongs to.
+    use : ProgramUse
+        What it is taken for.
     trouble : InputError or None
         Why it cannot be used; then there are no moves.
     """
@@ -76,6 +84,15 @@ class ReadyProgram:
     place: Rigid
     why: str
     trouble: InputError | None = None
+    board: str = ""
+    use: ProgramUse = ProgramUse.OWN
+
+    @property
+    def grooves(self) -> tuple[ReadyTool, ...]:
+        """Tools whose paths are cut in our passes."""
+        if self.use is not ProgramUse.GROOVES or self.trouble is not None:
+            return ()
+        return tuple(tool for tool in self.tools if tool.use is ToolUse.ENGRAVING)
 
     @property
     def bits(self) -> dict[int, Bit]:
@@ -88,30 +105,63 @@ class ReadyProgram:
         return self.trouble is None and bool(self.tools) and len(self.bits) == len(self.tools)
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class _Reading:
+    """What all programs of a job are read with."""
+
+    bits: BitSettings
+    chosen: ImportedSettings
+    thickness: float
+    """Of the laminate, mm."""
+
+    def use_of(self, name: str, tools: Sequence[ReadyTool], design: Board) -> ProgramUse:
+        """What a program is taken for: as chosen, else as is usual."""
+        for one in self.chosen.uses:
+            if one.file == name:
+                return one.use
+        engraves = any(tool.use is ToolUse.ENGRAVING for tool in tools)
+        return ProgramUse.GROOVES if design.net_source == SOURCE and engraves else ProgramUse.OWN
+
+
 def read_ready(
-    files: Mapping[str, bytes], design: Board, bits: BitSettings, chosen: ImportedSettings
+    files: Mapping[str, bytes],
+    designs: Mapping[str, Board],
+    bits: BitSettings,
+    chosen: ImportedSettings,
+    thickness: float,
 ) -> tuple[ReadyProgram, ...]:
-    """Every file of the design that is a program."""
-    named = [file.name for file in design.files if file.role is Role.GCODE]
-    return tuple(_read(name, files[name], design, bits, chosen) for name in named)
+    """Every file of the designs that is a program; ``thickness`` is the laminate's, mm."""
+    reading = _Reading(bits, chosen, thickness)
+    return tuple(
+        replace(_read(file.name, files[file.name], design, reading), board=name)
+        for name, design in designs.items()
+        for file in design.files
+        if file.role is Role.GCODE
+    )
 
 
-def _read(
-    name: str, content: bytes, design: Board, bits: BitSettings, chosen: ImportedSettings
-) -> ReadyProgram:
+def _read(name: str, content: bytes, design: Board, reading: _Reading) -> ReadyProgram:
     try:
         program = read_program(content.decode("latin-1"), name=name)
     except InputError as trouble:
         return ReadyProgram(name, GProgram((), ()), (), Rigid(), "", trouble)
+    if reading.chosen.zero is ZeroOfZ.BACKING:
+        program = _lowered(program, reading.thickness)
     paths = cut_paths(program.moves)
-    place, why = _placing(paths, design, chosen)
-    numbers = dict.fromkeys(path.tool for path in paths)
+    place, why = _placing(paths, design, reading.chosen)
     tools = []
-    for number in numbers:
+    for number in dict.fromkeys(path.tool for path in paths):
         own = tuple(path for path in paths if path.tool == number)
         use = use_of(own)
-        tools.append(ReadyTool(number, use, own, _bit(name, number, use, own, place, design, bits, chosen)))
-    return ReadyProgram(name, program, tuple(tools), place, why)
+        bit = _bit(name, number, use, own, place, design, reading.bits, reading.chosen)
+        tools.append(ReadyTool(number, use, own, bit))
+    return ReadyProgram(name, program, tuple(tools), place, why, use=reading.use_of(name, tools, design))
+
+
+def _lowered(program: GProgram, by: float) -> GProgram:
+    """The same with z = 0 moved from the backing to the copper, ``by`` mm above it."""
+    moves = tuple(replace(move, end=(move.end[0], move.end[1], move.end[2] - by)) for move in program.moves)
+    return replace(program, moves=moves)
 
 
 def _placing(paths: Sequence[CutPath], design: Board, chosen: ImportedSettings) -> tuple[Rigid, str]:
@@ -120,6 +170,8 @@ def _placing(paths: Sequence[CutPath], design: Board, chosen: ImportedSettings) 
     corner = "zero is the lower left of the board"
     if not paths:
         return shift, corner
+    if design.net_source == SOURCE and not _has_outline(design):
+        return design.to_design.inverse().then(shift), "all programs have one zero"
     spots = as_points(np.vstack([path.path for path in paths]))
     room = design.outline.buffer(AROUND)
     shapely.prepare(room)
@@ -133,6 +185,10 @@ def _placing(paths: Sequence[CutPath], design: Board, chosen: ImportedSettings) 
     if from_corner == from_design == 0.0:
         return shift, say("{corner}; nothing of it lies on the board", corner=corner)
     return shift, corner
+
+
+def _has_outline(design: Board) -> bool:
+    return any(file.role is Role.OUTLINE for file in design.files)
 
 
 def _bit(
@@ -176,6 +232,15 @@ def _drilled_diameter(paths: Sequence[CutPath], place: Rigid, design: Board) -> 
     return float(np.median(diameters)) if np.ptp(diameters) <= DRILL_ROOM else None
 
 
+def kept_choices(chosen: ImportedSettings, names: Mapping[str, str]) -> ImportedSettings:
+    """The choices for files that stay; ``names`` gives each of them its new name by the present one."""
+    return replace(
+        chosen,
+        uses=tuple(replace(one, file=names[one.file]) for one in chosen.uses if one.file in names),
+        bits=tuple(replace(one, file=names[one.file]) for one in chosen.bits if one.file in names),
+    )
+
+
 def ready_findings(ready: Sequence[ReadyProgram]) -> tuple[Finding, ...]:
     """What there is to know about the programs: how they were understood, and what is still asked."""
     found = []
@@ -211,9 +276,77 @@ class _Chained:
         return self.then.apply(self.first.apply(points))
 
 
+def require_chosen(ready: Sequence[ReadyProgram], chosen: ImportedSettings) -> None:
+    """Refuse uses that cannot be.
+
+    Raises
+    ------
+    InputError
+        A program chosen for the grooves is not there, or was not understood.
+    PlanError
+        It engraves nothing.
+    """
+    by_name = {one.name: one for one in ready}
+    for choice in chosen.uses:
+        if choice.use is not ProgramUse.GROOVES:
+            continue
+        one = by_name.get(choice.file)
+        if one is None:
+            raise InputError("The program chosen for the grooves is not among the files.", choice.file)
+        if one.trouble is not None:
+            raise one.trouble
+        if not one.grooves:
+            raise PlanError("This program engraves nothing.", one.name, "Choose another for the grooves.")
+
+
+def given_cuts(ready: Sequence[ReadyProgram], board: Board, placed: Sequence[Placed]) -> GivenCuts:
+    """What the programs do in place of our own grooves and outlines.
+
+    The engraved paths of those taken for grooves are cut in our passes above the touched surface; the
+    depths of the files are not used.
+    """
+    own = {name: [one for one in ready if one.board == name] for name in {one.design for one in placed}}
+    designs = {one.design: one.place.board for one in placed}
+    grooved = {
+        name
+        for name, programs in own.items()
+        if any(one.grooves for one in programs) or designs[name].net_source == SOURCE
+    }
+    cut_out = {name for name, programs in own.items() if _cut_out(programs, designs[name])}
+    lines = tuple(
+        one.place.then(copy).apply(path.path)
+        for one in ready
+        for copy in moves_by_design(placed).get(one.board, ())
+        for tool in one.grooves
+        for path in tool.paths
+        if len(path.path) > 1
+    )
+    grooves = GroovePlan(lines, _beside(board, lines), ())
+    return GivenCuts(
+        in_travel_order(grooves) if lines else grooves,
+        frozenset(number for number, one in enumerate(placed, 1) if one.design in grooved),
+        frozenset(number for number, one in enumerate(placed, 1) if one.design in cut_out),
+    )
+
+
+def _cut_out(ready: Sequence[ReadyProgram], design: Board) -> bool:
+    """Whether programs cut a board out, so that no outline of ours is planned.
+
+    Without copper data and outline layer the edge is only what the programs cut; with that layer a
+    program that mills is taken for it.
+    """
+    if any(one.use is ProgramUse.OUTLINE for one in ready):
+        return True
+    if design.net_source != SOURCE:
+        return False
+    run = [one for one in ready if one.use is not ProgramUse.LEFT_OUT]
+    mills = any(tool.use is ToolUse.MILLING for one in run for tool in one.tools)
+    return mills or not _has_outline(design)
+
+
 def ready_programs(
     ready: Sequence[ReadyProgram],
-    copies: Sequence[Rigid],
+    copies: Mapping[str, Sequence[Rigid]],
     fit: FitLike,
     surface: HeightLike | None,
     shared: ProgramSettings,
@@ -221,15 +354,14 @@ def ready_programs(
     *,
     first: int,
 ) -> tuple[Program, ...]:
-    """Programs to run, copy by copy, numbered from ``first``.
+    """Programs to run, board by board, numbered from ``first``.
 
-    Files whose grooves or outline stand for ours (`ImportedSettings`), and those left out, are not
-    among them.
+    What is cut in our passes, and what is left out, is not among them.
 
     Parameters
     ----------
-    copies : sequence of Rigid
-        Each copy's own frame to the frame of the whole blank.
+    copies : mapping of str to sequence of Rigid
+        For each design each board's own frame to the frame of the whole blank.
 
     Raises
     ------
@@ -238,11 +370,13 @@ def ready_programs(
     """
     _require_outline(ready, chosen)
     made: list[Program] = []
+    several = sum(map(len, copies.values())) > 1
     for one in ready:
-        if not one.usable or one.name in chosen.left_out or one.name == chosen.grooves:
+        if not one.usable or one.use is ProgramUse.LEFT_OUT:
             continue
-        for number, copy in enumerate(copies, 1):
-            where = say(" on board {number}", number=number) if len(copies) > 1 else ""
+        for number, copy in enumerate(copies.get(one.board, ()), 1):
+            many = several and len(copies[one.board]) > 1
+            where = say(" on board {number}", number=number) if many else ""
             made += place_imported(
                 one.program.moves,
                 one.bits,
@@ -251,57 +385,27 @@ def ready_programs(
                 shared,
                 title=f"{one.name}{where}",
                 first=first + len(made),
+                leave_out={tool.number for tool in one.grooves},
             )
     return tuple(made)
 
 
 def _require_outline(ready: Sequence[ReadyProgram], chosen: ImportedSettings) -> None:
-    usable = [one.name for one in ready if one.usable and one.name not in chosen.left_out]
-    if chosen.outline and chosen.outline not in usable:
-        raise PlanError(
-            "The program chosen for the outline cannot be run.",
-            chosen.outline,
-            "Choose its bits, choose another program, or none to cut the outline as planned here.",
-        )
-
-
-def ready_grooves(
-    ready: Sequence[ReadyProgram], board: Board, copies: Sequence[Rigid], chosen: ImportedSettings
-) -> GroovePlan | None:
-    """The engraved paths of the chosen file as grooves, or None where none is chosen.
-
-    They are cut in our passes above the touched surface; the depths of the file are not used.
-
-    Raises
-    ------
-    InputError
-        The chosen file is not there, or was not understood.
-    PlanError
-        It engraves nothing.
-    """
-    if not chosen.grooves:
-        return None
-    one = next((one for one in ready if one.name == chosen.grooves), None)
-    if one is None:
-        raise InputError("The program chosen for the grooves is not among the files.", chosen.grooves)
-    if one.trouble is not None:
-        raise one.trouble
-    own = [
-        path.path
-        for tool in one.tools
-        if tool.use is ToolUse.ENGRAVING
-        for path in tool.paths
-        if len(path.path) > 1
-    ]
-    if not own:
-        raise PlanError("This program engraves nothing.", one.name, "Choose another for the grooves.")
-    lines = tuple(one.place.then(copy).apply(path) for copy in copies for path in own)
-    return in_travel_order(GroovePlan(lines, _beside(board, lines), ()))
+    usable = {one.name for one in ready if one.usable}
+    for choice in chosen.uses:
+        if choice.use is ProgramUse.OUTLINE and choice.file not in usable:
+            raise PlanError(
+                "The program chosen for the outline cannot be run.",
+                choice.file,
+                "Choose its bits, choose another program, or none to cut the outline as planned here.",
+            )
 
 
 def _beside(board: Board, lines: Sequence[Points]) -> tuple[tuple[str, ...], ...]:
     """The nets beside each line, nearest first, two at most."""
     names, shapes = list(board.nets), list(board.nets.values())
+    if not shapes or not lines:
+        return ((),) * len(lines)
     tree = shapely.STRtree(shapes)
     drawn = [shapely.LineString(line) for line in lines]
     found: list[list[tuple[float, str]]] = [[] for _ in lines]
@@ -310,14 +414,14 @@ def _beside(board: Board, lines: Sequence[Points]) -> tuple[tuple[str, ...], ...
     return tuple(tuple(name for _, name in sorted(near)[:2]) for near in found)
 
 
-def ready_facts(ready: Sequence[ReadyProgram], chosen: ImportedSettings) -> list[dict[str, Any]]:
+def ready_facts(ready: Sequence[ReadyProgram]) -> list[dict[str, Any]]:
     """What is known of each program, as plain values for scripts."""
     return [
         {
             "name": one.name,
             "moves": len(one.program.moves),
             "why": one.why,
-            "used_as": _used_as(one, chosen),
+            "used_as": _used_as(one),
             "tools": [
                 {
                     "tool": tool.number,
@@ -332,9 +436,9 @@ def ready_facts(ready: Sequence[ReadyProgram], chosen: ImportedSettings) -> list
     ]
 
 
-def _used_as(one: ReadyProgram, chosen: ImportedSettings) -> str:
-    if one.trouble is None and one.name == chosen.grooves:
+def _used_as(one: ReadyProgram) -> str:
+    if one.grooves:
         return "grooves"
-    if not one.usable or one.name in chosen.left_out:
+    if not one.usable or one.use is ProgramUse.LEFT_OUT:
         return "not run"
-    return "outline" if one.name == chosen.outline else "program of its own"
+    return "outline" if one.use is ProgramUse.OUTLINE else "program of its own"

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 import numpy as np
 import shapely
 from numpy.typing import ArrayLike, NDArray
-from shapely import Geometry, Point, unary_union
+from shapely import Geometry, MultiPolygon, Point, unary_union
 
 from drypoint.board.model import Board, Finding
+from drypoint.board.panel import nets_of_boards
 from drypoint.cuts.grooves import in_travel_order, plan_grooves, with_bit
 from drypoint.cuts.holes import HolePlan, plan_holes, reference_marks
 from drypoint.cuts.holes import in_travel_order as holes_in_order
@@ -66,20 +67,35 @@ class CutPlan:
         return counts
 
 
-def plan_cuts(
-    board: Board, layout: Layout, settings: Settings, progress: Progress, given: GroovePlan | None = None
-) -> CutPlan:
-    """Grooves, reference marks, holes and outline, and whether they part the nets.
+@dataclass(frozen=True, slots=True, eq=False)
+class GivenCuts:
+    """What ready-made programs do in place of our own cuts.
 
-    ``given`` are grooves of a ready-made program, taken instead of our own.
+    ``grooves`` are theirs; ``grooved`` and ``cut_out`` number the boards on the blank, from 1, whose
+    grooves and whose outline need no plan of ours.
     """
+
+    grooves: GroovePlan = field(default_factory=lambda: GroovePlan((), (), ()))
+    grooved: frozenset[int] = frozenset()
+    cut_out: frozenset[int] = frozenset()
+
+
+def plan_cuts(
+    board: Board,
+    layout: Layout,
+    settings: Settings,
+    progress: Progress,
+    given: GivenCuts | None = None,
+) -> CutPlan:
+    """Grooves, reference marks, holes and outline, and whether they part the nets."""
+    given = given or GivenCuts()
     bits, cuts, blank = settings.bits, settings.cuts, settings.blank
     width = bits.vbit.width(cuts.depth)
-    grooves = given or _own_grooves(board, layout, width, settings, progress)
+    grooves = _grooves(board, layout, settings, progress, given)
     through = depth_into_backing(settings)
     holes = _own_holes(board, settings, through)
     progress.step(0.7, "Outline")
-    outline = () if settings.imported.outline else _own_outline(board, layout, settings, through)
+    outline = _own_outline(board, layout, settings, through, given)
     # a hole near the zero spot would let a later bit sink in there
     room = shapely.difference(layout.workable, Point(layout.zero_spot).buffer(CLEAR_OF_ZERO))
     marks = reference_marks(board, room, bits.vbit, count=cuts.marks)
@@ -104,21 +120,32 @@ def plan_cuts(
     return CutPlan(grooves, marks, holes_in_order(holes.cuts), outline, found, width, holes.findings)
 
 
-def _own_grooves(
-    board: Board, layout: Layout, width: float, settings: Settings, progress: Progress
+def _grooves(
+    board: Board, layout: Layout, settings: Settings, progress: Progress, given: GivenCuts
 ) -> GroovePlan:
-    cuts = settings.cuts
+    """Our own grooves, with those that are given in between."""
+    cuts, vbit = settings.cuts, settings.bits.vbit
+    numbers = set(range(1, len(board.outlines) + 1)) - given.grooved
+    nets = nets_of_boards(board, numbers) if given.grooved else board.nets
+    if not nets:
+        return given.grooves
     # a groove round copper at the board's edge runs in the waste, as far as the clamps allow
-    grooves = plan_grooves(
-        board.nets,
-        width,
+    own = plan_grooves(
+        nets,
+        vbit.width(cuts.depth),
         bite=cuts.bite,
         least_trace=cuts.least_trace,
         boundary=layout.workable,
         progress=progress.part(0.0, 0.5),
     )
     progress.step(0.5, "Order of work")
-    return in_travel_order(with_bit(grooves, settings.bits.vbit, settings.blank.copper))
+    own = with_bit(own, vbit, settings.blank.copper)
+    every = replace(
+        own,
+        lines=(*own.lines, *given.grooves.lines),
+        line_nets=(*own.line_nets, *given.grooves.line_nets),
+    )
+    return in_travel_order(every)
 
 
 SPARED = 0.2
@@ -146,10 +173,15 @@ def _own_holes(board: Board, settings: Settings, through: float) -> HolePlan:
     )
 
 
-def _own_outline(board: Board, layout: Layout, settings: Settings, through: float) -> tuple[Cut, ...]:
+def _own_outline(
+    board: Board, layout: Layout, settings: Settings, through: float, given: GivenCuts
+) -> tuple[Cut, ...]:
     cuts = settings.cuts
+    left = [edge for number, edge in enumerate(board.outlines, 1) if number not in given.cut_out]
+    if not left:
+        return ()
     return plan_outline(
-        board,
+        replace(board, outline=MultiPolygon(left)) if given.cut_out else board,
         settings.bits.mill,
         thickness=settings.blank.thickness,
         through=through,

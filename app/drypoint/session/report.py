@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
 from drypoint.session.sheet import clock
@@ -24,9 +24,11 @@ def report(verb: str, found: Found) -> str:
 
 def _prepared(found: Found) -> list[str]:
     board, cuts = found["board"], found["cuts"]
+    nets = f"{board['nets']} nets (by {board['net_source']})" if board["nets"] else "no copper data"
     lines = [
         f"{board['name']}: {board['width_mm']:.1f} × {board['height_mm']:.1f} mm, {board['side']} copper, "
-        f"{board['nets']} nets (by {board['net_source']}), {board['holes']} holes, {board['slots']} slots",
+        f"{nets}, {board['holes']} holes, {board['slots']} slots",
+        *_placed(board["placed"]),
         f"Grooves: {cuts['loops']} loops, {cuts['groove_length_mm']:.0f} mm, "
         f"{cuts['groove_width_mm']:.3f} mm wide; largest bite {cuts['max_bite_mm']:.3f} mm",
         f"Drills: {', '.join(f'{n} × {name}' for name, n in found['holes_by_drill'].items()) or 'none'}",
@@ -44,7 +46,20 @@ def _prepared(found: Found) -> list[str]:
     return [*lines, f"Job file: {found['job']}"]
 
 
+def _placed(placed: Sequence[Found]) -> list[str]:
+    """A line for each of several boards."""
+    if len(placed) < 2:
+        return []
+    return [
+        f"Board {number}: {one['name']}, {one['width_mm']:.1f} × {one['height_mm']:.1f} mm at "
+        f"{one['x_mm']:g}, {one['y_mm']:g} mm" + (f", turned {one['turn_deg']:g}°" if one["turn_deg"] else "")
+        for number, one in enumerate(placed, 1)
+    ]
+
+
 def _check(title: str, check: Found) -> str:
+    if not check["possible"]:
+        return f"{title}: not possible without copper data"
     faults = [f"{len(check[kind])} {kind}" for kind in ("shorts", "opens", "lost") if check[kind]]
     words = ", ".join(faults) if faults else "every net is an island"
     return f"{title}: {check['pieces']} islands for {check['nets']} nets; {words}"
@@ -81,6 +96,12 @@ def _exported(found: Found) -> list[str]:
 def _shown(found: Found) -> list[str]:
     lines = _prepared(found)
     lines += [f"{one['name']}: {one['role']} ({one['why']})" for one in found["files"]]
+    lines += [
+        f"{one['name']}: {one['used_as']}; {tool['use']} with {tool['bit'] or 'no bit chosen'}, "
+        f"{tool['depth_mm']:.3f} mm deep"
+        for one in found["ready_made"]
+        for tool in one["tools"]
+    ]
     lines += [f"Link wire {one['net']}: {one['length_mm']:.1f} mm" for one in found["links"]]
     lines += [f"Measured: {count} × {kind}" for kind, count in found["measured"].items()]
     return [*lines, *(f"Run {one['title']}: {one['reason'] or 'broken off'}" for one in found["runs"])]

@@ -12,14 +12,16 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from drypoint.board.archive import gather
-from drypoint.board.load import load_board_from_bytes, name_of
+from drypoint.board.groups import board_name, boards_in, free_name
+from drypoint.board.load import name_of
 from drypoint.board.model import Board, Role
 from drypoint.errors import StoreError
-from drypoint.job.store import SUFFIX, Job
+from drypoint.job.store import SUFFIX, Job, Source
 from drypoint.progress import Progress
+from drypoint.session.boards import named_sources, own_name, read_designs, sources_of
 from drypoint.session.codec import to_json
 from drypoint.session.derive import Derived
+from drypoint.session.imported import kept_choices
 from drypoint.session.settings import SECTIONS, Settings
 from drypoint.session.snapshot import Snapshot, take_snapshot
 
@@ -110,32 +112,82 @@ class Session:
 
     def import_files(
         self, paths: Sequence[Path], roles: Mapping[str, Role] | None = None, progress: Progress | None = None
-    ) -> Board:
+    ) -> tuple[Board, ...]:
         """Read design files into the job and understand them; on an error the job stays as it was.
+
+        Two or more folders or zips that hold the same copper are boards of their own; see
+        `drypoint.board.groups`. ``roles`` by name of the file as the job calls it.
 
         Raises
         ------
         InputError
             Naming file and line.
         """
-        files = gather(paths)
-        side = self.settings.board.side
-        name = self.settings.board.name or name_of(paths)
-        board = load_board_from_bytes(files, side=side, roles=roles, name=name, progress=progress)
-        chosen = {name: role.value for name, role in (roles or {}).items()}
-        self.job.replace_sources(files, chosen)
-        if not self.settings.board.name:
-            self.job.change(
-                "Name the board", {"board": to_json(replace(self.settings.board, name=board.name))}
-            )
+        return self._put_in(sources_of(boards_in(paths), roles or {}), name_of(paths), progress)
+
+    def add_board(self, paths: Sequence[Path], progress: Progress | None = None) -> tuple[Board, ...]:
+        """Put other boards beside those of the job; see `import_files`.
+
+        Raises
+        ------
+        InputError
+            Naming file and line.
+        """
+        present = named_sources(self.snapshot.sources, self.settings.board.name or "board")
+        more = boards_in(paths)
+        named = {name or board_name(paths[0]): files for name, files in more.items()}
+        taken = {source.board: None for source in present}
+        fresh: dict[str, Mapping[str, bytes]] = {}
+        for name, files in named.items():
+            fresh[free_name(name, taken | dict.fromkeys(fresh))] = files
+        return self._put_in((*present, *sources_of(fresh, {})), name_of(paths), progress)
+
+    def remove_board(self, name: str) -> None:
+        """Take a board and its places away; the last one stays."""
+        left = tuple(source for source in self.snapshot.sources if source.board != name)
+        if not left:
+            return
+        copies, chosen = self.settings.copies, self.settings.imported
+        first = self.snapshot.sources[0].board
+        kept = tuple(one for one in copies.places if (one.board or first) != name)
+        names = {source.name: source.name for source in left}
+        self._replace(left)
+        self.change(
+            "Take a board away",
+            copies=replace(copies, places=kept),
+            imported=kept_choices(chosen, names),
+        )
         self.touched("source")
-        return board
+
+    def _put_in(self, sources: tuple[Source, ...], name: str, progress: Progress | None) -> tuple[Board, ...]:
+        name = self.settings.board.name or name
+        boards = read_designs(sources, self.settings.board.side, name, progress)
+        before = self.settings
+        # a board that gets a name has it before the names of its files
+        names = {own_name(one): one.name for one in sources} | {one.name: one.name for one in sources}
+        present = {one.name: names[one.name] for one in self.snapshot.sources if one.name in names}
+        self._replace(sources)
+        if not before.board.name:
+            named = name if len(boards) > 1 else next(iter(boards.values())).name
+            self.job.change("Name the board", {"board": to_json(replace(before.board, name=named))})
+        chosen = kept_choices(before.imported, present)
+        if chosen != before.imported:
+            self.job.change("Choices for programs that stay", {"imported": to_json(chosen)})
+        self.touched("source")
+        return tuple(boards.values())
+
+    def _replace(self, sources: Sequence[Source]) -> None:
+        self.job.replace_sources(
+            {source.name: source.content for source in sources},
+            {source.name: source.role for source in sources},
+            {source.name: source.board for source in sources},
+        )
 
     def choose_role(self, name: str, role: Role) -> None:
         """Say what a design file is to the board, whatever it was taken for."""
-        sources = self.snapshot.sources
-        roles = {source.name: source.role for source in sources} | {name: role.value}
-        self.job.replace_sources({source.name: source.content for source in sources}, roles)
+        self._replace(
+            [replace(one, role=role.value) if one.name == name else one for one in self.snapshot.sources]
+        )
         self.touched("source")
 
     # settings

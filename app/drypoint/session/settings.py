@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, field, fields
+from enum import StrEnum
 
 from drypoint.bits.model import Drill, EndMill, Speeds, VBit
 from drypoint.board.model import Side
@@ -60,21 +61,24 @@ class BlankSettings:
 
 @dataclass(frozen=True, slots=True)
 class CopyPlace:
-    """One copy of the board: where the lower left of its extent lies among the copies, mm.
+    """One board: where the lower left of its extent lies among the boards, mm.
 
-    ``angle_deg`` turns it anticlockwise before that.
+    ``angle_deg`` turns it anticlockwise before that. ``board`` names the design where a job has
+    several; empty: the first. Places are as seen from the side that was milled first.
     """
 
     x: float
     y: float
     angle_deg: float = 0.0
+    board: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class CopySettings:
-    """How often the board is made on one blank: in rows, or each copy in its own place.
+    """How often each board is made on one blank: in rows, or every one in its own place.
 
-    ``places`` overrules columns, rows and gap where there are any.
+    ``places`` overrules columns, rows and gap where there are any; a design without a place then
+    lies to the right of them all.
     """
 
     columns: int = 1
@@ -139,19 +143,44 @@ class ToolChoice:
     bit: str
 
 
+class ProgramUse(StrEnum):
+    """What a ready-made program is taken for."""
+
+    OWN = "as it is"
+    GROOVES = "grooves in passes"
+    OUTLINE = "outline"
+    LEFT_OUT = "not used"
+
+
+@dataclass(frozen=True, slots=True)
+class FileUse:
+    """What one program is taken for, by the name of its file."""
+
+    file: str
+    use: ProgramUse
+
+
+class ZeroOfZ(StrEnum):
+    """What z = 0 of ready-made programs is."""
+
+    COPPER = "top of the copper"
+    BACKING = "top of the backing"
+
+
 @dataclass(frozen=True, slots=True)
 class ImportedSettings:
-    """What is done with ready-made programs among the files, by name of the file.
+    """What is done with ready-made programs among the files.
 
-    ``grooves``: the file whose engraved paths are cut in our passes, in place of our own grooves.
-    ``outline``: the file that cuts the board out, so that no outline of ours is needed. ``x``, ``y``
-    move all of them on the board, mm.
+    ``uses``: where a program is to be taken for something else than it usually is. The engraved
+    paths of one for grooves are cut in our passes, in place of our own grooves; one for the outline
+    cuts the board out, so that none of ours is needed. Usual is: as it is, at the depths it states;
+    where there is no copper data, what engraves is grooves. ``x``, ``y`` move all of them on the
+    board, mm.
     """
 
-    grooves: str = ""
-    outline: str = ""
-    left_out: tuple[str, ...] = ()
+    uses: tuple[FileUse, ...] = ()
     bits: tuple[ToolChoice, ...] = ()
+    zero: ZeroOfZ = ZeroOfZ.COPPER
     x: float = 0.0
     y: float = 0.0
 

@@ -46,7 +46,8 @@ class Snapshot:
         """Changes when a design file or its role does."""
         digest = hashlib.sha256()
         for source in self.sources:
-            for part in (source.name.encode(), source.role.encode(), source.content):
+            words = (source.name, source.role, source.board)
+            for part in (*(word.encode() for word in words), source.content):
                 digest.update(len(part).to_bytes(8, "big") + part)
         return digest.hexdigest()
 
@@ -63,6 +64,8 @@ class Snapshot:
                 parts.append(to_json(getattr(self.settings, section)))
             if section == "blank" and self.settings.board.side is not self.face(1):
                 parts.append(self.turns(1)[-1:])  # the blank is seen turned over
+            if section == "copies":
+                parts.append(self.settings.board.side is self.face(1))  # else places are seen mirrored
             if section in self.records:
                 parts.append([record.id for record in self.records[section]])
         return hashlib.sha256(json.dumps(parts).encode()).hexdigest()

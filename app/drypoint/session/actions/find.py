@@ -285,5 +285,5 @@ def fit_facts(session: Session, snap: Snapshot | None = None) -> FitFacts:
         return FitFacts(0, None, None, None, None)
     board = session.derived.board(snap)
     found = worth(fit, board.holes, pad_radii(board.holes, board.nets))
-    worst = max((ring.semi_axes[0] for ring in found.rings), default=float(np.nan))
-    return FitFacts(len(fit.design), fit.rms, float(worst), found, fit)
+    worst = max((float(ring.semi_axes[0]) for ring in found.rings), default=None)
+    return FitFacts(len(fit.design), fit.rms, worst, found, fit)

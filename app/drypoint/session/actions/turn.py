@@ -64,14 +64,16 @@ def turn_over(session: Session, station: Station | None, *, axis: str = "y", mil
         raise ValueError(f"no axis {axis!r}")
     snap = session.snapshot
     up = snap.face().other
-    if mill and not session.derived.design(snap).other_copper and up is not snap.settings.board.side:
+    designs = session.derived.designs(snap).values()
+    lacking = not all(design.other_copper for design in designs)
+    if mill and lacking and up is not snap.settings.board.side:
         raise PlanError(
             say("The design has no copper on the {value}.", value=up.value),
             "Second side",
             "Choose its file, or turn the board over for the legend only.",
         )
     if mill:
-        session.derived.design(seen_from(snap, up))  # it must be understood before anything is moved
+        session.derived.designs(seen_from(snap, up))  # it must be understood before anything is moved
     if station is not None:
         station.place.raise_to(station.place.clearance * 4)
         station.place.ask(

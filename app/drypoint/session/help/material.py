@@ -119,22 +119,20 @@ COPIES = {
     ),
     "places": Help(
         "A place for each board by itself, turned if need be; columns and rows are not used then.",
-        "Boards that lie too close for the end mill are refused.",
+        "Boards that overlap or lie too close for the end mill are refused.",
     ),
 }
 
 IMPORTED = {
-    "grooves": Help(
-        "A ready-made program whose engraved paths are cut in passes here, in place of planned grooves.",
-        "If it belongs to another board, the island check shows nets that stay joined.",
+    "uses": Help(
+        "What a ready-made program is taken for: run as it is; grooves, cut in passes here; the outline; or "
+        "nothing.",
+        "Grooves of another board leave nets joined; an outline without tabs lets the board come loose; what "
+        "is left out is missing unless it is planned here.",
     ),
-    "outline": Help(
-        "A ready-made program that cuts the board out; no outline is planned then.",
-        "If it has no tabs, the board comes loose at the end of the cut.",
-    ),
-    "left_out": Help(
-        "Ready-made programs that are not run.",
-        "What they were to make is missing unless it is planned here too.",
+    "zero": Help(
+        "Where the programs have their z = 0: on top of the copper, or on the backing below the laminate.",
+        "Chosen wrongly, everything is cut too high or too deep by the laminate's thickness.",
     ),
     "bits": Help(
         "The bit for each tool of a ready-made program, where it is not plain what the tool is.",

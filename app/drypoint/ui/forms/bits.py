@@ -7,12 +7,17 @@ from dataclasses import replace
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
+from drypoint.bits.drill_sizes import drill_sizes, size_words
+from drypoint.errors import InputError
 from drypoint.ui.forms.sketch import VBitSketch
 from drypoint.ui.forms.values import BitValues
 from drypoint.ui.language.words import local
 from drypoint.ui.parts.blocks import rule, words
-from drypoint.ui.parts.fields import NumberField, Setting, read_number
+from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.theme.theme import Theme
+
+LARGEST_DRILL = 10.0
+"""mm; what is larger is bored with the end mill."""
 
 
 class BitsForm(QWidget):
@@ -84,6 +89,7 @@ class BitsForm(QWidget):
             field.set_value(getattr(values, name))
         self.drills.setText("  ".join(local(f"{d:g}") for d in values.drills))
         self.drills.setCursorPosition(0)
+        self._tell_drills(values.drills)
         self._sketch.show_bit(values.tip, values.angle_deg)
 
     def _change(self, **changes: object) -> None:
@@ -91,8 +97,19 @@ class BitsForm(QWidget):
         self.edited.emit(self._values)
 
     def _drills_settled(self) -> None:
-        typed = self.drills.text().replace(";", " ").split()
-        read = [read_number(each, "mm") for each in typed]
-        drills = tuple(sorted({value for value in read if value is not None and 0.0 < value <= 10.0}))
+        try:
+            read = drill_sizes(self.drills.text())
+        except InputError as error:
+            self.drills.setToolTip(f"{error.what} {error.hint}")
+            return
+        drills = tuple(size for size in read if size <= LARGEST_DRILL)
+        self._tell_drills(drills)
         if drills != self._values.drills:
             self._change(drills=drills)
+
+    def _tell_drills(self, drills: tuple[float, ...]) -> None:
+        """What the drills are called, and how sizes can be written."""
+        how = self.tr("Sizes in mm, or as 0.032 in, 1/32 in, #67, letter C.")
+        told = "\n".join(size_words(size) for size in drills)
+        self.drills.setToolTip(f"{how}\n{told}")
+        self.drills.setAccessibleDescription(how)
