@@ -11,7 +11,7 @@ from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from drypoint.ui.canvas.base import paint_sample_reach
-from drypoint.ui.canvas.overlay import arrow
+from drypoint.ui.canvas.overlay import arrow, paint_pause
 from drypoint.ui.canvas.strokes import dotted, pen
 from drypoint.ui.parts.blocks import words
 from drypoint.ui.theme.theme import Theme
@@ -36,6 +36,9 @@ class Sample(Enum):
     ERROR = "expected error"
     FIRST_NET = "first net"
     SECOND_NET = "second net"
+    PAUSE = "pause"
+    PAINTED = "painted"
+    SUSPECT = "suspect"
 
 
 class Swatch(QWidget):
@@ -79,6 +82,19 @@ class Swatch(QWidget):
                 painter.setPen(pen(colour, 2.2))
                 painter.setBrush(QBrush(QColor(colour), pattern))
                 painter.drawRoundedRect(3, 2, 30, 12, 3, 3)
+            case Sample.PAINTED:
+                painter.setPen(pen(tokens.copper, 1.4))
+                painter.setBrush(QBrush(QColor(tokens.copper), Qt.BrushStyle.DiagCrossPattern))
+                painter.drawRoundedRect(3, 2, 30, 12, 3, 3)
+            case Sample.SUSPECT:
+                painter.setPen(pen(tokens.casing, 4.4))
+                painter.drawLine(a, b)
+                dashes = pen("#FFFFFF", 2.0)
+                dashes.setDashPattern([2.0, 3.0])
+                painter.setPen(dashes)
+                painter.drawLine(a, b)
+            case Sample.PAUSE:
+                paint_pause(painter, tokens, QPointF(18, 8), 7.0)
             case _:
                 colour, width = {
                     Sample.EARLIER: (tokens.off, 1.2),

@@ -201,14 +201,8 @@ class Overlay:
         """Two bars on a disc, beside the place, which stays in sight."""
         x, y = view.spot(*pause.at)
         painter.setPen(pen(self.tokens.ink, 1.6))
-        painter.setBrush(QColor(self.tokens.panel))
         painter.drawLine(QPointF(x, y), QPointF(x + 9, y - 9))
-        middle = QPointF(x + 15, y - 15)
-        painter.drawEllipse(middle, 10.0, 10.0)
-        painter.setPen(pen(self.tokens.copper, 2.6))
-        for dx in (-3.0, 3.0):
-            painter.drawLine(middle + QPointF(dx, -4.0), middle + QPointF(dx, 4.0))
-        painter.setBrush(Qt.BrushStyle.NoBrush)
+        paint_pause(painter, self.tokens, QPointF(x + 15, y - 15), 10.0)
 
     def _zero(self, painter: QPainter, view: Viewport, content: Content) -> None:
         if content.zero is None:
@@ -264,6 +258,17 @@ class Overlay:
             painter.drawEllipse(QPointF(x, y), 12.0, 12.0)
             for dx, dy in ((1, 0), (-1, 0), (0, 1), (0, -1)):
                 painter.drawLine(QPointF(x + 7 * dx, y + 7 * dy), QPointF(x + 19 * dx, y + 19 * dy))
+
+
+def paint_pause(painter: QPainter, tokens: Tokens, middle: QPointF, radius: float) -> None:
+    """Two bars on a disc."""
+    painter.setPen(pen(tokens.ink, 1.6))
+    painter.setBrush(QColor(tokens.panel))
+    painter.drawEllipse(middle, radius, radius)
+    painter.setPen(pen(tokens.copper, 0.26 * radius))
+    for dx in (-0.3 * radius, 0.3 * radius):
+        painter.drawLine(middle + QPointF(dx, -0.4 * radius), middle + QPointF(dx, 0.4 * radius))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
 
 
 def arrow(painter: QPainter, colour: str, start: QPointF, end: QPointF) -> None:

@@ -225,7 +225,18 @@ class CanvasPanel(QWidget):
         if self._legend_override is not None:
             self.legend.show_samples(*self._legend_override)
             return
-        self.legend.show_samples(*self._legend_of_view())
+        title, samples = self._legend_of_view()
+        self.legend.show_samples(title, (*samples, *self._legend_of_marks()))
+
+    def _legend_of_marks(self) -> tuple[tuple[Sample, str], ...]:
+        """What a person put on the board, and what is in doubt, as far as it is there."""
+        content = self.canvas.content
+        marks = (
+            (bool(content.pauses), Sample.PAUSE, self.tr("pause")),
+            (content.painted is not None, Sample.PAINTED, self.tr("painted")),
+            (bool(content.suspect), Sample.SUSPECT, self.tr("in doubt")),
+        )
+        return tuple((sample, text) for there, sample, text in marks if there)
 
     def _legend_of_view(self) -> tuple[str, tuple[tuple[Sample, str], ...]]:
         match self.canvas.view:

@@ -207,9 +207,9 @@ def passes_page(
             share=100 * plan.expected_totals.expected,
             number=plan.next.number,
         )
-        text = _say("It goes over {length:.0f} mm, only where the last may not be through.").format(
-            length=plan.next.length
-        )
+        text = _say(
+            "It goes over {length:.0f} mm: what is not surely through, was found joined or painted."
+        ).format(length=plan.next.length)
     elif cut:
         what = _say("By its reach, nothing is left to cut again")
         text = _say("An island touch proves it.")

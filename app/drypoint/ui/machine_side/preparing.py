@@ -45,10 +45,10 @@ class Preparing(QObject):
         )
         self.lap_first.setChecked(True)
         self.home_button = button(self.tr("Home the machine"))
-        self.rehearse_button = button(self.tr("Rehearse this program"))
+        self.rehearse_button = page.rehearse_button
         self.outcome = Note("plain", "")
         page.add_actions(self.lap_first)
-        page.add_actions(self.home_button, self.rehearse_button)
+        page.add_actions(self.home_button)
         page.add(self.outcome)
         self.home_button.clicked.connect(self.home)
         self.rehearse_button.clicked.connect(self.rehearse)

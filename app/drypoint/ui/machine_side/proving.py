@@ -180,7 +180,8 @@ class Proving(QObject):
         if step is None:
             self.page.show_next("", "", "")
             return
-        where = _outer(step.clip.net)
+        outside = step.clip.net == OUTER
+        where = self.tr("the copper outside") if outside else step.clip.net
         holder = self.tr("Next: hold a wire to {net}") if step.by_hand else self.tr("Next: the clip on {net}")
         first = step.would_prove[0]
         text = fill(
@@ -202,7 +203,9 @@ class Proving(QObject):
             canvas.zoom_to_chosen()
 
     def _flaw(self, nets: tuple[str, ...], at: tuple[float, float], what: str) -> IslandLine:
-        return IslandLine(tuple(_outer(net) for net in nets), Mark.ERROR, self.tr("in the plan"), what, at)
+        named = tuple(_outer(net) for net in nets)
+        advice = self.tr("No groove of this width parts them: change the bit or the cuts.")
+        return IslandLine(named, Mark.ERROR, self.tr("in the plan"), what, at, advice=advice)
 
     def _pair(self, pair: Neighbours, state: str) -> IslandLine:
         marks = {"proved": Mark.DONE, "joined": Mark.ERROR, "unproved": Mark.DOUBT, ASKED: Mark.READY}
@@ -215,12 +218,11 @@ class Proving(QObject):
         }
         gap = fill(self.tr("gap {gap:.2f} mm"), gap=pair.gap)
         if pair.doubt >= DOUBT and state not in ("proved", "joined"):
-            gap = fill(
-                self.tr("gap {gap:.2f} mm, joined with {chance}"), gap=pair.gap, chance=in_words(pair.doubt)
-            )
+            gap = fill(self.tr("{gap:.2f} mm, {chance} joined"), gap=pair.gap, chance=in_words(pair.doubt))
         nets = (_outer(pair.nets[0]), _outer(pair.nets[1]))
         mark, touched = marks.get(state, Mark.TO_DO), state in ("proved", "joined")
-        return IslandLine(nets, mark, said[state], gap, pair.at, touched=touched)
+        advice = self.tr("The next pass cuts the ground between them again.") if state == "joined" else ""
+        return IslandLine(nets, mark, said[state], gap, pair.at, touched=touched, advice=advice)
 
     def _judge(self) -> None:
         usable = self._desk.station is not None and not self._desk.busy

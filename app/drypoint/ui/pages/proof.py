@@ -34,7 +34,8 @@ Index = QModelIndex | QPersistentModelIndex
 class IslandLine:
     """One island or pair: nets, mark (done = proved, error = joined, doubt = unproved), words.
 
-    ``at`` is the place to look at, mm, board frame.
+    ``at`` is the place to look at, mm, board frame; ``advice`` what happens to it anyhow, so that
+    nothing has to be asked for.
     """
 
     nets: tuple[str, ...]
@@ -43,6 +44,7 @@ class IslandLine:
     detail: str = ""
     at: tuple[float, float] | None = None
     touched: bool = False
+    advice: str = ""
 
 
 class IslandModel(QAbstractListModel):
@@ -160,9 +162,9 @@ class ProofPage(Page):
         self.list.setMinimumHeight(180)
         self.list.setAccessibleName(self.tr("Islands"))
         self._note = Note("error", "")
-        self._cut = button(self.tr("Cut again here"), "primary")
+        self._cut = button(self.tr("Cut again here"))
         self._again = button(self.tr("Touch again"))
-        self.rest_button = button(self.tr("Touch the rest"))
+        self.rest_button = button(self.tr("Touch the rest"), "primary")
         self.check_button = button(self.tr("Island check"))
         self.print_button = button(self.tr("Report…"))
         self._doubt = Note("error", "")
@@ -177,8 +179,9 @@ class ProofPage(Page):
         self.body.addWidget(self.list, 1)
         self.fill_height()
         self.note(self._note)
-        self.add_actions(self._cut, self._again)
-        self.add_actions(self.rest_button, self.check_button, self.print_button)
+        self.add_actions(self._again, self._cut)
+        self.add_actions(self.rest_button)
+        self.add_actions(self.check_button, self.print_button)
         self._connect()
         self.show_islands("", "", ())
 
@@ -253,10 +256,12 @@ class ProofPage(Page):
     def _chosen(self) -> None:
         line = self.current()
         bad = line is not None and line.mark in (Mark.ERROR, Mark.DOUBT)
-        for widget in (self._note, self._cut, self._again):
+        for widget in (self._note, self._again):
             widget.setVisible(bad)
+        self._cut.setVisible(bad and line is not None and not line.advice)
         if line is not None and bad:
             where = "" if line.at is None else local(f"x {line.at[0]:.2f}, y {line.at[1]:.2f} mm")
+            text = f"{line.detail}. {line.advice}" if line.advice else line.detail
             kind = "error" if line.mark is Mark.ERROR else "caution"
-            self._note.say(kind, f"{' – '.join(line.nets)}: {line.word}", line.detail, where=where)
+            self._note.say(kind, f"{' – '.join(line.nets)}: {line.word}", text, where=where)
         self.line_chosen.emit(line)

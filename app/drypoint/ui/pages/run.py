@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from drypoint.ui.language.words import told
 from drypoint.ui.parts.blocks import Elided, Figure, Note, Row, button, empty, words
 from drypoint.ui.parts.fields import NumberField
 from drypoint.ui.parts.glyph import Mark
@@ -103,7 +104,11 @@ class RunPage(Page):
         self.start_button = button(self.tr("Start"), "primary")
         self.lap_button = button(self.tr("Hover lap"))
         self.add_actions(self.start_button)
-        self.add_actions(self.lap_button)
+        self.rehearse_button = button(self.tr("Rehearse"))
+        self.rehearse_button.setToolTip(
+            self.tr("Run the exact lines of what comes next on the bench: do they go through, how long?")
+        )
+        self.add_actions(self.lap_button, self.rehearse_button)
         self.start_button.clicked.connect(self.start)
         self.lap_button.clicked.connect(self.hover_lap)
         self._note.hint_clicked.connect(lambda: self.answered.emit(self._request))
@@ -132,7 +137,8 @@ class RunPage(Page):
         self._ready = ready
         self.start_button.setVisible(not running)
         self.start_button.setText(start or self.tr("Start"))
-        self.lap_button.setVisible(not running)
+        for each in (self.lap_button, self.rehearse_button):
+            each.setVisible(not running)
         self._judge()
 
     def _show_rows(self, rows: Sequence[tuple[str, str]]) -> None:
@@ -224,12 +230,12 @@ class RunPage(Page):
         row.setContentsMargins(0, 2, 0, 2)
         row.setSpacing(8)
         where = (
-            self.tr("before piece {n} of {all}").format(n=line.piece, all=line.pieces)
+            self.tr("Piece {n} of {all}").format(n=line.piece, all=line.pieces)
             if line.piece
-            else self.tr("nothing is cut there any more")
+            else self.tr("Nothing is cut there any more")
         )
         text = Elided("label")
-        text.setText(f"{line.program}: {where}")
+        text.setText(f"{where}, {told(line.program)}")
         away = button(self.tr("Remove"), "flat")
         away.setAccessibleName(self.tr("Remove the pause {where}").format(where=where))
         away.clicked.connect(lambda: self.pause_removed.emit(line))

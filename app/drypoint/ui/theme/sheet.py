@@ -145,6 +145,9 @@ QComboBox QAbstractItemView { background: $panel; color: $ink; border: 1px solid
 QCheckBox, QRadioButton { color: $ink; font-size: 13px; spacing: 8px; padding: 3px; border: 2px solid transparent; border-radius: 4px; }
 QCheckBox:focus, QRadioButton:focus { border-color: $copper; }
 QCheckBox:disabled, QRadioButton:disabled { color: $off; }
+QRadioButton::indicator { width: 14px; height: 14px; border: 1px solid $edge; border-radius: 8px; background: $panel; }
+QRadioButton::indicator:checked { width: 6px; height: 6px; border: 5px solid $copper; border-radius: 8px; }
+QRadioButton::indicator:disabled { border-color: $line; }
 
 QMenuBar { background: $panel; color: $ink; border-bottom: 1px solid $line; padding: 2px 6px; font-size: 13px; }
 QMenuBar::item { padding: 6px 10px; background: transparent; border-radius: 4px; font-size: 13px; }
