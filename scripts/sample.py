@@ -120,10 +120,10 @@ def sample() -> Sample:
             again.append(Run(i, part, np.full(len(part), 0.088)))
     second = Pass(2, BIT, tuple(again))
     references = (
-        ReferenceHole(1, (-3.2, 26), (-3.18, 25.975)),
-        ReferenceHole(2, (WIDTH + 3.2, 6), (WIDTH + 3.182, 6.012)),
-        ReferenceHole(3, (WIDTH + 3.2, HEIGHT - 6), (WIDTH + 3.206, HEIGHT - 5.97)),
-        ReferenceHole(4, (4.5, HEIGHT - 4.5), None, True),
+        ReferenceHole("R1", (-3.2, 26), (-3.18, 25.975)),
+        ReferenceHole("R2", (WIDTH + 3.2, 6), (WIDTH + 3.182, 6.012)),
+        ReferenceHole("R3", (WIDTH + 3.2, HEIGHT - 6), (WIDTH + 3.206, HEIGHT - 5.97)),
+        ReferenceHole("R4", (4.5, HEIGHT - 4.5), None, True),
     )
     spots = [(h.x, h.y) for h in made.holes[::4]]
     errors = tuple(

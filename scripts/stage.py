@@ -26,13 +26,12 @@ from drypoint.ui.pages.design import (
     CutsPageValues,
 )
 from drypoint.ui.pages.measure import (
-    ReferencePage,
-    ReferencePageValues,
     SurfacePage,
     SurfacePageValues,
 )
 from drypoint.ui.pages.passes import PassesPage, PassesPageValues, PassLine
 from drypoint.ui.pages.proof import IslandLine, ProofPage
+from drypoint.ui.pages.reference import ReferencePage, ReferencePageValues
 from drypoint.ui.pages.run import RunPage, Task
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.run_strip import RunState
@@ -112,7 +111,7 @@ class Stage:
         )
         window.heat.set_picture(self.heat)
         window.jog.position.show_position(Position((12.34, 8.115, 5.0), (-87.66, -41.885, -12.14)))
-        window.jog.reference.show_holes(self.holes(), FitFacts(0.03, 0.21), 4)
+        window.jog.reference.show_holes(self.holes(), FitFacts(0.03, 0.21), "R4")
         window.strip.show_feed(100)
         self.fill_pages()
         self.rest()
@@ -120,7 +119,7 @@ class Stage:
     def holes(self) -> tuple[HoleLine, ...]:
         places = [((-3.2, 26.0), 0.032), ((77.2, 6.0), 0.024), ((77.2, 46.0), 0.025), ((4.5, 47.5), None)]
         return tuple(
-            HoleLine(n, at, left, Mark.READY if left is None else Mark.DONE)
+            HoleLine(f"R{n}", at, left, Mark.READY if left is None else Mark.DONE)
             for n, (at, left) in enumerate(places, start=1)
         )
 

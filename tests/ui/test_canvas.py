@@ -43,7 +43,7 @@ def content() -> Content:
         order=paths,
         reach=draw_reach(reach, (("A",), ("B",))),
         clamps=(Clamp(1, (-8, 10, -2, 16), 2.0),),
-        references=(ReferenceHole(1, (42, 2), (42.05, 2.0)),),
+        references=(ReferenceHole("R1", (42, 2), (42.05, 2.0)),),
     )
 
 

@@ -207,10 +207,10 @@ def test_touch_off_by_paper_gives_its_thickness(jog: JogPanel, qtbot) -> None:
 
 
 def test_bit_is_over_the_hole_that_comes_next(jog: JogPanel, qtbot) -> None:
-    holes = (HoleLine(1, (0, 0), 0.03, Mark.DONE), HoleLine(4, (5, 5), None, Mark.READY))
-    jog.reference.show_holes(holes, FitFacts(0.03, 0.2), 4)
+    holes = (HoleLine("R1", (0, 0), 0.03, Mark.DONE), HoleLine("R4", (5, 5), None, Mark.READY))
+    jog.reference.show_holes(holes, FitFacts(0.03, 0.2), "R4")
     with qtbot.waitSignal(jog.reference.over_hole) as caught:
         jog.reference.confirm()
-    assert caught.args == [4]
+    assert caught.args == ["R4"]
     jog.reference.show_holes(holes, FitFacts(), None)
     assert not jog.reference.over.isVisible()

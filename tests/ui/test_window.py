@@ -9,9 +9,10 @@ from PySide6.QtWidgets import QAbstractButton, QComboBox, QDialog, QLineEdit, QP
 from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.menus import keep_run_keys
 from drypoint.ui.pages.design import BitsPage, BlankPage, BoardPage, CutsPage
-from drypoint.ui.pages.measure import ReferencePage, SurfacePage
+from drypoint.ui.pages.measure import SurfacePage
 from drypoint.ui.pages.passes import PassesPage
 from drypoint.ui.pages.proof import IslandLine, ProofPage
+from drypoint.ui.pages.reference import ReferencePage
 from drypoint.ui.pages.run import RunPage, Task
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.run_strip import RunState

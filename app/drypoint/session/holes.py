@@ -7,9 +7,8 @@ of different clampings stands the error of the fit in between. So those of one c
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
-from typing import Any
 
 from drypoint.bits.model import Bit
 from drypoint.board.model import Board
@@ -160,7 +159,21 @@ def most_helpful(
     return (use[ranked[0].hole], ranked[0]) if ranked else None
 
 
-def mixed(found: Sequence[Candidate], touched: Mapping[str, Any]) -> tuple[str, ...]:
+def following(
+    derived: Derived, snap: Snapshot, found: Sequence[Candidate], touched: Collection[str], fit: Fit | None
+) -> tuple[Candidate | None, Advice | None]:
+    """Which to touch next, and what that gains where there is a fit. Computes."""
+    rest = [one for one in found if one.label not in touched]
+    if not rest:
+        return None, None
+    if fit is not None:
+        best = most_helpful(derived, snap, fit, rest)
+        return best if best is not None else (None, None)
+    chosen = [one for one in suggested(derived, snap, found) if one.label not in touched]
+    return (chosen or rest)[0], None
+
+
+def mixed(found: Sequence[Candidate], touched: Collection[str]) -> tuple[str, ...]:
     """Labels of touched holes that were drilled in another clamping than most of the touched."""
     used = [one for one in found if one.label in touched and one.setup is not None]
     counts = Counter(one.setup for one in used)

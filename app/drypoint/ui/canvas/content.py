@@ -83,7 +83,7 @@ class Clamp:
 class ReferenceHole:
     """A reference hole, board frame; ``touched`` is where the fit puts the place touched off."""
 
-    number: int
+    name: str
     at: tuple[float, float]
     touched: tuple[float, float] | None = None
     coming: bool = False
@@ -158,6 +158,8 @@ class Content:
     """Work zero."""
     stale: bool = False
     """Whether the reach shown no longer holds."""
+    before: tuple[Points, ...] = ()
+    """Lines of where the board lay before it was found anew, seen from where it lies now."""
     pauses: tuple[PauseMark, ...] = ()
     painted: Shape | None = None
     """What was painted to be cut again."""

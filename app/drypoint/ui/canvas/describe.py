@@ -27,13 +27,13 @@ def describe(found: Picked) -> Card:
         "run": say("describe", "Piece {number}"),
         "net": say("describe", "Net {name}"),
         "hole": say("describe", "Hole {number}"),
-        "reference": say("describe", "Reference hole {number}"),
+        "reference": say("describe", "Reference hole {name}"),
         "clamp": say("describe", "Clamp {number}"),
     }[found.kind]
-    shown = found.index if found.kind in ("reference", "clamp") else found.index + 1
+    shown = found.index if found.kind == "clamp" else found.index + 1
     values = dict(found.values)
     rows = []
-    if found.name and found.kind != "net":
+    if found.name and found.kind not in ("net", "reference"):
         rows.append((say("describe", "Net"), found.name))
     if "probability" in values:
         rows.append((say("describe", "Reach"), f"{100 * values['probability']:.0f} %"))

@@ -49,6 +49,7 @@ class Overlay:
     def paint(self, painter: QPainter, view: Viewport, content: Content, marks: Marks) -> None:
         """Paint everything, lowest first."""
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self._before(painter, view, content)
         self._chosen(painter, view, marks)
         if Layer.ERRORS not in self.hidden:
             for error in content.errors:
@@ -69,6 +70,18 @@ class Overlay:
         self._lines(painter, view, marks)
         if Layer.MACHINE not in self.hidden:
             self._bit(painter, view, marks)
+
+    def _before(self, painter: QPainter, view: Viewport, content: Content) -> None:
+        """Where the board lay: dashed, on a halo, so that it is told from the outline of now."""
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        for line in content.before:
+            drawn = polygon(view.to_px(line))
+            for colour, width in ((self.tokens.panel, 4.0), (self.tokens.ink2, 1.8)):
+                stroke = pen(colour, width)
+                if colour is self.tokens.ink2:
+                    stroke.setDashPattern([5.0, 4.0])
+                painter.setPen(stroke)
+                painter.drawPolyline(drawn)
 
     def _chosen(self, painter: QPainter, view: Viewport, marks: Marks) -> None:
         to_px = QTransform(
@@ -172,7 +185,7 @@ class Overlay:
             right = (hole.touched[0] - hole.at[0]) * enlarged * view.scale
             down = -(hole.touched[1] - hole.at[1]) * enlarged * view.scale
             arrow(painter, colour, QPointF(x, y), QPointF(x + right, y + down))
-        self._plate(painter, QPointF(x, y + 24), str(hole.number), colour)
+        self._plate(painter, QPointF(x, y + 24), hole.name, colour)
 
     def _painted(self, painter: QPainter, view: Viewport, content: Content, marks: Marks) -> None:
         """What is to be cut again: hatched both ways, so that it is no chosen net."""

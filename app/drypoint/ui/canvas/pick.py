@@ -61,9 +61,9 @@ def pick(base: BasePainter, x: float, y: float, scale: float) -> Picked | None:
     """The topmost thing at (x, y) mm."""
     content = base.content
     within = GRASP / scale
-    for hole in content.references:
+    for number, hole in enumerate(content.references):
         if np.hypot(hole.at[0] - x, hole.at[1] - y) <= max(within, 9.0 / scale):
-            return Picked("reference", hole.number, hole.at)
+            return Picked("reference", number, hole.at, hole.name)
     for clamp in content.clamps:
         if clamp.box[0] <= x <= clamp.box[2] and clamp.box[1] <= y <= clamp.box[3]:
             return Picked("clamp", clamp.number, (x, y))

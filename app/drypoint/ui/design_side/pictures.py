@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from contextlib import suppress
 from dataclasses import dataclass
 
@@ -15,8 +16,9 @@ from drypoint.passes.depth import uniform_pass
 from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
-from drypoint.reference.worth import Worth, pad_radii, worth
+from drypoint.reference.worth import Ring, Worth, pad_radii, worth
 from drypoint.session.derive import BOARD, CUTS, FIT, PASSES, SURFACE, Derived
+from drypoint.session.holes import candidates, following
 from drypoint.session.layout import Layout
 from drypoint.session.memo import Memo
 from drypoint.session.net_reach import NetReach, net_reaches
@@ -45,8 +47,10 @@ PITCH = 1.0
 """Between places on the grooves at which the spread is looked at, mm."""
 BACK = 0.4
 """How far the slow touch is taken to start above the copper when its time is estimated, mm."""
-MOST_ERRORS = 12
+MOST_ERRORS = 16
 """Places at which the expected error is drawn."""
+APART = 4.0
+"""Nearer together than this they would hide each other, mm."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -252,7 +256,7 @@ class Pictures:
 
     def fit(self, snap: Snapshot) -> FitPicture:
         """Reference holes and the fit."""
-        marks = self._derived.cuts(snap).marks
+        known = candidates(self._derived, snap)
         touched = {
             one.data["label"]: one.data["touched"]
             for one in snap.records["reference"]
@@ -262,31 +266,54 @@ class Pictures:
             fit: Placing | None = self._derived.fit(snap)
         except PlanError:
             fit = None
-        back = None if fit is None else _rigid(fit).inverse()
-        coming = next((mark.label for mark in marks if mark.label not in touched), None)
-        holes = []
-        for number, mark in enumerate(marks, 1):
-            at = (float(mark.path[0][0]), float(mark.path[0][1]))
-            found = touched.get(mark.label)
-            seen = None
-            if found is not None and back is not None and isinstance(fit, Fit):
-                x, y = back.apply([found])[0]
-                seen = (float(x), float(y))
-            holes.append(ReferenceHole(number, at, seen, mark.label == coming and bool(touched)))
-        if not isinstance(fit, Fit):
-            return FitPicture(tuple(holes))
-        key = snap.key(*FIT, "cuts", "bits")
-        return self._memo.get("fit", key, lambda: self._fitted(snap, fit, tuple(holes)))
+        found = fit if isinstance(fit, Fit) else None
+        coming, _ = following(self._derived, snap, known, touched, found)
+        holes = tuple(
+            ReferenceHole(
+                one.label,
+                one.at,
+                None if found is None else _seen(found, touched.get(one.label)),
+                coming is not None and one.label == coming.label and bool(touched),
+            )
+            for one in known
+            if one.mark or one.label in touched or (coming is not None and one.label == coming.label)
+        )
+        if found is None:
+            return FitPicture(holes)
+        key = snap.key(*FIT, "cuts", "bits", "done")
+        return self._memo.get("fit", key, lambda: self._fitted(snap, found, holes))
 
     def _fitted(self, snap: Snapshot, fit: Fit, holes: tuple[ReferenceHole, ...]) -> FitPicture:
         board = self._derived.board(snap)
         found = worth(fit, board.holes, pad_radii(board.holes, board.nets))
-        chosen = sorted(found.rings, key=lambda ring: ring.left)[:MOST_ERRORS]
+        chosen = _spread(sorted(found.rings, key=lambda ring: ring.left))
         turn = np.array([[np.cos(fit.angle), -np.sin(fit.angle)], [np.sin(fit.angle), np.cos(fit.angle)]])
         errors = tuple(
             ExpectedError(ring.at, turn.T @ fit.covariance_at([ring.at])[0] @ turn) for ring in chosen
         )
         return FitPicture(holes, errors, found)
+
+
+def _seen(fit: Fit, at: tuple[float, float] | None) -> tuple[float, float] | None:
+    """Where in the board frame the fit puts a touched place."""
+    if at is None:
+        return None
+    x, y = fit.rigid.inverse().apply([at])[0]
+    return float(x), float(y)
+
+
+def _spread(rings: Sequence[Ring]) -> list[Ring]:
+    """The tightest holes, then those farthest from what is shown already: no ellipses on each other."""
+    if len(rings) <= MOST_ERRORS:
+        return list(rings)
+    at = np.array([ring.at for ring in rings])
+    shown = [0]
+    away = np.hypot(*(at - at[0]).T)
+    while len(shown) < MOST_ERRORS and away.max() > APART:
+        # the tightest ones win among those that lie about as far off
+        shown.append(int(np.argmax(away - np.arange(len(rings)) * 1e-3)))
+        away = np.minimum(away, np.hypot(*(at - at[shown[-1]]).T))
+    return [rings[k] for k in shown]
 
 
 def _rigid(fit: Placing) -> Rigid:

@@ -202,6 +202,7 @@ def _same(a: Content, b: Content) -> bool:
         "errors",
         "pauses",
         "suspect",
+        "before",
     )
     return (
         all(getattr(a, name) is getattr(b, name) for name in kept)

@@ -38,6 +38,7 @@ class PositionPanel(QWidget):
     held(str, float), let_go() : axis and direction of a button or key kept pressed; let go again
     armed(bool) : the user armed or disarmed the keys
     touched_off(str, float) : "paper" with its thickness in mm, or "contact" with 0
+    sides_wanted() : the user wants to touch off x or y
     place_entered() : the user wants to enter a place set by hand wheel
     """
 
@@ -47,6 +48,7 @@ class PositionPanel(QWidget):
     armed = Signal(bool)
     touched_off = Signal(str, float)
     place_entered = Signal()
+    sides_wanted = Signal()
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -67,6 +69,9 @@ class PositionPanel(QWidget):
         self.ways = Segments(["", self.tr("Contact")], self.tr("Touch off"), chosen=1)
         self.set_paper(PAPER)
         self.touch_off = button(self.tr("Touch off Z"))
+        self.sides = button(self.tr("X, Y…"))
+        self.sides.setAccessibleName(self.tr("Touch off X and Y…"))
+        self.sides.setToolTip(self.tr("Touch off X and Y at an edge of the blank, or by the rim of a hole."))
         self.enter_place = button(self.tr("Set by hand wheel…"), "flat")
         self._hint = words("", "caption", wrap=True)
         self._hint.setMinimumHeight(30)  # two lines, so that nothing jumps when it is said
@@ -98,6 +103,7 @@ class PositionPanel(QWidget):
         touch.setSpacing(8)
         touch.addWidget(self.ways)
         touch.addWidget(self.touch_off, 1)
+        touch.addWidget(self.sides)
         column.addLayout(touch)
         foot = QHBoxLayout()
         foot.addWidget(self._hint, 1)
@@ -137,6 +143,7 @@ class PositionPanel(QWidget):
         self.keys.disarmed.connect(self._disarmed)
         self.switch.toggled.connect(self._arm)
         self.touch_off.clicked.connect(self._touch_off)
+        self.sides.clicked.connect(self.sides_wanted)
         self.enter_place.clicked.connect(self.place_entered)
 
     def _press(self, axis: str, sign: int) -> None:
@@ -173,6 +180,11 @@ class PositionPanel(QWidget):
             self._machine[axis].setText(machine.replace("-", "−"))
             tint(self._work[axis], self._theme.tokens.ink if position.trusted else self._theme.tokens.caution)
 
+    @property
+    def paper(self) -> float:
+        """Thickness of the paper that is touched off with, mm."""
+        return self._paper
+
     def set_paper(self, thickness: float) -> None:
         """Thickness of the paper that is touched off with, mm."""
         self._paper = thickness
@@ -183,7 +195,7 @@ class PositionPanel(QWidget):
         if not usable:
             self.switch.setChecked(False)
             self._release()
-        for each in (*self._buttons.values(), self.switch, self.touch_off, self.enter_place):
+        for each in (*self._buttons.values(), self.switch, self.touch_off, self.sides, self.enter_place):
             each.setEnabled(usable)
         self._why_not = why_not
         self._show_armed(self.keys.armed, why_not)

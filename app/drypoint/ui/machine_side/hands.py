@@ -13,6 +13,9 @@ from drypoint.machine.operator import Answer, AnswerKind, Operator, Request, Req
 JOGGED = frozenset({RequestKind.JOG_TO, RequestKind.PAPER})
 """Requests during which the bit is moved by the person."""
 
+MOVABLE = JOGGED | {RequestKind.SHIFT}
+"""Requests during which the bit may be moved by the person."""
+
 _WAIT = 0.05
 """Between two looks for an answer, s."""
 

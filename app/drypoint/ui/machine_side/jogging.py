@@ -7,14 +7,14 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from drypoint.machine.operator import Answer, AnswerKind
 from drypoint.machine.procedures.contact import check_contact, clip_off
-from drypoint.machine.procedures.touching import zero_at_spot
-from drypoint.machine.state import Activity, Clip, MachineState
+from drypoint.machine.state import Activity, MachineState
 from drypoint.progress import Progress
+from drypoint.session.actions.touch_off import z_by_contact, z_by_paper
 from drypoint.session.layout import INSET
 from drypoint.session.station import Station
 from drypoint.ui.language.words import fill, told
 from drypoint.ui.machine_side.desk import Desk
-from drypoint.ui.machine_side.hands import JOGGED
+from drypoint.ui.machine_side.hands import MOVABLE
 from drypoint.ui.machine_side.thread import Jog
 from drypoint.ui.menus import Commands, keep_run_keys
 from drypoint.ui.parts.blocks import button, words
@@ -27,7 +27,10 @@ NEAR = 2.0
 """Below this height over the copper jogs are slow, mm."""
 
 SLOW = 120.0
-"""Feed of jogs near the copper, mm/min."""
+"""Feed of jogs of z near the copper, or where its height is not known, mm/min."""
+
+SLOW_ACROSS = 300.0
+"""The same for x and y."""
 
 
 class PlaceDialog(QDialog):
@@ -40,20 +43,25 @@ class PlaceDialog(QDialog):
 
     given = Signal(object)
 
-    def __init__(self, commands: Commands, place: tuple[float, float, float], parent: QWidget) -> None:
+    def __init__(
+        self, commands: Commands, place: tuple[float, float, float], parent: QWidget, *, hole: str = ""
+    ) -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("Set by hand wheel"))
         self.fields = {
             axis: NumberField(axis.upper(), "mm", value=value, decimals=3)
             for axis, value in zip("xyz", place, strict=True)
+            if axis != "z" or not hole
         }
         self.set_button = button(self.tr("The bit is there"), "primary")
         self.corner_button = button(self.tr("Over the corner spot"))
+        self.corner_button.setVisible(not hole)
         cancel = button(self.tr("Cancel"))
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 18, 20, 18)
         column.setSpacing(10)
-        column.addWidget(words(self.tr("The bit is at…"), "section"))
+        title = self.tr("Hole {name} is at…").format(name=hole) if hole else self.tr("The bit is at…")
+        column.addWidget(words(title, "section"))
         text = self.tr(
             "Axes turned by hand are not seen by the controller. Say where the bit stands on the work; "
             "the position is set to it, nothing moves. Leave an axis as it is to keep it."
@@ -131,7 +139,8 @@ class Jogging(QObject):
         assert station is not None
         rates = station.place.preset.max_rate
         near = state.work is None or "z" not in self._desk.thread_.known or state.work[2] < NEAR
-        return min(rates[2], SLOW if near and axis == "z" else rates["xyz".index(axis)])
+        slow = SLOW if axis == "z" else SLOW_ACROSS
+        return min(rates["xyz".index(axis)], slow) if near else rates["xyz".index(axis)]
 
     def _within(self, axis: str, distance: float) -> float:
         """No farther than the machine's travel, where it is known from homing."""
@@ -145,18 +154,18 @@ class Jogging(QObject):
 
     def _may_answer(self) -> bool:
         asked = self._desk.bar.asked
-        return asked is not None and asked.request.kind in JOGGED
+        return asked is not None and asked.request.kind in MOVABLE
 
     # touching off
 
     def _touch_off(self, how: str, paper: float) -> None:
         if how == "paper":
             self._desk.with_station(
-                self.tr("Touch off Z"), lambda station, _: _paper(station, paper), self._touched
+                self.tr("Touch off Z"), lambda station, _: z_by_paper(station, paper), self._touched
             )
         else:
             self._desk.with_station(
-                self.tr("Touch off Z"), lambda station, _: _contact(station), self._touched
+                self.tr("Touch off Z"), lambda station, _: z_by_contact(station), self._touched
             )
 
     def _touched(self, _value: object) -> None:
@@ -197,6 +206,7 @@ class Jogging(QObject):
         self.panel.set_usable(usable, why)
         alone = usable and not self._desk.busy
         self.panel.touch_off.setEnabled(alone)
+        self.panel.sides.setEnabled(alone)
         self.panel.enter_place.setEnabled(alone)
         self._desk.window.commands["arm"].setEnabled(usable)
         self._desk.window.commands["contact_check"].setEnabled(alone)
@@ -216,17 +226,3 @@ class Jogging(QObject):
         if event.type() == QEvent.Type.WindowDeactivate:
             self._let_go()
         return super().eventFilter(watched, event)
-
-
-def _paper(station: Station, thickness: float) -> None:
-    """The bit stands on paper already: that is where it was jogged to."""
-    station.controller.set_work(z=thickness)
-    station.place.raise_to(station.place.clearance)
-
-
-def _contact(station: Station) -> None:
-    """Zero by contact where the bit stands."""
-    if station.controller.clip is not Clip.ON:
-        check_contact(station.place)
-    zero_at_spot(station.place)
-    clip_off(station.place)

@@ -8,12 +8,12 @@ import numpy as np
 import shapely
 from PySide6.QtCore import QObject
 
+from drypoint.cuts.holes import circle_path
+from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
 from drypoint.progress import Progress
 from drypoint.session.plans import Placing
 from drypoint.session.session import Session
-from drypoint.ui.canvas.content import Content, View
-from drypoint.ui.canvas.paths import PathSet, path_set
 from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.placing import rigid_of
@@ -32,14 +32,14 @@ class Remapped:
     farthest : float
         Largest move of any corner of the board's outline, mm.
     turned_deg : float
-    before : PathSet
-        The outline and the grooves where they would have been cut before, seen from the board of now.
+    before : tuple of (N, 2)
+        Outline and holes where they would have been cut before, seen from the board of now.
     """
 
     work: WorkList
     farthest: float
     turned_deg: float
-    before: PathSet
+    before: tuple[Points, ...]
 
 
 def remap(session: Session, progress: Progress) -> Remapped:
@@ -49,15 +49,17 @@ def remap(session: Session, progress: Progress) -> Remapped:
     earlier: Placing = derived.fit_of(snap, snap.setup - 1) if snap.setup > 1 else derived.layout(snap).place
     old, new = rigid_of(earlier), rigid_of(now)
     seen = old.then(new.inverse())
-    corners = shapely.get_coordinates(derived.board(snap).outline)
+    board = derived.board(snap)
+    corners = shapely.get_coordinates(board.outline)
     moved = seen.apply(corners) - corners
-    lines = [seen.apply(line) for line in derived.cuts(snap).grooves.lines]
+    rings = [np.asarray(ring.coords) for one in board.outlines for ring in (one.exterior, *one.interiors)]
+    rings += [circle_path(hole.x, hole.y, hole.diameter / 2) for hole in board.holes]
     work = list_work(session, progress)
     return Remapped(
         work,
         float(np.hypot(moved[:, 0], moved[:, 1]).max()),
         float(np.degrees(_turn(seen))),
-        path_set([seen.apply(corners), *lines]),
+        tuple(seen.apply(ring[:, :2]) for ring in rings),
     )
 
 
@@ -73,7 +75,6 @@ class Remapping(QObject):
         self._desk = desk
         self._running = running
         self.found: Remapped | None = None
-        self._kept: Content | None = None
         desk.window.jog.reference.remap.connect(self.remap)
         commands = desk.window.commands
         commands["remap"].triggered.connect(self.remap)
@@ -102,15 +103,12 @@ class Remapping(QObject):
             mm=found.farthest,
         )
         self._desk.say(text.replace("-", "−"))
-        self._desk.window.commands["before"].setEnabled(True)
+        before = self._desk.window.commands["before"]
+        before.setEnabled(True)
+        before.setChecked(False)
+        before.setChecked(True)
 
     def _show_before(self, on: bool) -> None:
         panel = self._desk.window.canvas
-        if on and self.found is not None:
-            self._kept = panel.canvas.content
-            shown = replace(self._kept, earlier=(*self._kept.earlier, self.found.before))
-            panel.set_content(shown)
-            panel.set_view(View.PASSES)  # the one that draws what was cut before beside what is cut now
-        elif self._kept is not None:
-            panel.set_content(self._kept)
-            self._kept = None
+        lines = self.found.before if on and self.found is not None else ()
+        panel.set_content(replace(panel.canvas.content, before=lines))

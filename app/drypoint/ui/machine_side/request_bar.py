@@ -53,6 +53,7 @@ class RequestBar(QFrame):
             self.tr("Axes were turned by hand: the position is not believed until it is set again.")
         )
         self.paper = NumberField(self.tr("Paper"), "mm", value=0.1, decimals=2, least=0.0, most=2.0)
+        self.reading = NumberField(self.tr("Reading"), "mm", decimals=3, least=-100.0, most=100.0)
         self.automatic = QCheckBox(self.tr("The bench does all that is asked"))
         self.help_button = button(self.tr("Let the bench do it"))
         self.decline_button = button(self.tr("Decline"))
@@ -77,7 +78,7 @@ class RequestBar(QFrame):
         said.addLayout(self._cautions)
         options = QHBoxLayout()
         options.setSpacing(16)
-        for option in (self.by_hand, self.paper, self.automatic):
+        for option in (self.by_hand, self.paper, self.reading, self.automatic):
             options.addWidget(option)
         options.addStretch(1)
         said.addLayout(options)
@@ -113,6 +114,7 @@ class RequestBar(QFrame):
         self.by_hand.setChecked(False)
         self.by_hand.setVisible(request.kind is RequestKind.JOG_TO)
         self.paper.setVisible(request.kind is RequestKind.PAPER)
+        self.reading.setVisible(request.kind is RequestKind.READ)
         self.automatic.setVisible(asked.helper)
         self.help_button.setVisible(asked.helper and jogged)
         self.done_button.setText(self._word(request.kind))
@@ -135,6 +137,10 @@ class RequestBar(QFrame):
                 return self.tr("It is there")
             case RequestKind.PAPER:
                 return self.tr("It drags")
+            case RequestKind.SHIFT:
+                return self.tr("It sits")
+            case RequestKind.READ:
+                return self.tr("It reads this")
             case _:
                 return self.tr("Done")
 
@@ -163,8 +169,10 @@ class RequestBar(QFrame):
 
     def _done(self) -> None:
         request = None if self._asked is None else self._asked.request
-        paper = self.paper.value if request is not None and request.kind is RequestKind.PAPER else None
-        self._answer(Answer(by_hand=self.by_hand.isVisible() and self.by_hand.isChecked(), value=paper))
+        fields = {RequestKind.PAPER: self.paper, RequestKind.READ: self.reading}
+        field = None if request is None else fields.get(request.kind)
+        value = None if field is None else field.value
+        self._answer(Answer(by_hand=self.by_hand.isVisible() and self.by_hand.isChecked(), value=value))
 
     def _help(self) -> None:
         if self._asked is not None:

@@ -50,6 +50,7 @@ CHANGES = frozenset(
         "settings",
         "touches",
         "reference",
+        "stretch",
         "setup",
         "zero",
         "pass",

@@ -16,6 +16,7 @@ from drypoint.ui.machine_side.jogging import Jogging
 from drypoint.ui.machine_side.live import Live
 from drypoint.ui.machine_side.pausing import Pausing
 from drypoint.ui.machine_side.placing import present_placing
+from drypoint.ui.machine_side.play import MeasuringPlay
 from drypoint.ui.machine_side.preparing import Preparing
 from drypoint.ui.machine_side.proving import Proving
 from drypoint.ui.machine_side.reference import Referencing
@@ -23,9 +24,10 @@ from drypoint.ui.machine_side.rehearsing import Rehearsing
 from drypoint.ui.machine_side.remapping import Remapping
 from drypoint.ui.machine_side.running import CONNECT, Running
 from drypoint.ui.machine_side.surface import Touching
+from drypoint.ui.machine_side.touching_off import TouchingOff
 from drypoint.ui.window import MainWindow
 
-PLACED_BY = frozenset({"opened", "closed", "source", "settings", "reference", "setup"})
+PLACED_BY = frozenset({"opened", "closed", "source", "settings", "reference", "setup", "stretch"})
 """Changes of the job after which the board may lie elsewhere."""
 
 
@@ -46,6 +48,9 @@ class MachineSide(QObject):
         self.jogging = Jogging(self.desk)
         self.touching = Touching(self.desk)
         self.referencing = Referencing(self.desk)
+        self.touching_off = TouchingOff(self.desk)
+        self.play = MeasuringPlay(self.desk)
+        self.referencing.page.measure_play.connect(self.play.open)
         self.running = Running(self.desk)
         self.pausing = Pausing(self.desk, self.running)
         self.preparing = Preparing(self.desk, self.running)

@@ -1,14 +1,12 @@
-"""Pages of what is measured and planned: surface, passes, reference."""
+"""Pages of what is measured and planned: surface, passes."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout
 
-from drypoint.ui.jog.reference import HoleLine
 from drypoint.ui.language.words import local
 from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty
 from drypoint.ui.parts.fields import NumberField, Setting
@@ -165,83 +163,3 @@ class SurfacePage(Page):
             self._notes.addWidget(note)
         for text in values.give:
             self._notes.addWidget(Note("caution", self.tr("The laminate gives"), text))
-
-
-@dataclass(frozen=True, slots=True)
-class ReferencePageValues:
-    """What the reference page says; in words where mixed units stand together."""
-
-    residual: float | None = None
-    spare: str = ""
-    holes: tuple[HoleLine, ...] = ()
-    next_what: str = ""
-    next_text: str = ""
-    facts: tuple[tuple[str, str], ...] = ()
-    worst: tuple[tuple[str, str], ...] = ()
-    stale_what: str = ""
-    stale_text: str = ""
-
-
-class ReferencePage(Page):
-    """Where the board is now.
-
-    Signals
-    -------
-    make_holes()
-    """
-
-    make_holes = Signal()
-
-    def __init__(self, theme: Theme) -> None:
-        super().__init__(theme, "")
-        self.title.setText(self.tr("Reference"))
-        self.lead.setText(self.tr("Find the board again from holes whose place in the design is known."))
-        self.lead.show()
-        self._figure = Figure()
-        self.add(self._figure)
-        self.section(self.tr("Hole, design place"), self.tr("residual"))
-        self._holes = QVBoxLayout()
-        self._holes.setSpacing(0)
-        self.body.addLayout(self._holes)
-        self._next = Note("plain", "")
-        self.add(self._next)
-        self.section(self.tr("What the fit says"))
-        self._facts = QVBoxLayout()
-        self._facts.setSpacing(0)
-        self.body.addLayout(self._facts)
-        self.section(self.tr("Tightest hole"))
-        self._worst = QVBoxLayout()
-        self._worst.setSpacing(0)
-        self.body.addLayout(self._worst)
-        self._stale = self.note(Note("caution", ""))
-        self.holes_button = button(self.tr("Drill reference holes…"))
-        self.add_actions(self.holes_button)
-        self.holes_button.clicked.connect(self.make_holes)
-        self.show_fit(ReferencePageValues())
-
-    def show_fit(self, values: ReferencePageValues) -> None:
-        """Show holes and fit."""
-        if values.residual is None:
-            self._figure.show_figure("–", self.tr("Touch two holes at least; a third one tells errors."))
-        else:
-            text = self.tr("mm residual, {spare}").format(spare=values.spare)
-            self._figure.show_figure(local(f"{values.residual:.2f}"), text)
-        empty(self._holes)
-        for hole in values.holes:
-            left = "–" if hole.residual is None else local(f"{hole.residual:.3f} mm")
-            left = self.tr("next") if hole.mark is Mark.READY else left
-            place = local(f"{hole.number}   {hole.design[0]:.2f}, {hole.design[1]:.2f}").replace("-", "−")
-            self._holes.addWidget(Row(self.theme, place, left, mark=hole.mark))
-        self._next.setVisible(bool(values.next_what))
-        if values.next_what:
-            self._next.say("plain", values.next_what, values.next_text)
-        self._fill(self._facts, values.facts)
-        self._fill(self._worst, values.worst)
-        self._stale.setVisible(bool(values.stale_what))
-        if values.stale_what:
-            self._stale.say("caution", values.stale_what, values.stale_text)
-
-    def _fill(self, rows: QVBoxLayout, facts: Sequence[tuple[str, str]]) -> None:
-        empty(rows)
-        for name, value in facts or (("–", ""),):
-            rows.addWidget(Row(self.theme, name, value))
