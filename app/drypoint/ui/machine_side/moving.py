@@ -161,4 +161,5 @@ def can_mill(session: Session) -> bool:
     """Whether the side that comes up can be milled: it has copper. Computes."""
     snap = session.snapshot
     up = snap.face().other
-    return bool(session.derived.design(snap).other_copper) or up is snap.settings.board.side
+    whole = all(design.other_copper for design in session.derived.designs(snap).values())
+    return whole or up is snap.settings.board.side
