@@ -105,14 +105,8 @@ def _named(design: Board, board: str) -> Board:
     )
 
 
-def placed_designs(
-    designs: Mapping[str, Board], copies: CopySettings, *, mirrored: bool = False
-) -> tuple[Placed, ...]:
-    """Every board on the blank and its place.
-
-    Parameters
-    ----------
-    mirrored : whether they are looked at from the other side than the places are stated from
+def placed_designs(designs: Mapping[str, Board], copies: CopySettings) -> tuple[Placed, ...]:
+    """Every board on the blank and its place, as the places are stated.
 
     Raises
     ------
@@ -133,7 +127,7 @@ def placed_designs(
         ]
         placed += block
         across = max(one.place.x + one.width for one in block)
-    return tuple(_mirrored(placed)) if mirrored else tuple(placed)
+    return tuple(placed)
 
 
 def _placed(designs: Mapping[str, Board], place: CopyPlace) -> Placed:
@@ -150,16 +144,16 @@ def _placed(designs: Mapping[str, Board], place: CopyPlace) -> Placed:
     return Placed(name, PlacedBoard(designs[name], place.x, place.y, angle), width, height)
 
 
-def _mirrored(placed: Sequence[Placed]) -> list[Placed]:
+def seen_over(placed: Sequence[Placed]) -> tuple[Placed, ...]:
     """The same boards seen from the other side: left is right, and turns go the other way."""
     left = min(one.place.x for one in placed)
     right = max(one.place.x + one.width for one in placed)
-    return [
+    return tuple(
         replace(
             one, place=replace(one.place, x=left + right - one.place.x - one.width, angle=-one.place.angle)
         )
         for one in placed
-    ]
+    )
 
 
 def moves_by_design(placed: Sequence[Placed]) -> dict[str, tuple[Rigid, ...]]:

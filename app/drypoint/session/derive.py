@@ -22,14 +22,12 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.passes.model import Pass
 from drypoint.progress import Progress
 from drypoint.reference.registration import across
-from drypoint.session.boards import Placed, moves_by_design, placed_designs, read_designs
+from drypoint.session.boards import Placed, moves_by_design, placed_designs, read_designs, seen_over
 from drypoint.session.codec import from_json
 from drypoint.session.imported import (
     ReadyProgram,
-    given_cuts,
     read_ready,
     ready_findings,
-    require_chosen,
 )
 from drypoint.session.islands import (
     Joined,
@@ -52,6 +50,7 @@ from drypoint.session.plans import (
     taught,
     touch_region,
 )
+from drypoint.session.program_cuts import given_cuts, require_chosen
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.two_sides import fit_of_touched, seen_from, turned_blank
 from drypoint.surface.model import Surface, fit_surface
@@ -60,7 +59,9 @@ from drypoint.surface.touch import Touches
 from drypoint.wording import say
 
 DESIGN = ("source", "board")
-BOARD = (*DESIGN, "copies", "bits")
+PLACED = (*DESIGN, "copies")
+BOARD = (*PLACED, "bits")
+READY = (*DESIGN, "bits", "imported", "blank")
 LAYOUT = (*BOARD, "blank")
 CUTS = (*LAYOUT, "bits", "cuts", "holes", "imported")
 FIT = (*LAYOUT, "setup", "reference", "stretch")
@@ -73,7 +74,8 @@ PASSES = (*SURFACE, "bits", "cuts", "imported", "passes", *ASKED)
 class Peek:
     """What is computed of a job at this moment; None for what is not.
 
-    ``surface`` is the newest that was touched, also where the board was moved since.
+    ``surface`` is the newest that was touched, also where the board was moved since; ``placed`` is as
+    the places are set.
     """
 
     board: Board | None = None
@@ -83,6 +85,8 @@ class Peek:
     fit: Placing | None = None
     surface: Surface | None = None
     passes: PassPlan | None = None
+    placed: tuple[Placed, ...] | None = None
+    ready: tuple[ReadyProgram, ...] | None = None
 
 
 class Derived:
@@ -116,9 +120,10 @@ class Derived:
         mirrored = snap.settings.board.side is not snap.face(1)
 
         def compute() -> tuple[Placed, ...]:
-            return placed_designs(designs, snap.settings.copies, mirrored=mirrored)
+            return placed_designs(designs, snap.settings.copies)
 
-        return self._memo.get("placed", snap.key(*DESIGN, "copies"), compute)
+        placed = self._memo.get("placed", snap.key(*PLACED), compute)
+        return seen_over(placed) if mirrored else placed
 
     def designs(self, snap: Snapshot, progress: Progress | None = None) -> dict[str, Board]:
         """Every design by its name, understood; the name is empty where the job has but one.
@@ -150,7 +155,7 @@ class Derived:
             thickness = settings.blank.thickness
             return read_ready(files, designs, settings.bits, settings.imported, thickness)
 
-        return self._memo.get("ready", snap.key(*DESIGN, "bits", "imported", "blank"), compute)
+        return self._memo.get("ready", snap.key(*READY), compute)
 
     def copy_moves(self, snap: Snapshot) -> dict[str, tuple[Rigid, ...]]:
         """For each design the frame of each of its boards to the board frame of the whole."""
@@ -342,6 +347,8 @@ class Derived:
             fit=laid if len(touched) < 2 else memo.peek(f"fit {snap.setup}", snap.key(*FIT)),
             surface=memo.peek("surface", snap.key("touches")),
             passes=self.passes_ready(snap),
+            placed=memo.peek("placed", snap.key(*PLACED)),
+            ready=memo.peek("ready", snap.key(*READY)),
         )
 
     def done_passes(self, snap: Snapshot) -> tuple[Pass, ...]:

@@ -21,7 +21,7 @@ from drypoint.progress import Progress
 from drypoint.session.boards import named_sources, own_name, read_designs, sources_of
 from drypoint.session.codec import to_json
 from drypoint.session.derive import Derived
-from drypoint.session.imported import kept_choices
+from drypoint.session.program_cuts import kept_choices
 from drypoint.session.settings import SECTIONS, Settings
 from drypoint.session.snapshot import Snapshot, take_snapshot
 

@@ -18,7 +18,7 @@ from drypoint.program.place import place, place_cuts
 from drypoint.program.settings import Motion, ProgramSettings
 from drypoint.progress import Progress
 from drypoint.session.derive import Derived
-from drypoint.session.imported import ready_programs
+from drypoint.session.program_cuts import ready_programs
 from drypoint.session.settings import MachineSettings, Settings
 from drypoint.session.snapshot import Snapshot
 from drypoint.wording import say

@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
 
-from drypoint.board.load import load_board, name_of, recognise
+from drypoint.board.groups import boards_in
+from drypoint.board.load import name_of
 from drypoint.board.model import Board, Finding, LayerFile, Role, Side
+from drypoint.board.panel import panel_of
+from drypoint.board.roles import recognise_files
 from drypoint.errors import DrypointError
 from drypoint.machine.preset import load_presets
 from drypoint.machine.serial_link import list_ports
 from drypoint.progress import Progress
+from drypoint.session.boards import placed_designs, read_designs, sources_of
 from drypoint.session.session import Session
 from drypoint.session.settings import BoardSettings, Settings
 from drypoint.session.work import preset_of
@@ -54,17 +58,28 @@ def read(paths: Sequence[Path], side: Side, roles: Mapping[str, Role], progress:
     InputError
         If the files cannot even be listed.
     """
+    boards = boards_in(paths)
     files = tuple(
         replace(one, role=roles[one.name], reason="chosen by hand") if one.name in roles else one
-        for one in recognise(paths)
+        for one in _recognised(boards)
     )
     progress.step(0.05, "Files recognised")
     try:
-        name = name_of(paths)
-        board = load_board(paths, side=side, roles=roles, name=name, progress=progress.part(0.05, 0.9))
+        sources = sources_of(boards, roles)
+        designs = read_designs(sources, side, name_of(paths), progress.part(0.05, 0.9))
+        usual = Settings()
+        placed = placed_designs(designs, usual.copies)
+        board = panel_of([one.place for one in placed], gap=usual.bits.mill.diameter)
     except DrypointError as trouble:
         return Read(files, trouble=trouble)
     return Read(files, board, draw_board(board))
+
+
+def _recognised(boards: Mapping[str, Mapping[str, bytes]]) -> Iterator[LayerFile]:
+    """What each file was taken for, by the name the job will give it."""
+    for board, files in boards.items():
+        for one in recognise_files(files):
+            yield replace(one, name=f"{board}/{one.name}") if board else one
 
 
 def make(path: Path, values: SetupValues, progress: Progress) -> Session:

@@ -20,6 +20,7 @@ from drypoint.ui.bridge import Bridge
 from drypoint.ui.canvas.content import Spot
 from drypoint.ui.design_side.editing import Editing
 from drypoint.ui.design_side.fields import Plain, PlainFields, explain
+from drypoint.ui.design_side.imports import Imports
 from drypoint.ui.design_side.messages import Messages
 from drypoint.ui.design_side.planner import Planner
 from drypoint.ui.design_side.translate import (
@@ -74,6 +75,7 @@ class DesignPages(QObject):
             StepName.PASSES: self.passes,
         }
         self.more = self._add_fields()
+        self.imports = Imports(self.blank, self.cuts, bridge, planner, editing, messages)
         for number, page in enumerate(self._pages.values()):
             window.set_page(number, page)
         self._shown: Settings | None = None
