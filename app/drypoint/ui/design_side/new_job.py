@@ -32,7 +32,7 @@ from drypoint.ui.design_side.translate import (
     machine_values,
 )
 from drypoint.ui.design_side.words import board_facts, place_and_hint
-from drypoint.ui.forms.values import MachineValues, SetupValues
+from drypoint.ui.forms.values import BlankValues, MachineValues, SetupValues
 from drypoint.ui.menus import keep_run_keys
 from drypoint.ui.window import MainWindow
 from drypoint.ui.wizard.wizard import BoardFacts, SetupWizard
@@ -154,7 +154,7 @@ class NewJob(QObject):
     def __init__(self, window: MainWindow, bridge: Bridge) -> None:
         super().__init__(window)
         self._window, self._bridge = window, bridge
-        self._fitted = False
+        self._fitted: tuple[object, ...] | None = None
         self.wizard: SetupWizard | None = None
         bridge.computed.connect(self._computed)
         bridge.failed.connect(self._failed)
@@ -164,7 +164,7 @@ class NewJob(QObject):
         """Open the wizard, with files if some are at hand."""
         if self.wizard is None:
             self.wizard = self._make()
-            self._fitted = False
+            self._fitted = None
             self.wizard.open()
             self._look_for_ports()
         if paths:
@@ -233,9 +233,9 @@ class NewJob(QObject):
         board = found.board
         if board is None:
             return
-        if not self._fitted:  # the blank follows the first board; later its size is the user's own
-            self._fitted = True
+        if self._fitted in (None, _size_and_clamps(wizard.blank.values)):  # else it is the user's own
             wizard.blank.set_values(blank_values(Settings().blank, (board.width, board.height)))
+            self._fitted = _size_and_clamps(wizard.blank.values)
         findings: Sequence[Finding] = board.findings
         wizard.show_board(found.drawing, board_facts(board), findings)
 
@@ -259,6 +259,11 @@ class NewJob(QObject):
         wizard.deleteLater()
         if result == SetupWizard.DialogCode.Accepted:
             self.finished.emit(values)
+
+
+def _size_and_clamps(blank: BlankValues) -> tuple[object, ...]:
+    """What tells whether a person changed the blank."""
+    return blank.width, blank.height, blank.clamps
 
 
 def machine_classes() -> dict[str, MachineValues]:

@@ -68,6 +68,7 @@ def source_of(board: Board) -> str:
         "attributes": _say("its attributes"),
         "netlist": _say("the netlist"),
         "touching": _say("what touches"),
+        "programs": _say("no copper data"),
     }.get(board.net_source, board.net_source)
 
 
@@ -130,6 +131,8 @@ def _drilled(cuts: CutPlan) -> str:
 
 
 def _check(check: IslandCheck) -> str:
+    if not check.nets:
+        return _say("impossible: no copper")
     if check.clean:
         return _say("clean, {count} nets").format(count=check.nets)
     parts = (

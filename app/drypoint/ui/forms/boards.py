@@ -47,8 +47,8 @@ class BoardsForm(QWidget):
         self._fields: list[dict[str, NumberField]] = []
         self._rows = QVBoxLayout()
         self._rows.setSpacing(8)
-        self.folder_button = button(self.tr("Add a board's folder…"))
-        self.zip_button = button(self.tr("Add a zip…"))
+        self.folder_button = button(self.tr("Add folder…"))
+        self.zip_button = button(self.tr("Add zip…"))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
@@ -98,6 +98,7 @@ class BoardsForm(QWidget):
                 least=-2000.0,
                 most=2000.0,
                 step=step,
+                width=74,
             )
             for key, what, unit, value, decimals, step in (
                 ("x", self.tr("x"), "mm", board.x, 2, 1.0),
@@ -120,7 +121,7 @@ class BoardsForm(QWidget):
 
     def _buttons(self, number: int, *, alone: bool) -> QHBoxLayout:
         row = QHBoxLayout()
-        again = button(self.tr("Another copy"))
+        again = button(self.tr("Copy"))
         again.setAccessibleName(self.tr("Another copy of board {number}").format(number=number + 1))
         away = button(self.tr("Remove"))
         away.setAccessibleName(self.tr("Remove board {number}").format(number=number + 1))

@@ -13,6 +13,9 @@ from drypoint.ui.language.words import fill
 from drypoint.ui.parts.blocks import Elided, Note, empty, words
 from drypoint.ui.parts.fields import Choice, NumberField, Setting
 
+WIDE = 138
+"""Width of a choice, px: the page is narrow."""
+
 
 @dataclass(frozen=True, slots=True)
 class ToolLine:
@@ -61,19 +64,17 @@ class ProgramsForm(QWidget):
             ProgramUse.LEFT_OUT: self.tr("not used"),
         }
         self._tool_words = {
-            "engraving": self.tr("Tool {number}: engraves, {depth:.2f} mm deep"),
-            "drilling": self.tr("Tool {number}: drills, {depth:.2f} mm deep"),
-            "milling": self.tr("Tool {number}: mills, {depth:.2f} mm deep"),
+            "engraving": self.tr("Tool {number}: engraves, {depth:.2f} mm"),
+            "drilling": self.tr("Tool {number}: drills, {depth:.2f} mm"),
+            "milling": self.tr("Tool {number}: mills, {depth:.2f} mm"),
         }
         self._rows = QVBoxLayout()
         self._rows.setSpacing(6)
-        self.zero = Choice(self.tr("Zero of Z in the programs"), 150)
+        self.zero = Choice(self.tr("Zero of Z in the programs"), WIDE)
         self.zero.addItem(self.tr("on the copper"), ZeroOfZ.COPPER)
         self.zero.addItem(self.tr("on the backing"), ZeroOfZ.BACKING)
-        self.right = NumberField(
-            self.tr("Programs moved to the right"), "mm", decimals=2, least=-300, most=300
-        )
-        self.back = NumberField(self.tr("Programs moved backwards"), "mm", decimals=2, least=-300, most=300)
+        self.right = NumberField(self.tr("Moved right"), "mm", decimals=2, least=-300, most=300, width=74)
+        self.back = NumberField(self.tr("Moved backwards"), "mm", decimals=2, least=-300, most=300, width=74)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(6)
@@ -115,7 +116,7 @@ class ProgramsForm(QWidget):
             column.addWidget(Note("caution", program.trouble))
             return made
         column.addWidget(words(program.why, "caption", wrap=True))
-        uses = Choice(self.tr("What {file} is taken for").format(file=program.name), 150)
+        uses = Choice(self.tr("What {file} is taken for").format(file=program.name), WIDE)
         for use, said in self._use_words.items():
             uses.addItem(said, use)
         uses.setCurrentIndex(list(self._use_words).index(program.use))
@@ -129,7 +130,7 @@ class ProgramsForm(QWidget):
 
     def _tool(self, file: str, tool: ToolLine, bits: Sequence[str]) -> QWidget:
         said = fill(self._tool_words[tool.use], number=tool.number, depth=tool.depth)
-        choice = Choice(self.tr("Bit for tool {tool} of {file}").format(tool=tool.number, file=file), 150)
+        choice = Choice(self.tr("Bit for tool {tool} of {file}").format(tool=tool.number, file=file), WIDE)
         choice.addItem(self.tr("choose a bit"), "")
         for bit in bits:
             choice.addItem(bit, bit)
