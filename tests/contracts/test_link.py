@@ -8,6 +8,7 @@ import pytest
 
 from drypoint.errors import MachineError
 from drypoint.machine.controller import Controller
+from drypoint.machine.sender import Flow
 from drypoint.machine.state import Activity
 
 
@@ -141,3 +142,16 @@ def test_a_controller_connects_and_sees_the_plug_pulled(ends):
     with pytest.raises(MachineError):
         controller.look()
     assert controller.state.activity is Activity.NOT_CONNECTED
+
+
+@pytest.mark.parametrize("flow", list(Flow))
+def test_a_stream_is_taken_whole_in_both_ways_of_sending(ends, flow):
+    controller = Controller(ends.link, flow=flow)
+    controller.connect()
+    events = []
+    lines = [f"G1X{0.1 * (k % 2):.1f}F600" for k in range(40)]
+    controller.stream(lines, on_progress=events.append)
+    assert (events[-1].sent, events[-1].acknowledged, events[-1].executed) == (40, 40, 40)
+    counts = [(event.executed, event.acknowledged, event.sent) for event in events]
+    assert all(done <= taken <= sent for done, taken, sent in counts)
+    assert controller.look().activity is Activity.AT_REST

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
 from drypoint.machine.operator import RequestKind
+from drypoint.session.actions.measure import find_corner
 from drypoint.session.session import Session
+from drypoint.session.work import marks_work
+from drypoint.surface.touch import Touch, Touches
 from drypoint.ui.app import Application
 from drypoint.ui.machine_side.wire import MachineSide
 
@@ -49,6 +53,21 @@ M02*
 """
 LONG = 60_000
 """Longest any step may take here, ms; far above what it does take."""
+
+
+def measure_flat(path: Path) -> None:
+    """Heights as of a flat sheet and reference marks as made, without the time that takes."""
+    session = Session.open(path)
+    snap = session.snapshot
+    layout = session.derived.layout(snap)
+    places = [
+        (x, y) for x in (3.0, layout.width / 2, layout.width - 3.0) for y in (3.0, 8.0, layout.height - 3)
+    ]
+    touches = Touches(tuple(Touch(x, y, 0.003 * (k % 3 - 1)) for k, (x, y) in enumerate(places)))
+    session.keep("touches", {"setup": 1, "touches": touches})
+    for item in marks_work(session.derived, session.snapshot):
+        session.keep("done", {"program": item.program.name, "setup": 1})
+    session.close()
 
 
 class Bystander:
@@ -107,6 +126,14 @@ class Bystander:
         self.desk.bar.automatic.setChecked(True)
         self.side.touching.survey.setChecked(False)
         self.click(self.side.touching.page.touch_button)
+        self.rest()
+
+    def place(self) -> None:
+        """Find the corner of the blank, with the bench's hands."""
+        self.desk.operator.shown = 0.0
+        self.desk.bar.automatic.setChecked(True)
+        session = self.session
+        self.desk.with_station("place", lambda station, _: find_corner(session, station))
         self.rest()
 
     def run(self) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
+import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QPushButton, QWidget
 
@@ -18,17 +19,21 @@ from drypoint.ui.design_side.paper import paper_facts
 from drypoint.ui.machine_side.running import RUNNING
 
 sys.path.insert(0, str(Path(__file__).parent))
-from bystander import Bystander
+from bystander import Bystander, measure_flat
+
+
+@pytest.fixture
+def job(job: Path) -> Path:
+    """The small board with its copper measured."""
+    measure_flat(job)
+    return job
 
 
 def cutting(who: Bystander, bench: Bench) -> None:
     """Connected, touched, the first pass under way at twice its time."""
     who.connect()
-    who.touch()
-    while who.side.running.following is not None and who.side.running.following.work is None:
-        who.run()
+    who.place()
     who.window.choose_step(7)
-    who.rest()
     who.desk.thread_.pace = 2.0
     who.click(who.side.running.page.start_button)
     who.wait(lambda: who.desk.state.activity is Activity.CUTTING)
@@ -104,9 +109,8 @@ def test_requests_are_answered_by_keyboard(who: Bystander) -> None:
 
 def test_what_a_silent_fault_leaves_in_doubt_is_shown_and_cut_again(who: Bystander, bench: Bench) -> None:
     who.connect()
-    who.touch()
-    while not any(one.passes_done for one in (who.side.running.work,) if one is not None):
-        who.run()
+    who.place()
+    who.run()
     page = who.side.running.page
     bench.body.break_bit(0.4)
     who.run()

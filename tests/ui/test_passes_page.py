@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Callable
 from pathlib import Path
 
 import numpy as np
@@ -17,7 +18,7 @@ from drypoint.ui.canvas.canvas import PathCanvas
 from drypoint.ui.parts.glyph import Glyph, Mark
 
 sys.path.insert(0, str(Path(__file__).parent))
-from bystander import Bystander
+from bystander import Bystander, measure_flat
 
 
 def drag(who: Bystander, canvas: PathCanvas, *places: tuple[float, float]) -> None:
@@ -69,16 +70,20 @@ def test_the_circuit_is_followed_and_further_touches_are_weighed(who: Bystander,
     after = who.session.derived.touches(who.session.snapshot)[0]
     assert len(after.touches) > before
 
-    who.app.design.pages.write_table(tmp_path / "heights.csv")
+    who.app.design.tables.write(tmp_path / "heights.csv")
     who.wait((tmp_path / "heights.csv").exists)
     who.rest()
     table = read_csv((tmp_path / "heights.csv").read_text(encoding="utf-8"))
     assert np.allclose(table.points, after.points, atol=1e-5)
+    who.app.design.tables.read(tmp_path / "heights.csv")
+    who.rest()
+    again = who.session.derived.touches(who.session.snapshot)[0]
+    assert np.allclose(again.points, after.points, atol=1e-5)
 
 
-def test_ways_to_cut_nets_and_brush(who: Bystander) -> None:
-    who.connect()
-    who.touch()
+def test_ways_to_cut_nets_and_brush(opened: Callable[[], Bystander], job: Path) -> None:
+    measure_flat(job)
+    who = opened()
     who.window.choose_step(5)
     page, canvas, planner = who.app.design.pages.passes, who.window.canvas.canvas, who.app.design.planner
     who.wait(lambda: planner.passes is not None and len(page.choice_buttons()) == 4)

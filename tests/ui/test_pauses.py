@@ -16,16 +16,21 @@ from drypoint.session.pauses import pauses_in
 from drypoint.ui.canvas.content import View
 
 sys.path.insert(0, str(Path(__file__).parent))
-from bystander import Bystander
+from bystander import Bystander, measure_flat
+
+
+@pytest.fixture
+def job(job: Path) -> Path:
+    """The small board with its copper measured."""
+    measure_flat(job)
+    return job
 
 
 @pytest.fixture
 def touched(who: Bystander) -> Bystander:
     """Marks made, copper touched: the first pass comes next."""
     who.connect()
-    who.touch()
-    while who.side.running.following is not None and who.side.running.following.work is None:
-        who.run()
+    who.place()
     who.window.choose_step(7)
     who.rest()
     return who

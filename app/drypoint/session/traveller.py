@@ -5,7 +5,7 @@ Nothing is computed here; what is not known yet is said to be to do.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
@@ -56,8 +56,10 @@ class Line:
 Errors = Mapping[StepName, DrypointError]
 
 
-def traveller(snap: Snapshot, known: Peek, errors: Errors | None = None) -> tuple[Line, ...]:
-    """All lines. ``errors`` are what computing a step ended in."""
+def traveller(
+    snap: Snapshot, known: Peek, errors: Errors | None = None, doubts: Sequence[str] = ()
+) -> tuple[Line, ...]:
+    """All lines. ``errors`` are what computing a step ended in, ``doubts`` titles of runs in doubt."""
     found = errors or {}
     steps: dict[StepName, Callable[[Snapshot, Peek], Line]] = {
         StepName.BOARD: _board,
@@ -77,7 +79,15 @@ def traveller(snap: Snapshot, known: Peek, errors: Errors | None = None) -> tupl
             lines.append(tell(snap, known))
         else:
             lines.append(Line(name, StepState.ERROR, error.what, strung((error.what, error.hint))))
-    return tuple(lines)
+    return tuple(_in_doubt(line, doubts) if line.name is StepName.RUN and doubts else line for line in lines)
+
+
+def _in_doubt(line: Line, doubts: Sequence[str]) -> Line:
+    """The line of the runs, some of which a check has put in doubt."""
+    fact = say("{titles} in doubt", titles=say("{title}", title=doubts[0]))
+    if len(doubts) > 1:
+        fact = say("{count} runs in doubt", count=len(doubts))
+    return Line(line.name, StepState.DOUBT, fact, "What was cut since the last good check must be looked at.")
 
 
 def clock_time(record: Record) -> str:

@@ -196,6 +196,10 @@ class PathCanvas(PlaneView):
             self._mark(replace(self._marks, measure=None))
             self.measured.emit(None)
 
+    def set_coming(self, places: Points | None) -> None:
+        """Show where to touch next, board frame; None for nowhere."""
+        self._mark(replace(self._marks, coming=np.zeros((0, 2)) if places is None else places))
+
     def set_painting(self, radius: float) -> None:
         """Paint with a brush of this radius, mm, by dragging; 0 ends it."""
         self._brush = radius

@@ -33,6 +33,8 @@ class Marks:
     """Chosen nets: name and area, mm."""
     spot: Spot | None = None
     measure: tuple[tuple[float, float], tuple[float, float]] | None = None
+    coming: Points = field(default_factory=lambda: np.zeros((0, 2)))
+    """Where more touches would pay."""
     brush: tuple[Points, float] | None = None
     """What is being painted: the brush's way and its radius, mm."""
     profile: tuple[tuple[float, float], tuple[float, float]] | None = None
@@ -59,6 +61,7 @@ class Overlay:
                 self._clamp(painter, view, clamp, clamp.number == marks.chosen_clamp)
         self._painted(painter, view, content, marks)
         self._touches(painter, view, content)
+        self._coming(painter, view, marks)
         if Layer.REFERENCES not in self.hidden:
             for hole in content.references:
                 self._reference(painter, view, hole, content.enlarged)
@@ -168,6 +171,17 @@ class Overlay:
         painter.setBrush(QColor(self.tokens.panel))
         for x, y in view.to_px(content.touches[:, :2]).tolist():
             painter.drawEllipse(QPointF(x, y), 2.8, 2.8)
+
+    def _coming(self, painter: QPainter, view: Viewport, marks: Marks) -> None:
+        """Places to touch next: dashed rings, as of everything that is not touched yet."""
+        if not len(marks.coming):
+            return
+        stroke = pen(self.tokens.copper, 2.0)
+        stroke.setDashPattern([2.0, 1.6])
+        painter.setPen(stroke)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        for x, y in view.to_px(marks.coming).tolist():
+            painter.drawEllipse(QPointF(x, y), 6.0, 6.0)
 
     def _reference(self, painter: QPainter, view: Viewport, hole: ReferenceHole, enlarged: float) -> None:
         x, y = view.spot(*hole.at)

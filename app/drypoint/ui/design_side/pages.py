@@ -10,12 +10,10 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog
 
 from drypoint.board.model import Finding, Role, Side
-from drypoint.errors import DrypointError, InputError, StoreError
+from drypoint.errors import DrypointError
 from drypoint.session.net_reach import NetReach
-from drypoint.session.session import Session
 from drypoint.session.settings import Settings
 from drypoint.session.traveller import StepName
-from drypoint.surface.table import read_csv, write_csv
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.canvas.content import Spot
 from drypoint.ui.design_side.editing import Editing
@@ -40,8 +38,6 @@ from drypoint.ui.pages.passes import PassesPage
 from drypoint.ui.parts.page import Page
 from drypoint.ui.window import MainWindow
 
-READ_TABLE = "read a table of heights"
-WRITE_TABLE = "write a table of heights"
 CHANGE_FILES = "change the files"
 
 
@@ -132,8 +128,6 @@ class DesignPages(QObject):
         self.cuts.place_chosen.connect(self._show_place)
         self.surface.count_changed.connect(self._change_touches)
         self.surface.plan.connect(self._planner.plan)
-        self.surface.read_table.connect(self._choose_table)
-        self.surface.write_table.connect(self._ask_table)
         self.passes.edited.connect(self._change_passes)
         self.passes.plan.connect(self._plan_pass)
         self.passes.choice_chosen.connect(self._choose_way)
@@ -279,44 +273,14 @@ class DesignPages(QObject):
         if session is not None:
             self._bridge.ask(CHANGE_FILES, lambda progress: session.import_files(paths, progress=progress))
 
-    def _choose_table(self) -> None:
-        name, _ = QFileDialog.getOpenFileName(
-            self._window, self.tr("Table of heights"), "", self.tr("Tables (*.csv);;All files (*)")
-        )
-        session = self._bridge.session
-        if name and session is not None:
-            self._bridge.ask(READ_TABLE, lambda _progress: _keep_table(session, Path(name)))
-
-    def _ask_table(self) -> None:
-        session = self._bridge.session
-        if session is None:
-            return
-        usual = session.job.path.with_name(f"{session.job.path.stem}-heights.csv")
-        name, _ = QFileDialog.getSaveFileName(
-            self._window, self.tr("Write the heights to"), str(usual), self.tr("Tables (*.csv)")
-        )
-        if name:
-            self.write_table(Path(name))
-
-    def write_table(self, path: Path) -> None:
-        """The touched heights as a plain table, in the background."""
-        session = self._bridge.session
-        if session is not None:
-            self._bridge.ask(WRITE_TABLE, lambda _progress: _write_table(session, path))
-
     def _computed(self, name: str, value: object) -> None:
-        if name == WRITE_TABLE:
-            self._messages.say(self.tr("Written: {path}").format(path=value))
-        elif name == READ_TABLE:
-            self._messages.say(self.tr("{count} heights read.").format(count=value))
-        elif name == CHANGE_FILES:
+        if name == CHANGE_FILES:
             self.board.show_trouble("")
             self._messages.say(self.tr("The design files were read."))
 
     def _failed(self, name: str, error: DrypointError) -> None:
-        page = {READ_TABLE: self.surface, WRITE_TABLE: self.surface, CHANGE_FILES: self.board}.get(name)
-        if page is not None:
-            page.show_trouble(error.what, place_and_hint(error))
+        if name == CHANGE_FILES:
+            self.board.show_trouble(error.what, place_and_hint(error))
             self._messages.error(error)
 
     # what is planned
@@ -398,24 +362,3 @@ def _identical(a: object, b: object) -> bool:
     if isinstance(a, tuple) and isinstance(b, tuple):
         return all(map(_identical, a, b))
     return a is b
-
-
-def _keep_table(session: Session, path: Path) -> int:
-    try:
-        text = path.read_text(encoding="utf-8")
-    except (OSError, ValueError) as error:
-        raise InputError("The table cannot be read.", str(path), str(error)) from error
-    touches = read_csv(text)
-    session.keep("touches", {"setup": session.snapshot.setup, "touches": touches})
-    return len(touches.touches)
-
-
-def _write_table(session: Session, path: Path) -> Path:
-    found = session.derived.touches(session.snapshot)
-    if found is None:
-        raise InputError("Nothing was touched yet.", "Surface", "Touch the copper first.")
-    try:
-        path.write_text(write_csv(found[0]), encoding="utf-8")
-    except OSError as error:
-        raise StoreError("The table could not be written.", str(path), str(error)) from error
-    return path

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QObject
 
 from drypoint.session.derive import Peek
+from drypoint.session.doubts import suspects
 from drypoint.session.traveller import Line, StepState, traveller
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.documents import Documents
@@ -17,6 +18,7 @@ from drypoint.ui.design_side.paper import Paper
 from drypoint.ui.design_side.planner import Planner
 from drypoint.ui.design_side.remember import Remembered
 from drypoint.ui.design_side.repainting import Repainting
+from drypoint.ui.design_side.tables import HeightTables
 from drypoint.ui.design_side.view import BOARD, CUTS, PASSES, SURFACE, DesignView
 from drypoint.ui.design_side.words import side_of
 from drypoint.ui.language.words import local
@@ -39,6 +41,7 @@ class DesignSide(QObject):
         self.documents = Documents(window, bridge, self.editing, self.messages, remembered)
         self.paper = Paper(window, bridge, self.messages)
         self.repainting = Repainting(window, bridge, self.pages.passes, self.messages)
+        self.tables = HeightTables(window, bridge, self.pages.surface, self.messages)
         self.help = Help(window, bridge)
         self.machine = MachineSheet(window, bridge, self.editing)
         self.planner.trouble.connect(self.messages.error)
@@ -57,7 +60,7 @@ class DesignSide(QObject):
             return ()
         snap = session.snapshot
         known: Peek = session.derived.peek(snap)
-        return traveller(snap, known, self.planner.errors)
+        return traveller(snap, known, self.planner.errors, [one.title for one in suspects(session)])
 
     def show_traveller(self) -> None:
         """Every line of the traveller, and its head."""

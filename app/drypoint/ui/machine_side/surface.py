@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+import numpy as np
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QCheckBox
 
 from drypoint.board.model import Finding
 from drypoint.errors import DrypointError
+from drypoint.geometry.points import Points
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.machine.procedures.contact import CIRCUIT, check_contact
 from drypoint.machine.state import MachineState
@@ -48,6 +50,7 @@ class Touching(QObject):
         self._desk = desk
         self._live: list[Touch] = []
         self._closed: bool | None = None
+        self._coming: Points = np.zeros((0, 2))
         self.survey = QCheckBox(self.tr("Touch the edges first: does it give?"))
         self.survey.setToolTip(
             self.tr("Touches along the edges of the blank tell where no clamp holds it, and ask for one.")
@@ -61,6 +64,7 @@ class Touching(QObject):
             page.touch_more.connect(self.touch_more)
             desk.changed.connect(self._judge)
             desk.asked.connect(self._follow_circuit)
+            desk.window.step_chosen.connect(lambda _: self._show_coming())
             desk.looked.connect(self._show_input)
         self._touched.connect(self._show_touch)
 
@@ -126,18 +130,21 @@ class Touching(QObject):
         """Whether more touches pay, in the background."""
         session = self._desk.bridge.session
         if session is None or not self._kept(session):
+            self._coming = np.zeros((0, 2))
+            self._show_coming()
             self.page.show_advice(None)
             return
-        self._desk.ask(
-            "touches that pay",
-            lambda progress: measure.weigh_touches(session, progress),
-            self._advise,
-            lambda _: self.page.show_advice(None),
-        )
 
-    def _advise(self, worth: object) -> None:
-        if not isinstance(worth, Worth):
-            return
+        def work(progress: Progress) -> tuple[Worth, Points]:
+            worth = measure.weigh_touches(session, progress)
+            back = rigid_of(session.derived.fit(session.snapshot)).inverse()
+            return worth, back.apply(worth.places) if len(worth.places) else worth.places
+
+        self._desk.ask("touches that pay", work, self._advise, lambda _: self.page.show_advice(None))
+
+    def _advise(self, found: tuple[Worth, Points]) -> None:
+        worth, self._coming = found
+        self._show_coming()
         figures = fill(
             self.tr(
                 "{n} more would lower the doubtful groove from {before:.0f} to {after:.0f} mm: "
@@ -151,6 +158,11 @@ class Touching(QObject):
         )
         what = self.tr("More touches pay") if worth.pays else self.tr("Enough: more touches do not pay")
         self.page.show_advice(TouchAdvice(what, figures, len(worth.places)))
+
+    def _show_coming(self) -> None:
+        """Where to touch next, on the canvas, while this page is shown."""
+        shown = self._desk.window.pages.currentWidget() is self.page
+        self._desk.window.canvas.canvas.set_coming(self._coming if shown else None)
 
     def _kept(self, session: Session) -> Sequence[Touch]:
         found = session.derived.touches(session.snapshot)
