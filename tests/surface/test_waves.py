@@ -62,7 +62,8 @@ def test_wrong_touches_in_a_wave_are_named():
 
 
 def test_drawn_waves_have_the_covariance_they_claim():
-    waves = Waves(np.array([(1.2, 0.3), (0.0, 0.8)]))
+    blur = np.array([np.eye(2), [(2.0, 0.5), (0.5, 1.0)]]) / KEEPS**2
+    waves = Waves(np.array([(1.2, 0.3), (0.0, 0.8)]), blur)
     at = _places(12, 3)
     drawn = waves.draws(at, 6000, np.random.default_rng(0))
     claimed = waves.covariance(at, at)

@@ -81,6 +81,32 @@ class Evidence:
         return -float(likelihood) - density, -0.5 * self.gaps.slopes(theta, weight) - slope
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class Told:
+    """All that is given when a surface is fitted.
+
+    Attributes
+    ----------
+    points : (N, 3) touches, machine frame, mm
+    level : float
+        Height taken off before fitting, mm.
+    centre : (2,) where the trend's terms are zero, mm
+    prior : Prior
+    extra : (N,) variance added per touch, mm²
+    """
+
+    points: Points
+    level: float
+    centre: NDArray[np.float64]
+    prior: Prior
+    extra: NDArray[np.float64]
+
+    def evidence(self, kept: NDArray[np.int64], waves: Waves) -> Evidence:
+        """Of the touches with the indices ``kept``, with the waves that were found."""
+        heights = self.points[kept, 2] - self.level
+        return Evidence.of(self.points[kept, :2], heights, self.centre, self.prior, self.extra[kept], waves)
+
+
 def mode(
     evidence: Evidence, start: NDArray[np.float64], progress: Progress, rounds: int = 60
 ) -> NDArray[np.float64]:

@@ -16,11 +16,11 @@ from drypoint.geometry.points import Points, as_points
 from drypoint.progress import Progress
 from drypoint.surface import evidence as ev
 from drypoint.surface.draws import Draws
+from drypoint.surface.explain import explained
 from drypoint.surface.kernel import Prior, covariance, trend
 from drypoint.surface.kriging import Conditioned
 from drypoint.surface.lattice import Lattice, spanning
-from drypoint.surface.outliers import cleaned
-from drypoint.surface.waves import MOST, Waves, next_wave
+from drypoint.surface.waves import Waves
 from drypoint.wording import say
 
 SAMPLES = 10
@@ -294,7 +294,8 @@ def fit_surface(
     centre = 0.5 * (points[:, :2].min(axis=0) + points[:, :2].max(axis=0))
     level = float(np.median(points[:, 2]))
     told.step(0.0, "fitting the surface")
-    rejected, evidence, best, waves = _explained(points, level, centre, expected, extra, told)
+    told_of = ev.Told(points, level, centre, expected, extra)
+    rejected, evidence, best, waves = explained(told_of, told)
     thetas, weights = ev.samples(evidence, best, SAMPLES, seed, told)
     members = tuple(
         Member(theta, float(weight), evidence.condition(theta))
@@ -302,40 +303,6 @@ def fit_surface(
     )
     told.step(1.0, "surface fitted")
     return Surface(points, rejected, members, centre, level, expected, waves)
-
-
-def _explained(
-    points: Points,
-    level: float,
-    centre: NDArray[np.float64],
-    prior: Prior,
-    extra: NDArray[np.float64],
-    progress: Progress,
-) -> tuple[NDArray[np.int64], ev.Evidence, NDArray[np.float64], Waves]:
-    """Wrong touches, what the others say, the most likely parameters, and the waves in them.
-
-    With a wave known the rest is smoother, so touches are judged anew.
-    """
-    waves = Waves.none()
-    rejected, best = cleaned(points, level, centre, prior, extra, progress)
-
-    def told_by_the_others() -> ev.Evidence:
-        kept = np.delete(np.arange(len(points)), rejected)
-        return ev.Evidence.of(points[kept, :2], points[kept, 2] - level, centre, prior, extra[kept], waves)
-
-    evidence = told_by_the_others()
-    while len(waves) < MOST:
-        kept = np.delete(points, rejected, axis=0)
-        vector = next_wave(evidence.condition(best), kept[:, :2], progress)
-        if vector is None:
-            break
-        waves = waves.with_one(vector)
-        evidence = told_by_the_others()
-        best = ev.mode(evidence, best, progress)
-    if len(waves):
-        rejected, best = cleaned(points, level, centre, prior, extra, progress, waves)
-        evidence = told_by_the_others()
-    return rejected, evidence, best, waves
 
 
 def _unmeasured(prior: Prior) -> Surface:

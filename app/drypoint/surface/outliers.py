@@ -9,10 +9,8 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from drypoint.geometry.points import Points
 from drypoint.progress import Progress
-from drypoint.surface.evidence import Evidence, mode
-from drypoint.surface.kernel import Prior
+from drypoint.surface.evidence import Evidence, Told, mode
 from drypoint.surface.waves import Waves
 
 LIMIT = 3.1
@@ -24,37 +22,19 @@ _ENOUGH = 8
 """Fewer touches cannot outvote one."""
 
 
-def cleaned(
-    points: Points,
-    level: float,
-    centre: NDArray[np.float64],
-    prior: Prior,
-    extra: NDArray[np.float64],
-    progress: Progress,
-    waves: Waves | None = None,
-) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
-    """Indices of wrong touches (sorted) and the most likely parameters without them.
-
-    Parameters
-    ----------
-    points : (N, 3) touches, machine frame, mm
-    level : float
-        Height taken off before fitting, mm.
-    extra : (N,) variance added per touch, mm²
-    waves : those that were found, if any
-    """
-    heights = points[:, 2] - level
-    kept = np.arange(len(points))
-    best = prior.start
-    most = int(_SHARE * len(points)) if len(points) >= _ENOUGH else 0
+def cleaned(told: Told, waves: Waves, progress: Progress) -> tuple[NDArray[np.int64], NDArray[np.float64]]:
+    """Indices of wrong touches (sorted) and the most likely parameters without them."""
+    kept = np.arange(len(told.points))
+    best = told.prior.start
+    most = int(_SHARE * len(kept)) if len(kept) >= _ENOUGH else 0
     for _ in range(_ROUNDS):
-        evidence = Evidence.of(points[kept, :2], heights[kept], centre, prior, extra[kept], waves)
+        evidence = told.evidence(kept, waves)
         best = mode(evidence, best, progress)
-        wrong = _worst(evidence, best, most - (len(points) - len(kept)))
+        wrong = _worst(evidence, best, most - (len(told.points) - len(kept)))
         if not len(wrong):
             break
         kept = np.delete(kept, wrong)
-    return np.setdiff1d(np.arange(len(points)), kept).astype(np.int64), best
+    return np.setdiff1d(np.arange(len(told.points)), kept).astype(np.int64), best
 
 
 def _worst(evidence: Evidence, theta: NDArray[np.float64], most: int) -> list[int]:

@@ -31,8 +31,6 @@ MOST = 6
 """Waves looked for at most."""
 _ENOUGH = 24
 """Fewer touches are explained by some wave whatever they are."""
-_MARGIN = 2.0
-"""Logarithm of the odds, beyond the number of waves tried, from which one is believed."""
 _FEATURES = 256
 """Random features a drawn wave is made of."""
 _REFINED = 6
@@ -41,14 +39,24 @@ _REFINED = 6
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Waves:
-    """Waves by their wave vectors (W, 2), rad/mm, machine frame."""
+    """Waves by their wave vectors, machine frame.
+
+    Attributes
+    ----------
+    vectors : (W, 2)
+        rad/mm.
+    blur : (W, 2, 2)
+        Covariance of the vectors: how well period and direction are known, (rad/mm)². Averaged
+        over it a cosine becomes a cosine with Gaussian decay.
+    """
 
     vectors: NDArray[np.float64]
+    blur: NDArray[np.float64]
 
     @classmethod
     def none(cls) -> Waves:
         """No wave."""
-        return cls(np.zeros((0, 2)))
+        return cls(np.zeros((0, 2)), np.zeros((0, 2, 2)))
 
     def __len__(self) -> int:
         return len(self.vectors)
@@ -63,9 +71,9 @@ class Waves:
         """Of all together before any touch, mm²."""
         return len(self) * SIZE**2
 
-    def with_one(self, vector: NDArray[np.float64]) -> Waves:
-        """One more."""
-        return Waves(np.vstack((self.vectors, vector)))
+    def joined(self, other: Waves) -> Waves:
+        """These and the others."""
+        return Waves(np.vstack((self.vectors, other.vectors)), np.vstack((self.blur, other.blur)))
 
     def covariance(self, a: Points, b: Points) -> NDArray[np.float64]:
         """(len(a), len(b)) covariance, mm²."""
@@ -74,23 +82,23 @@ class Waves:
             return total
         dx = a[:, None, 0] - b[None, :, 0]
         dy = a[:, None, 1] - b[None, :, 1]
-        for kx, ky in self.vectors:
-            total += np.cos(kx * dx + ky * dy)
-        total *= SIZE**2 * np.exp(-0.5 * (dx * dx + dy * dy) / KEEPS**2)
-        return total
+        for (kx, ky), blur in zip(self.vectors, self.blur, strict=True):
+            far = blur[0, 0] * dx * dx + 2.0 * blur[0, 1] * dx * dy + blur[1, 1] * dy * dy
+            total += np.cos(kx * dx + ky * dy) * np.exp(-0.5 * far)
+        return np.asarray(SIZE**2 * total)
 
     def draws(self, places: Points, count: int, rng: np.random.Generator) -> NDArray[np.float64]:
         """(count, N) waves drawn from the prior at ``places``, from random features."""
         total = np.zeros((count, len(places)))
-        for vector in self.vectors:
-            turn = places @ (vector + rng.standard_normal((_FEATURES, 2)) / KEEPS).T
+        for vector, blur in zip(self.vectors, self.blur, strict=True):
+            turn = places @ rng.multivariate_normal(vector, blur, _FEATURES).T
             total += rng.standard_normal((count, _FEATURES)) @ np.cos(turn).T
             total += rng.standard_normal((count, _FEATURES)) @ np.sin(turn).T
         return np.asarray(total * (SIZE / np.sqrt(_FEATURES)))
 
 
-def next_wave(given: Conditioned, places: Points, progress: Progress) -> NDArray[np.float64] | None:
-    """(2,) wave vector of the wave that the touches speak for most; None if for none.
+def next_wave(given: Conditioned, places: Points, progress: Progress) -> tuple[Waves, float] | None:
+    """The one wave that the touches speak for most and how many were tried; None with few touches.
 
     Parameters
     ----------
@@ -113,7 +121,27 @@ def next_wave(given: Conditioned, places: Points, progress: Progress) -> NDArray
         if value > most:
             best, most = vector, value
     # trials lie half a cell apart along both axes
-    return best if most - np.log(len(trial) / 4.0) > _MARGIN else None
+    return _known(inverse, given.weights, places, best, step), len(trial) / 4.0
+
+
+def _known(
+    inverse: NDArray[np.float64],
+    weights: NDArray[np.float64],
+    places: Points,
+    vector: NDArray[np.float64],
+    step: NDArray[np.float64],
+) -> Waves:
+    """The wave with the spread its vector has by the curvature of the evidence (Laplace)."""
+    h = 0.05 * step
+    around = vector + np.array([(i, j) for i in (-1, 0, 1) for j in (-1, 0, 1)]) * h
+    g = _gain(inverse, weights, places, around).reshape(3, 3)
+    xx = (g[2, 1] - 2.0 * g[1, 1] + g[0, 1]) / h[0] ** 2
+    yy = (g[1, 2] - 2.0 * g[1, 1] + g[1, 0]) / h[1] ** 2
+    xy = (g[2, 2] - g[2, 0] - g[0, 2] + g[0, 0]) / (4.0 * h[0] * h[1])
+    values, turn = np.linalg.eigh(-np.array([(xx, xy), (xy, yy)]))
+    # not sharper than a wave keeps in step, not wider than half a cell
+    spread = np.clip(1.0 / np.maximum(values, 1e-9), 0.0, float(step.min()) ** 2 / 4.0) + 1.0 / KEEPS**2
+    return Waves(vector[None], ((turn * spread) @ turn.T)[None])
 
 
 def _trials(step: NDArray[np.float64]) -> NDArray[np.float64]:
