@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+import numpy as np
+
 from drypoint.board.attributes import AttributeDictionary, Attributes, standard_comment
 from drypoint.board.gerber_extended import ExtendedCommands
 from drypoint.board.gerber_picture import Picture
@@ -19,6 +21,7 @@ _COMMON = re.compile(
     r"(?:G0?([123]))?(?:X([-+]?\d{1,15}))?(?:Y([-+]?\d{1,15}))?"
     r"(?:I([-+]?\d{1,15}))?(?:J([-+]?\d{1,15}))?(?:D0?([123]))?\Z"
 )
+_SPACED = str.maketrans("XY*", "   ")
 _BLANKS = re.compile(r"\s+")
 _WORD = re.compile(r"([A-Z])([-+]?[0-9.]*)")
 _STEP = 2000  # commands between two signs of life
@@ -95,6 +98,8 @@ class Interpreter:
     def _follow(self, command: Command) -> None:
         if command.kind == "data":
             self._data(command.text, command.offset)
+        elif command.kind == "run":
+            self._run(command.text, command.offset)
         elif command.kind == "extended":
             inner = self._extended.follow(command.text, command.offset)
             if inner is not None:
@@ -104,6 +109,31 @@ class Interpreter:
             attribute = standard_comment(command.text)
             if attribute is not None:
                 self._attributes.apply(attribute)
+
+    def _run(self, text: str, offset: int) -> None:
+        """Many coordinates at once: as one where they are straight edges of a contour."""
+        state, format_ = self._state, self._state.format
+        stated = text[text.index("*") - 1] == "1" and "D" in text
+        if (
+            format_ is None
+            or format_.trailing
+            or state.incremental
+            or state.interpolation != 1
+            or not self._plotter.in_region
+            or not (stated or state.operation == 1)
+        ):
+            place = 0
+            for block in text.split("*")[:-1]:
+                bare = block.lstrip()
+                self._data(bare, offset + place + len(block) - len(bare))
+                place += len(block) + 1
+            return
+        unit = state.unit or self._plotter.unit()
+        plain = text.replace("D01*", " ").replace("D1*", " ").translate(_SPACED)
+        numbers = np.fromstring(plain, sep=" ").reshape(-1, 2)
+        scale = (10.0 ** format_.x_digits[1], 10.0 ** format_.y_digits[1])
+        state.operation = 1
+        self._plotter.trace(numbers / scale * unit)
 
     def _data(self, block: str, offset: int) -> None:
         match = _COMMON.match(block)

@@ -124,6 +124,12 @@ class Plotter:
         ends = (*self._mapped(state.x, state.y), *self._mapped(x, y))
         self.pictures[-1].add(Kind.LINE, tool, state.dark, note, offset, ends)
 
+    def trace(self, points: Points) -> None:
+        """Straight edges of a region's contour to the points (N, 2), mm."""
+        places = [(x, y) for x, y in points.tolist()]
+        self._extend(places)
+        self.state.x, self.state.y = places[-1]
+
     def _extend(self, points: list[tuple[float, float]]) -> None:
         if not self._contour:
             self._contour.append((self.state.x, self.state.y))

@@ -17,11 +17,19 @@ from drypoint.errors import InputError
 _BLANK = re.compile(r"[\s\x1a]*")
 _EXTENDED_END = re.compile(r"\*\s*%")
 _COMMENT = re.compile(r"G0*4(?![0-9])")
+_RUN = re.compile(r"(?:X[-+]?\d{1,12}Y[-+]?\d{1,12}D0?1\*\s*){4,}|(?:X[-+]?\d{1,12}Y[-+]?\d{1,12}\*\s*){4,}")
+"""Draws to full coordinates, all with their operation or all without: the contours of poured copper."""
+_BEFORE_RUN = 4
+"""Coordinates behind each other before a run of them is looked for: where most are alone it costs."""
 _CUT_OFF_HINT = "The file may be cut off: export or copy it again."
 
 
 class Command(NamedTuple):
-    """One command: ``kind`` is "data", "comment" or "extended"; ``offset`` its place in the text."""
+    """One command: ``kind`` is "data", "comment" or "extended"; ``offset`` its place in the text.
+
+    A "run" is many data commands at once, each with X and Y and nothing else but perhaps D01; their
+    stars are still in it.
+    """
 
     kind: str
     text: str
@@ -50,6 +58,7 @@ def commands(text: str) -> Iterator[Command]:
     """
     position = 0
     size = len(text)
+    streak = 0
     blank = _BLANK.match
     find = text.find
     while True:
@@ -57,7 +66,15 @@ def commands(text: str) -> Iterator[Command]:
         position = found.end() if found else position
         if position >= size:
             return
+        if streak >= _BEFORE_RUN:
+            streak = 0
+            run = _RUN.match(text, position)
+            if run is not None:
+                yield Command("run", run[0], position)
+                position = run.end()
+                continue
         if text[position] == "%":
+            streak = 0
             command, position = _extended(text, position)
             if command is not None:
                 yield command
@@ -66,6 +83,7 @@ def commands(text: str) -> Iterator[Command]:
         if end < 0:
             raise UnfinishedError(position)
         block = text[position:end]
+        streak = streak + 1 if block.startswith("X") else 0
         if block.startswith("G") and _COMMENT.match(block):
             command, position = _comment(text, position, end)
             yield command

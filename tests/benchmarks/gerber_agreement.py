@@ -1,0 +1,92 @@
+"""How far our picture of every layer is from an independent library's, as a share of its area.
+
+    python tests/benchmarks/gerber_agreement.py [FOLDER OF BOARDS] [--board NAME]
+
+Every layer of open-hardware boards (a folder ``shared/boards`` beside the checkout, or where
+DRYPOINT_CORPUS says) that both we and gerbonara can read: its primitives become polygons at the same
+chord tolerance, runs of equal polarity are united in file order, and the symmetric difference is
+measured. Layers above the limit are listed again with what they hold that explains it.
+"""
+
+from __future__ import annotations
+
+import os
+import re
+import sys
+from pathlib import Path
+
+os.environ.setdefault("OMP_NUM_THREADS", "1")
+
+import gerbonara
+
+HERE = Path(__file__).resolve().parent
+sys.path.insert(0, str(HERE.parent / "corpus"))
+
+import gerber_reference as reference  # noqa: E402
+
+from drypoint.board.gerber import read_gerber  # noqa: E402
+from drypoint.board.roles import kind_of  # noqa: E402
+from drypoint.errors import InputError  # noqa: E402
+
+LIMIT = 0.001
+FINE = 0.0002
+"""mm; thin lines of two coarser polygonal outlines would differ by more than the limit."""
+
+
+def known(path: Path) -> str:
+    """What a layer holds that the library is known to draw otherwise than the specification says."""
+    text = path.read_text("latin-1")
+    told = []
+    drawn = set(re.findall(r"(?:G54)?D(\d{2,})\*(?:(?!D\d{2,}\*)[^%])*?D0?1\*", text))
+    shapes = dict(re.findall(r"%ADD(\d+)([A-Za-z_.$][\w.$]*)", text))
+    if any(shapes.get(number) in {"R", "O", "P"} for number in drawn):
+        told.append("draws with an aperture that is not round: the library draws them round")
+    if re.search(r"%ADD\d+P,[\d.]+X\d+X(?!0?\.?0*[*X])", text):
+        told.append("turned regular polygons: the library turns them by another angle")
+    if re.search(r"\*\s*5,1?,|\*7,|\n5,|\n7,", text):
+        told.append("polygon or thermal primitives in a macro")
+    if re.search(r"%(LM|LR|LS)|%SR|%AB", text):
+        told.append("transformations or repeats")
+    return "; ".join(told) or "not explained"
+
+
+def compare(path: Path) -> tuple[int, float, str]:
+    """Objects, share that differs (NaN where there is none), and what went wrong."""
+    try:
+        layer = read_gerber(path, tolerance=FINE)
+        ours = layer.shape
+    except InputError as error:
+        return 0, float("nan"), f"refused: {error.what}"
+    try:
+        theirs = reference.image(*reference.primitives(reference.parse(path), FINE))
+    except Exception as error:  # noqa: BLE001 - whatever the library fails with is a result
+        return len(layer), float("nan"), f"the library fails: {type(error).__name__}"
+    if not theirs.area and not ours.area:
+        return len(layer), 0.0, "empty"
+    return len(layer), ours.symmetric_difference(theirs).area / max(theirs.area, ours.area), ""
+
+
+def main(arguments: list[str]) -> None:
+    """Print the table."""
+    named = [word for word in arguments if not word.startswith("-")]
+    only = named.pop() if "--board" in arguments else "*"
+    boards = Path(
+        named[0] if named else os.environ.get("DRYPOINT_CORPUS") or HERE.parents[2] / "shared/boards"
+    )
+    print(f"gerbonara {gerbonara.__version__}, chords within {FINE * 1e3:g} µm")
+    print(f"{'layer':62s} {'objects':>8s} {'differs %':>10s}")
+    compared = within = 0
+    for path in sorted(boards.glob(f"{only}/*")):
+        if kind_of(path.read_bytes()) != "gerber":
+            continue
+        objects, share, note = compare(path)
+        compared += share == share
+        within += share <= LIMIT
+        if share > LIMIT:
+            note = known(path)
+        print(f"{path.parent.name + '/' + path.name:62s} {objects:8d} {share * 100:10.5f} {note}", flush=True)
+    print(f"{within} of {compared} layers that both read agree to {LIMIT * 100:g} %")
+
+
+if __name__ == "__main__":
+    main(sys.argv[1:])
