@@ -109,14 +109,15 @@ def test_a_thin_trace_keeps_its_least_width(least):
     assert all(place.widest < 0.2 for place in plan.impossible)
 
 
-@pytest.mark.parametrize("reach", [0.15, 0.4])
-def test_what_is_called_impossible_is_joined_and_nothing_else(reach):
-    """Two points face each other: past a short neck, the cuts on either side meet."""
+@pytest.mark.parametrize("reach", [0.05, 0.1, 0.15, 0.4, 0.6])
+@pytest.mark.parametrize(("tip", "gap"), [(0.2, 0.3), (0.1, 0.3), (0.15, 0.35)])
+def test_what_is_called_impossible_is_joined_and_nothing_else(reach, tip, gap):
+    """A point faces a straight edge: past a short neck, the cuts on either side meet."""
     nets = {
-        "A": shapely.Polygon([(-4, 0), (-reach, 0), (0, 0.2), (reach, 0), (4, 0), (4, -2), (-4, -2)]),
-        "B": shapely.box(-4, 0.3, 4, 2),
+        "A": shapely.Polygon([(-4, 0), (-reach, 0), (0, tip), (reach, 0), (4, 0), (4, -2), (-4, -2)]),
+        "B": shapely.box(-4, gap, 4, 2),
     }
-    for bite in (0.02, 0.05, 0.08, 0.12):
+    for bite in (0.01, 0.02, 0.05, 0.08, 0.12):
         plan = plan_grooves(nets, 0.3, bite=bite)
         assert bool(plan.impossible) == bool(check(nets, plan.lines, 0.3).shorts)
         assert plan.max_bite <= bite + 1e-3

@@ -69,6 +69,15 @@ def test_a_cut_trace_is_open_and_a_milled_pad_is_lost(tile):
     assert not found.shorts
 
 
+@pytest.mark.parametrize(("size", "opens"), [(0.03, 0), (0.08, 1)])
+def test_a_crumb_cut_off_a_net_is_no_open(size, opens):
+    """A square of 0.03 mm holds neither lead nor trace; one of 0.08 mm may be a trace's end."""
+    nets = {"A": shapely.union(shapely.box(0, 0, 5, 1), shapely.box(5, 0.4, 5.3 + size, 0.4 + size))}
+    found = check(nets, [np.array([(5.15, -1.0), (5.15, 2.0)])], 0.3, outline=shapely.box(-1, -0.5, 6, 1.5))
+    assert len(found.opens) == opens
+    assert not found.lost
+
+
 def test_separation_is_judged_below_and_loss_above():
     """A V-groove: narrow at the copper's underside, wide at its top."""
     nets = {"A": shapely.box(0, 0, 10, 1), "B": shapely.box(0, 1.1, 10, 2)}

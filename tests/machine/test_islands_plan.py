@@ -20,6 +20,7 @@ from drypoint.machine.islands_plan import (
     lines_between,
     neighbours,
     next_clip,
+    onward,
     plan_clips,
     spots,
     standing_copper,
@@ -178,3 +179,25 @@ def test_lines_to_cut_again_are_those_between_the_two():
     line_nets = [("a",), ("a", "b"), ("b",), ("c",)]
     assert lines_between(pair("a", "b"), line_nets) == (1,)
     assert lines_between(pair("", "c"), line_nets) == (3,)
+
+
+@given(edges, st.data())
+def test_touching_onward_finds_every_bridge_of_the_clipped_copper(every, data):
+    """Copper in contact may hang on a third piece: all bridges of the clip's group are listed."""
+    bridges = data.draw(st.sets(st.sampled_from(sorted(every))))
+    pairs = [pair(a, b) for a, b in sorted(every)]
+    group = components(NAMES, bridges)
+    step = next_clip(pairs, conclude(pairs, ()), places())
+    seen = []
+    waiting = list(step.touches)
+    while waiting:
+        seen += [Sighting(step.clip.net, one.net, one.net in group[step.clip.net]) for one in waiting]
+        waiting = list(onward(step.clip.net, pairs, seen, places()))
+    assert len({one.net for one in seen}) == len(seen)
+    joined = {one.nets for one in conclude(pairs, seen).joined}
+    reached = {net for one in seen if one.contact for net in (one.net, one.clip)}
+    mine = {edge for edge in bridges if edge[0] in group[step.clip.net]}
+    assert {edge for edge in mine if set(edge) <= reached} <= joined
+    apart = {one.net for one in seen if not one.contact}
+    for a, b in every:  # the group found is closed: whatever borders on it was asked
+        assert not ({a, b} & reached) or {a, b} <= reached | apart

@@ -20,8 +20,6 @@ from drypoint.wording import say
 
 FINE = 0.1
 """mm between samples where a gap is narrower than that; else twice as much."""
-MEET = 0.995
-"""Share of its width within which two cuts surely meet, chords and all."""
 LEAN = 2e-3
 """mm by which centre lines are simplified."""
 
@@ -67,42 +65,10 @@ def centre_lines(parts: Parts, width: float, bite: float, least: float, progress
         bad |= (left[ridges.edges] < least).any(axis=1)
     useful = _reaching(ridges, clearance < reach, clearance < width / 2.0 - SLACK / 2.0)
     cut = useful & ~bad
-    spanned = _spanned(ridges, np.flatnonzero(bad), np.flatnonzero(cut), width / 2.0)
     lines, pairs = chain(ridges, np.flatnonzero(cut))
     solved = _places(parts, ridges, np.flatnonzero(~bad & tight), width)
-    impossible = _places(parts, ridges, np.flatnonzero(bad & ~spanned), width, Limits(bite, least, left))
+    impossible = _places(parts, ridges, np.flatnonzero(bad), width, Limits(bite, least, left))
     return CentreLines(lines, pairs, solved, impossible)
-
-
-def _spanned(
-    ridges: Ridges, bad: NDArray[np.intp], cut: NDArray[np.intp], radius: float
-) -> NDArray[np.bool_]:
-    """(E,) edges not cut which the cuts on either side of them part all the same.
-
-    Where what may not be cut is a way between two ends of what is cut, nearer to each other than
-    the cut is wide, both cuts meet half way.
-    """
-    found = np.zeros(len(ridges.edges), dtype=bool)
-    if len(bad) == 0:
-        return found
-    size = len(ridges.nodes)
-    ends = ridges.edges[bad]
-    graph = coo_matrix((np.ones(len(ends)), (ends[:, 0], ends[:, 1])), shape=(size, size))
-    count, label = connected_components(graph, directed=False)
-    degree = np.bincount(ends.reshape(-1), minlength=size)
-    last = np.flatnonzero((degree == 1) & np.isin(np.arange(size), ridges.edges[cut]))
-    meets = np.flatnonzero((degree > 0) & np.isin(np.arange(size), ridges.edges[cut]))
-    way = np.bincount(label[last], minlength=count) == 2
-    way &= np.bincount(label[meets], minlength=count) == 2
-    way &= np.bincount(label[degree == 1], minlength=count) == 2
-    way &= np.bincount(label[degree > 2], minlength=count) == 0
-    last = last[way[label[last]]]
-    pair = last[np.argsort(label[last], kind="stable")].reshape(-1, 2)
-    apart = np.hypot(*(ridges.nodes[pair[:, 0]] - ridges.nodes[pair[:, 1]]).T)
-    near = np.zeros(count, dtype=bool)
-    near[label[pair[apart < MEET * 2.0 * radius, 0]]] = True
-    found[bad] = near[label[ends[:, 0]]]
-    return found
 
 
 def _pitch(parts: Parts, close: NDArray[np.intp], width: float) -> float:

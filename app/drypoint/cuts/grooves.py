@@ -17,6 +17,7 @@ from shapely import Geometry
 
 from drypoint.bits.model import VBit
 from drypoint.cuts.centrelines import CentreLines, centre_lines
+from drypoint.cuts.confirm import joined_places
 from drypoint.cuts.gaps import OVERSHOOT
 from drypoint.cuts.model import GroovePlan
 from drypoint.cuts.offsets import as_paths, climb_rings, clip_lines, grow_together, ring_width
@@ -87,7 +88,7 @@ def plan_grooves(
         if len(rings[-1][0]) == 0:
             break
     inner.step(0.9, "joining")
-    return _assemble(parts, rings, narrow, boundary, climb)
+    return _assemble(parts, rings, narrow, boundary, climb, width)
 
 
 def loop_rings(parts: Parts, distance: float) -> tuple[Shapes, NDArray[np.intp]]:
@@ -122,6 +123,7 @@ def _assemble(
     narrow: CentreLines,
     boundary: Geometry | None,
     climb: bool,
+    width: float,
 ) -> GroovePlan:
     loops = np.concatenate([one for one, _ in rings])
     owners = np.concatenate([owner for _, owner in rings])
@@ -133,10 +135,11 @@ def _assemble(
     nets += [tuple(parts.names[net] for net in narrow.pairs[index]) for index in of]
     every = np.concatenate((loops, shared))
     keep = shapely.length(every) > SHORTEST
+    lines = as_paths(every[keep])
     return GroovePlan(
-        lines=as_paths(every[keep]),
+        lines=lines,
         line_nets=tuple(net for net, kept in zip(nets, keep, strict=True) if kept),
-        impossible=narrow.impossible,
+        impossible=joined_places(narrow.impossible, parts, lines, width),
         narrow=narrow.solved,
         max_bite=max((place.bite for place in narrow.solved), default=0.0),
         narrow_length=float(shapely.length(shared).sum()),

@@ -23,6 +23,8 @@ from drypoint.wording import say
 
 SHAVING = 0.01
 """mm. Copper thinner than this is a shaving, not a piece of a net."""
+CRUMB = 2.5e-3
+"""mm², a square of 0.05 mm. What is cut off a part and smaller than this holds no lead and no trace."""
 BRIDGE_STEP = 0.05
 """mm between the places from which a bridge is looked for."""
 MOST_WAYS = 2000
@@ -111,8 +113,12 @@ def _extent(parts: Parts, paths: list[Points], width: float) -> Geometry:
 
 
 def _real(fragments: Fragments) -> NDArray[np.bool_]:
-    """Fragments that count as copper of a net: all but shavings."""
-    return np.asarray(fragments.thickness > SHAVING)
+    """Fragments that count as copper of a net: all but shavings, and crumbs of a larger part."""
+    count = int(fragments.part.max(initial=-1)) + 1
+    largest = np.zeros(count)
+    np.maximum.at(largest, fragments.part, fragments.area)
+    crumb = (fragments.area < CRUMB) & (fragments.area < largest[fragments.part])
+    return np.asarray((fragments.thickness > SHAVING) & ~crumb)
 
 
 def _shorts(parts: Parts, fragments: Fragments, sweep: Sweep) -> tuple[Flaw, ...]:

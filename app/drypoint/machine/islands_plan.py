@@ -254,6 +254,23 @@ def _step(
     return ClipStep(clip, tuple(touched.values()), tuple(mine), clip.room < _ROOM_FOR_CLIP)
 
 
+def onward(
+    clip: str, pairs: Sequence[Neighbours], seen: Sequence[Sighting], places: Mapping[str, Spot]
+) -> tuple[Spot, ...]:
+    """What else to touch while the clip stays on ``clip``: neighbours of copper found joined to it.
+
+    The copper between the clip and a piece in contact may be a third piece that nobody has touched:
+    only when every neighbour of the joined group is apart from it does the bridge lie inside.
+    """
+    proof = conclude(pairs, seen)
+    group = {net: members for members in proof.groups for net in members}
+    if clip not in group:
+        return ()
+    known = [pair for pair in proof.unproved if all(net in places for net in pair.nets)]
+    asked = {entry.net for entry in seen if entry.clip == clip}
+    return tuple(spot for spot in _step(clip, known, group, places).touches if spot.net not in asked)
+
+
 def plan_clips(pairs: Sequence[Neighbours], places: Mapping[str, Spot]) -> tuple[ClipStep, ...]:
     """All places of the clip, in order, that together prove every pair if nothing is joined.
 

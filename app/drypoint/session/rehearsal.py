@@ -36,6 +36,8 @@ from drypoint.surface.model import Surface
 
 _log = logging.getLogger(__name__)
 
+CLIPS = 8
+"""Places of the clip after each pass: a person goes on while much is unproved."""
 RECLAMP_ANGLE = math.radians(1.2)
 RECLAMP_SHIFT = (1.3, -0.8)
 """How the board comes to lie after it was taken off and clamped again on the bench."""
@@ -280,7 +282,7 @@ class _Rehearsing:
                 PassOutcome(item.work.number, item.work.deepest, item.work.length, _expected(plan), actual)
             )
             if session.derived.board(session.snapshot).nets:
-                prove.prove(session, station, self.progress.part(share + 0.1, share + 0.12), clips=2)
+                prove.prove(session, station, self.progress.part(share + 0.1, share + 0.12), clips=CLIPS)
 
     def _reclamp(self) -> None:
         session, station = self.session, self.station

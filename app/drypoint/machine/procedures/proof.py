@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Protocol
 
 from numpy.typing import ArrayLike
@@ -38,6 +38,7 @@ def island_touch(
     fit: Placing,
     height: Callable[[float, float], float],
     *,
+    onward: Callable[[Sequence[Sighting]], Sequence[Spot]] | None = None,
     on_sighting: Callable[[Sighting], None] | None = None,
     progress: Progress | None = None,
 ) -> tuple[Sighting, ...]:
@@ -50,6 +51,8 @@ def island_touch(
     ----------
     height : callable
         Height of the copper at x, y in work coordinates, mm.
+    onward : callable, optional
+        What else to touch before the clip comes off, given what was seen so far.
 
     Raises
     ------
@@ -61,18 +64,21 @@ def island_touch(
     place.ask(Request(RequestKind.CONFIRM, "Island touch", _what(step), CAUTIONS))
     check_contact(place, net=step.clip.net, at=_work(fit, step.clip.at))
     _control(place, step.clip, fit, height)
-    found = []
-    for index, spot in enumerate(step.touches):
+    found: list[Sighting] = []
+    waiting = list(step.touches)
+    while waiting:
+        spot = waiting.pop(0)
         if progress is not None:
-            progress.step(
-                index / len(step.touches), say("touching {net}", net=spot.net or "the copper outside")
-            )
+            share = len(found) / (len(found) + len(waiting) + 1)
+            progress.step(share, say("touching {net}", net=spot.net or "the copper outside"))
         contact = _touch(place, _work(fit, spot.at), height, place.touch.proof_depth)
         if not contact:
             contact = _touch(place, _work(fit, spot.again), height, place.touch.proof_depth)
         found.append(Sighting(step.clip.net, spot.net, contact))
         if on_sighting is not None:
             on_sighting(found[-1])
+        if not waiting and onward is not None:
+            waiting = list(onward(found))
     _control(place, step.clip, fit, height)
     place.raise_to(place.clearance)
     clip_off(place)

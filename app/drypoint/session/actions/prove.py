@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import partial
 from typing import Any
 
 from shapely import Geometry, Point, unary_union
@@ -19,6 +20,7 @@ from drypoint.machine.islands_plan import (
     lines_between,
     neighbours,
     next_clip,
+    onward,
     spots,
 )
 from drypoint.machine.procedures.proof import island_touch
@@ -100,10 +102,23 @@ def prove(
         if step is None:
             break
         part = progress.part(number / clips, (number + 1) / clips)
-        sightings += island_touch(station.place, step, fit, height, progress=part)
+        sightings += island_touch(
+            station.place,
+            step,
+            fit,
+            height,
+            onward=partial(_onward, plan, step.clip, sightings),
+            progress=part,
+        )
         proof = conclude(plan.pairs, sightings)
         keep_proof(session, proof, sightings)  # what a fault in the next step must not take away
     return proof
+
+
+def _onward(
+    plan: ProofPlan, clip: Spot, before: Sequence[Sighting], found: Sequence[Sighting]
+) -> tuple[Spot, ...]:
+    return onward(clip.net, plan.pairs, (*before, *found), plan.places)
 
 
 def seen_before(session: Session) -> tuple[Sighting, ...]:
