@@ -13,7 +13,9 @@ from drypoint.board.load import load_board
 from drypoint.board.model import Board
 from drypoint.cuts.grooves import plan_grooves
 from drypoint.geometry.points import resample
+from drypoint.passes.isolation import net_chances
 from drypoint.passes.model import Pass, ReachMap, Run
+from drypoint.session.net_reach import NetReach, net_reaches
 from drypoint.surface.touch import Touch, Touches
 from drypoint.ui.canvas.content import (
     Clamp,
@@ -105,6 +107,7 @@ class Sample:
     lines: list[np.ndarray]
     content: Content
     reach: ReachMap
+    nets: tuple[NetReach, ...]
 
 
 def sample() -> Sample:
@@ -160,4 +163,5 @@ def sample() -> Sample:
         tabs=tabs,
         zero=(-8, -8),
     )
-    return Sample(made, surface, lines, content, chances)
+    by_net = net_reaches(chances, names, net_chances(chances, names, 6.0))
+    return Sample(made, surface, lines, content, chances, by_net)

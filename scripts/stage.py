@@ -246,6 +246,7 @@ class Stage:
                 "4 islands may still be joined",
                 "IN, VCC, C0 and D0. Test them by island touch before pass 2, or plan pass 2 now.",
                 "pass 2",
+                nets=self.sample.nets,
             )
         )
         for name, value in (("target", 95), ("deepest", 0.14), ("join", 1.5)):
@@ -263,6 +264,7 @@ class Stage:
                     ("Scale, not used", "1.0003 ± 0.0006"),
                     ("Play explains it", "yes, 0.02 mm in x"),
                 ),
+                (),
                 (("J2.3, drill 1.0", "0.21 ± 0.04 mm"), ("copper left round the hole", "95 %")),
                 "Surface and passes are stale",
                 "The board was re-clamped at 19:42. Re-map before the next pass.",

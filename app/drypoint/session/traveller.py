@@ -84,7 +84,7 @@ def traveller(
 
 def _in_doubt(line: Line, doubts: Sequence[str]) -> Line:
     """The line of the runs, some of which a check has put in doubt."""
-    fact = say("{titles} in doubt", titles=say("{title}", title=doubts[0]))
+    fact = say("{title} in doubt", title=doubts[0])
     if len(doubts) > 1:
         fact = say("{count} runs in doubt", count=len(doubts))
     return Line(line.name, StepState.DOUBT, fact, "What was cut since the last good check must be looked at.")

@@ -75,7 +75,7 @@ class _Model(QAbstractListModel):
     def detail(self, line: NetReach) -> str:
         if line.doubtful or line.not_through:
             return fill(
-                self.tr("{share:.1f} % through, {d:.1f} % doubtful, {n:.1f} % not"),
+                self.tr("through {share:.0f}, doubtful {d:.0f}, not {n:.0f} %"),
                 share=100 * line.share,
                 d=100 * line.doubtful / line.length,
                 n=100 * line.not_through / line.length,

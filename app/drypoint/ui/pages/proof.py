@@ -19,7 +19,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
-from drypoint.ui.language.words import local
+from drypoint.ui.language.words import local, told
 from drypoint.ui.parts.blocks import Figure, Note, Row, button
 from drypoint.ui.parts.glyph import Mark, paint_mark, word_colour
 from drypoint.ui.parts.page import Page
@@ -212,8 +212,8 @@ class ProofPage(Page):
         self.filters.set_label(1, self.tr("All  {count}").format(count=len(self._lines)))
         rest = len(self._lines) - touched
         self.filters.set_label(2, self.tr("Not touched  {count}").format(count=rest))
-        other = self.tr("Touch the other {count}").format(count=rest)
-        self.rest_button.setText(other if rest else self.tr("All are touched"))
+        self.rest_button.setText(self.tr("Touch the other {count}").format(count=rest))
+        self.rest_button.setVisible(rest > 0)
         self.rest_button.setEnabled(rest > 0)
         self._filter()
 
@@ -228,8 +228,7 @@ class ProofPage(Page):
         self._doubt.setVisible(bool(titles))
         if titles:
             what = self.tr("In doubt since a check failed: {titles}").format(titles=titles)
-            more = self.tr("Touching proves what it touches all the same; the Run page says what to do.")
-            self._doubt.say("error", what, f"{why} {more}")
+            self._doubt.say("error", what, f"{told(why)} {self.tr('See the Run page.')}")
 
     def current(self) -> IslandLine | None:
         """The line chosen."""
