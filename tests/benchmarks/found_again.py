@@ -99,7 +99,7 @@ def main() -> None:
                         f"{1000 * np.quantile(errors, 0.95):8.0f} µm "
                         f"{1000 * np.quantile(errors, 0.95, axis=0).max():10.0f} µm\n"
                     )
-        out("bracketed: 95 % interval of the share, one hole per set-up (holes of one set-up hang together)\n")
+        out("bracketed: 95 % interval, one hole per set-up, since those of one set-up hang together\n")
         session.close()
 
 

@@ -191,9 +191,7 @@ def test_a_board_is_added_and_taken_away(two_designs: tuple[Path, Path], tmp_pat
     (folder / "holes.nc").write_text(_HOLES)
     prepare([folder], tmp_path / "j")
     session = Session.open(tmp_path / "j.drypoint")
-    session.change(
-        "Leave out", imported=ImportedSettings(uses=(FileUse("holes.nc", ProgramUse.LEFT_OUT),))
-    )
+    session.change("Leave out", imported=ImportedSettings(uses=(FileUse("holes.nc", ProgramUse.LEFT_OUT),)))
     name = session.settings.board.name
     session.add_board([other])
     assert list(session.derived.designs(session.snapshot)) == [name, "other"]

@@ -39,6 +39,7 @@ class Sample(Enum):
     PAUSE = "pause"
     PAINTED = "painted"
     SUSPECT = "suspect"
+    BEFORE = "before"
 
 
 class Swatch(QWidget):
@@ -86,13 +87,8 @@ class Swatch(QWidget):
                 painter.setPen(pen(tokens.copper, 1.4))
                 painter.setBrush(QBrush(QColor(tokens.copper), Qt.BrushStyle.DiagCrossPattern))
                 painter.drawRoundedRect(3, 2, 30, 12, 3, 3)
-            case Sample.SUSPECT:
-                painter.setPen(pen(tokens.casing, 4.4))
-                painter.drawLine(a, b)
-                dashes = pen("#FFFFFF", 2.0)
-                dashes.setDashPattern([2.0, 3.0])
-                painter.setPen(dashes)
-                painter.drawLine(a, b)
+            case Sample.SUSPECT | Sample.BEFORE:
+                self._dashed(painter, a, b)
             case Sample.PAUSE:
                 paint_pause(painter, tokens, QPointF(18, 8), 7.0)
             case _:
@@ -105,6 +101,18 @@ class Swatch(QWidget):
                 painter.setPen(pen(colour, width))
                 painter.drawLine(a, b)
         painter.end()
+
+    def _dashed(self, painter: QPainter, a: QPointF, b: QPointF) -> None:
+        tokens = self._theme.tokens
+        dashes = pen(tokens.ink2, 1.8)
+        dashes.setDashPattern([5.0, 4.0])
+        if self._sample is Sample.SUSPECT:
+            painter.setPen(pen(tokens.casing, 4.4))
+            painter.drawLine(a, b)
+            dashes = pen("#FFFFFF", 2.0)
+            dashes.setDashPattern([2.0, 3.0])
+        painter.setPen(dashes)
+        painter.drawLine(a, b)
 
 
 class LegendStrip(QWidget):

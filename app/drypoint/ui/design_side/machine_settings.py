@@ -33,6 +33,7 @@ class MachineSheet(QObject):
         self._form: MachineForm | None = None
         self._fields: PlainFields | None = None
         self._single: QCheckBox | None = None
+        self._one_side: QCheckBox | None = None
         window.commands["machine"].triggered.connect(self.open)
         bridge.job_changed.connect(lambda _: self._refresh())
         bridge.computed.connect(self._computed)
@@ -71,6 +72,9 @@ class MachineSheet(QObject):
         self._single = QCheckBox(self.tr("Send line by line: slower, safer on a bad cable"))
         self._single.clicked.connect(self._send_singly)
         explain(page.add(self._single), "machine.line_by_line")
+        self._one_side = QCheckBox(self.tr("Reach holes and marks from one side: play is taken up"))
+        self._one_side.clicked.connect(self._reach_from_one_side)
+        explain(page.add(self._one_side), "machine.one_side")
         self._show(session.settings)
         sheet = Sheet(self._window, self.tr("Machine"), page, width=470)
         sheet.resize(470, 760)
@@ -98,10 +102,18 @@ class MachineSheet(QObject):
             changed = replace(session.settings.machine, line_by_line=single)
             self._editing.change(self.tr("Line by line"), machine=changed)
 
+    def _reach_from_one_side(self, on: bool) -> None:
+        session = self._bridge.session
+        if session is not None:
+            changed = replace(session.settings.machine, one_side=on)
+            self._editing.change(self.tr("Holes from one side"), machine=changed)
+
     def _show(self, settings: Settings) -> None:
         if self._fields is not None and self._single is not None:
             self._fields.show(settings)
             self._single.setChecked(settings.machine.line_by_line)
+        if self._one_side is not None:
+            self._one_side.setChecked(settings.machine.one_side)
 
     def _refresh(self) -> None:
         session = self._bridge.session
@@ -115,4 +127,4 @@ class MachineSheet(QObject):
             self._form.show_ports(value)
 
     def _closed(self) -> None:
-        self._form = self._fields = self._single = None
+        self._form = self._fields = self._single = self._one_side = None

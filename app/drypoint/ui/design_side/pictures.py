@@ -49,6 +49,8 @@ BACK = 0.4
 """How far the slow touch is taken to start above the copper when its time is estimated, mm."""
 MOST_ERRORS = 16
 """Places at which the expected error is drawn."""
+LITTLE = 0.01
+"""A further hole that gains less is not asked for, mm."""
 APART = 4.0
 """Nearer together than this they would hide each other, mm."""
 
@@ -267,7 +269,9 @@ class Pictures:
         except PlanError:
             fit = None
         found = fit if isinstance(fit, Fit) else None
-        coming, _ = following(self._derived, snap, known, touched, found)
+        coming, advice = following(self._derived, snap, known, touched, found)
+        if advice is not None and advice.gain < LITTLE:
+            coming = None
         holes = tuple(
             ReferenceHole(
                 one.label,

@@ -69,7 +69,7 @@ class PositionPanel(QWidget):
         self.ways = Segments(["", self.tr("Contact")], self.tr("Touch off"), chosen=1)
         self.set_paper(PAPER)
         self.touch_off = button(self.tr("Touch off Z"))
-        self.sides = button(self.tr("X, Y…"))
+        self.sides = button(self.tr("Touch off X, Y…"), "flat")
         self.sides.setAccessibleName(self.tr("Touch off X and Y…"))
         self.sides.setToolTip(self.tr("Touch off X and Y at an edge of the blank, or by the rim of a hole."))
         self.enter_place = button(self.tr("Set by hand wheel…"), "flat")
@@ -103,10 +103,10 @@ class PositionPanel(QWidget):
         touch.setSpacing(8)
         touch.addWidget(self.ways)
         touch.addWidget(self.touch_off, 1)
-        touch.addWidget(self.sides)
         column.addLayout(touch)
         foot = QHBoxLayout()
         foot.addWidget(self._hint, 1)
+        foot.addWidget(self.sides, 0, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignTop)
         column.addLayout(foot)
 
     def _grid(self) -> QGridLayout:

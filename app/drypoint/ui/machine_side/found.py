@@ -137,11 +137,17 @@ def spare(touched: int) -> str:
             return tr("{n} holes, {s} to spare").format(n=touched, s=touched - 2)
 
 
+def needed(found: Found) -> bool:
+    """Whether a further hole is worth its time."""
+    gain, ring = found.advice, found.ring
+    return gain is None or gain.gain >= LITTLE or (ring is not None and ring.left <= 0.0)
+
+
 def advice_words(found: Found, coming: str | None) -> tuple[str, str]:
     """Whether to touch another, and what it gains."""
     if coming is None:
         return "", ""
-    gain, ring = found.advice, found.ring
+    gain = found.advice
     if gain is None or coming != found.coming:
         if not found.touched and found.setup == 1:
             why = tr("Not needed while the board lies as it was laid and zero was set at its corner.")
@@ -149,8 +155,8 @@ def advice_words(found: Found, coming: str | None) -> tuple[str, str]:
             why = tr("Far apart is best: the turn is found more sharply.")
         return tr("Touch {name} next").format(name=coming), why
     values = {"name": coming, "now": gain.now, "then": gain.then}
-    if gain.gain < LITTLE and (ring is None or ring.left > 0.0):
-        text = tr("{name} would lower the worst expected error from {now:.2f} to {then:.2f} mm only.")
+    if not needed(found):
+        text = tr("{name} would lower the worst expected error from {now:.3f} to {then:.3f} mm only.")
         return tr("No further hole is needed"), fill(text, **values)
     text = tr("It lowers the worst expected error from {now:.2f} to {then:.2f} mm.")
     return tr("Touch {name} next").format(name=coming), fill(text, **values)

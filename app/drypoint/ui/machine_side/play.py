@@ -44,6 +44,7 @@ class PlayDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(self.tr("Play of the axes"))
         self.setMinimumWidth(480)
+        self.resize(500, 620)
         self.axes = Segments(["X", "Y", "Z"], self.tr("Axis"))
         self.ways = Segments([self.tr("Contact"), self.tr("Dial gauge")], self.tr("By"))
         self.holes = Choice(self.tr("Wall"), 220)
@@ -51,7 +52,8 @@ class PlayDialog(QDialog):
         for cut in holes:
             name = fill(self.tr("hole {name}, {size:.1f} mm"), name=cut.label, size=cut.diameter)
             self.holes.addItem(name, cut.label)
-        self.holes.setCurrentIndex(min(1, self.holes.count() - 1))
+        if holes:  # the widest has most room for a drill
+            self.holes.setCurrentIndex(1 + max(range(len(holes)), key=lambda k: holes[k].diameter))
         self._wall = Setting(self.tr("Wall that is touched"), self.holes)
         self._how = Note("plain", "")
         self._rows = {axis: Row(theme, axis.upper()) for axis in AXES}
@@ -75,6 +77,7 @@ class PlayDialog(QDialog):
         for row in self._rows.values():
             column.addWidget(row)
         column.addWidget(Note("plain", self.tr("What follows from it"), self._follows()))
+        column.addStretch(1)
         foot = QHBoxLayout()
         foot.addWidget(self.keep_button)
         foot.addStretch(1)

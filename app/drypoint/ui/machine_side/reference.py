@@ -225,6 +225,7 @@ class Referencing(QObject):
             return
         coming = self.coming
         wrong, what = told.trouble(found), told.advice_words(found, coming)
+        listed = coming if self._chosen is not None or told.needed(found) else None
         stretch = None
         if told.may_stretch(found) and found.fit is not None:
             stretch = found.fit.stretch is not None
@@ -232,7 +233,7 @@ class Referencing(QObject):
             ReferencePageValues(
                 residual=None if found.fit is None else found.fit.rms,
                 spare=told.spare(len(found.touched)),
-                holes=told.lines(found, all_of_them=False, coming=coming),
+                holes=told.lines(found, all_of_them=False, coming=listed),
                 next_what=what[0],
                 next_text=what[1],
                 facts=told.fit_rows(found),
@@ -260,6 +261,9 @@ class Referencing(QObject):
         """The hole to find now, circled on the canvas."""
         found, window = self.found, self._desk.window
         if found is None or self.coming is None or window.pages.currentIndex() != STEP:
+            return
+        if self._chosen is None and not told.needed(found):
+            window.canvas.canvas.set_chosen(())
             return
         cut = found.cut(self.coming)
         if cut is not None:

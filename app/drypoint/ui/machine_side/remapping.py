@@ -14,6 +14,7 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.progress import Progress
 from drypoint.session.plans import Placing
 from drypoint.session.session import Session
+from drypoint.ui.canvas.legend import Sample
 from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.placing import rigid_of
@@ -112,3 +113,7 @@ class Remapping(QObject):
         panel = self._desk.window.canvas
         lines = self.found.before if on and self.found is not None else ()
         panel.set_content(replace(panel.canvas.content, before=lines))
+        if lines:
+            panel.set_legend(self.tr("Board"), ((Sample.BEFORE, self.tr("where it lay before re-mapping")),))
+        else:
+            self._desk.window.choose_step(self._desk.window.pages.currentIndex())  # its own legend again
