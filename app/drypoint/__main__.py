@@ -64,6 +64,13 @@ def _parser() -> argparse.ArgumentParser:
         metavar="X,Y[,DEG]",
         help="place (mm) and turn of a board among the boards; once for each, or for each copy of one",
     )
+    one.add_argument(
+        "--bit",
+        action="append",
+        default=[],
+        metavar="FILE[:TOOL]=BIT",
+        help="bit of the job, or size of its drill, for a tool of a ready-made program",
+    )
     one = verbs.add_parser("rehearse", help="run the whole job on the bench")
     one.add_argument("job", type=Path)
     one.add_argument("--seed", type=int, default=0, metavar="N", help="another blank, another machine")
@@ -109,6 +116,7 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
             coating=words.coating,
             declared_safe=words.declared_safe,
             places=words.at,
+            program_bits=words.bit,
             progress=told,
         )
     if verb == "rehearse":

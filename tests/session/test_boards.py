@@ -247,3 +247,24 @@ def test_one_board_by_program_and_one_by_copper(
     assert cuts.length == pytest.approx(16.0 + both.length / 2, rel=0.02)
     assert len(cuts.outline) == 2
     session.close()
+
+
+def test_bits_of_programs_from_the_command_line(
+    programs_folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    job = ["prepare", str(programs_folder), "--job", str(tmp_path / "j")]
+    assert main([*job, "--bit", "holes.nc:1=0.8"]) == 0
+    assert "No bit is chosen" not in capsys.readouterr().out
+    used = {one["name"]: one for one in show_job(tmp_path / "j.drypoint")["ready_made"]}
+    assert used["holes.nc"]["tools"][0]["bit"] == "Drill 0.8 mm"
+    assert main([*job, "--bit", "holes.nc=Drill 1.0 mm", "--bit", "out.nc=End mill 2.0 mm"]) == 0
+    capsys.readouterr()
+    for wrong, words in (
+        ("gone.nc=0.8", "no program"),
+        ("holes.nc:7=0.8", "no tool 7"),
+        ("holes.nc=0.33", "no drill of 0.330 mm"),
+        ("holes.nc=blunt", "no drill size"),
+        ("holes.nc", "no program"),
+    ):
+        assert main([*job, "--bit", wrong]) == 1
+        assert words in capsys.readouterr().err

@@ -19,6 +19,7 @@ from drypoint.session.facts import prepared_facts, shown_facts
 from drypoint.session.legend_export import legend_notes
 from drypoint.session.marks import side_words
 from drypoint.session.pictures import carved_picture
+from drypoint.session.program_bits import choose_bits
 from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.session import Session
 from drypoint.session.settings import CopyPlace
@@ -40,6 +41,7 @@ def prepare(
     coating: str = "",
     declared_safe: bool = False,
     places: Sequence[tuple[float, float, float]] = (),
+    program_bits: Sequence[str] = (),
     progress: Progress | None = None,
 ) -> dict[str, Any]:
     """Import design files into a new job and plan its cuts. An existing job of that name is replaced.
@@ -52,6 +54,7 @@ def prepare(
         of their own
     places : x, y (mm) and turn (degrees) for each board in that order, or for each copy of the only
         one; without them boards lie beside each other
+    program_bits : bits for ready-made programs, each as "FILE[:TOOL]=BIT"
 
     Raises
     ------
@@ -74,6 +77,7 @@ def prepare(
             if both_sides:
                 _require_both(session)
             _set_bit(session, tip, angle_deg, depth)
+            choose_bits(session, program_bits)
             note = _choose_machine(session)
             facts = prepared_facts(session, progress)
             facts["warnings"] += note
