@@ -40,7 +40,6 @@ from drypoint.machine.islands_plan import (
     next_clip,
     plan_clips,
     spots,
-    standing_copper,
 )
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.machine.preset import MachinePreset, SpindleKind
@@ -48,6 +47,7 @@ from drypoint.machine.procedures.contact import check_contact, clip_off
 from drypoint.machine.procedures.proof import island_touch
 from drypoint.machine.procedures.touching import zero_at_spot
 from drypoint.machine.procedures.workplace import Workplace
+from drypoint.machine.standing import standing_copper
 
 BIT = VBit("V 0.1 30°", 0.1, math.radians(30.0), Speeds(8000.0, 300.0, 100.0))
 PRESET = MachinePreset(

@@ -19,12 +19,13 @@ from drypoint.machine.islands_plan import (
     conclude,
     lines_between,
     neighbours,
+    net_of,
     next_clip,
     onward,
     plan_clips,
     spots,
-    standing_copper,
 )
+from drypoint.machine.standing import standing_copper
 
 NAMES = ("", "a", "b", "c", "d", "e")
 
@@ -173,6 +174,23 @@ def test_slivers_along_a_net_belong_to_it():
     copper = standing_copper(nets, ring, box(0, 0, 10, 10))
     assert set(copper) == {"a", OUTER}
     assert copper["a"].area == pytest.approx(nets["a"].buffer(0.2).area)
+
+
+def test_islands_of_one_net_are_pieces_of_their_own_unless_copper_joins_them():
+    """Before wires link them, a touch on one island of a net says nothing of the others."""
+    nets = {"a": shapely.union_all([box(2, 2, 4, 8), box(6, 2, 7, 8)]), "b": box(8, 2, 9, 8)}
+    apart = shapely.union_all([part.buffer(0.3).difference(part) for part in shapely.get_parts(nets["a"])])
+    swept = shapely.union(apart, nets["b"].buffer(0.3).difference(nets["b"]))
+    copper = standing_copper(nets, swept, box(0, 0, 10, 10))
+    assert set(copper) == {"a", "a · 2", "b", OUTER}
+    assert copper["a"].area > copper["a · 2"].area
+    assert net_of("a · 2") == net_of("a") == "a"
+    assert {one.nets for one in neighbours(copper, 3.0)} == {("", "a"), ("", "a · 2"), ("", "b")}
+    assert lines_between(pair("a · 2", "b"), [("b",), ("a", "b")]) == (1,)
+    moat = shapely.difference(box(1.7, 1.7, 7.3, 8.3), box(2, 2, 7, 8))
+    together = standing_copper({"a": nets["a"]}, moat, box(0, 0, 10, 10))
+    assert set(together) == {"a", OUTER}
+    assert together["a"].area == pytest.approx(30.0)
 
 
 def test_lines_to_cut_again_are_those_between_the_two():

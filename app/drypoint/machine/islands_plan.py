@@ -15,6 +15,7 @@ import shapely
 from shapely import Geometry, MultiPolygon, Polygon
 
 from drypoint.errors import PlanError
+from drypoint.machine.groups import Groups
 from drypoint.wording import say
 
 OUTER = ""
@@ -34,8 +35,8 @@ need a hand-held wire (common practice, no source)."""
 _STEP = 0.01
 """Resolution of the search for the roomiest place, mm."""
 
-_TOUCHING = 1e-4
-"""Copper nearer than this is one piece, mm."""
+ISLAND = " · "
+"""Between the name of a net and the number of a further island of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,7 +140,10 @@ class Proof:
 
 
 def neighbours(copper: Mapping[str, Geometry], reach: float) -> tuple[Neighbours, ...]:
-    """Pairs of ``copper`` nearer than ``reach`` mm with no third copper across the gap, narrowest first."""
+    """Pairs of ``copper`` nearer than ``reach`` mm with no third copper across the gap, narrowest first.
+
+    Islands of one net are none: wires link them anyway.
+    """
     names = [name for name, shape in copper.items() if not shapely.is_empty(shape)]
     shapes = np.array([copper[name] for name in names], dtype=object)
     if len(shapes) < 2:
@@ -153,7 +157,7 @@ def neighbours(copper: Mapping[str, Geometry], reach: float) -> tuple[Neighbours
     found = []
     for a, b, way in zip(first, second, ways, strict=True):
         crossed = set(tree.query(way, predicate="intersects").tolist()) - {int(a), int(b)}
-        if crossed:
+        if crossed or net_of(names[a]) == net_of(names[b]):
             continue
         middle = way.interpolate(0.5, normalized=True)
         pair = (names[a], names[b]) if names[a] < names[b] else (names[b], names[a])
@@ -190,7 +194,7 @@ def spots(
 def conclude(pairs: Sequence[Neighbours], sightings: Iterable[Sighting]) -> Proof:
     """What follows from the touches made."""
     seen = tuple(sightings)
-    groups = _Groups()
+    groups = Groups()
     for entry in seen:
         if entry.contact:
             groups.join(entry.clip, entry.net)
@@ -302,70 +306,20 @@ def plan_clips(pairs: Sequence[Neighbours], places: Mapping[str, Spot]) -> tuple
 
 def lines_between(pair: Neighbours, line_nets: Sequence[tuple[str, ...]]) -> tuple[int, ...]:
     """Indices of the groove lines that keep ``pair`` apart: to be cut again if it is joined."""
-    a, b = pair.nets
+    a, b = (net_of(piece) for piece in pair.nets)
     shared = [index for index, nets in enumerate(line_nets) if a in nets and b in nets]
     if shared:
         return tuple(shared)
-    own = {net for net in pair.nets if net != OUTER}
+    own = {net for net in (a, b) if net != OUTER}
     return tuple(index for index, nets in enumerate(line_nets) if own & set(nets))
 
 
-def standing_copper(nets: Mapping[str, Geometry], swept: Geometry, region: Geometry) -> dict[str, Geometry]:
-    """All copper that must come apart: the nets, the copper outside, and scraps between grooves.
-
-    Copper left standing against a net, where the groove does not run along its edge, is the net's.
-
-    Parameters
-    ----------
-    swept : geometry
-        What the grooves take away.
-    region : geometry
-        The blank, in the board frame.
-    """
-    gone = shapely.union_all([swept, *nets.values()])
-    pieces = [part for part in shapely.get_parts(shapely.difference(region, gone)) if part.area > _STEP**2]
-    edge = shapely.boundary(region)
-    names = list(nets)
-    tree = shapely.STRtree([nets[name] for name in names])
-    found: dict[str, list[Geometry]] = {name: [nets[name]] for name in names}
-    scraps = 0
-    for piece in pieces:
-        touching = tree.query(piece, predicate="dwithin", distance=_TOUCHING)
-        if piece.distance(edge) < _STEP:
-            found.setdefault(OUTER, []).append(piece)
-        elif len(touching):
-            found[names[int(touching.min())]].append(piece)
-        else:
-            scraps += 1
-            found[f"scrap {scraps}"] = [piece]
-    return {name: shapely.union_all(parts) for name, parts in found.items()}
+def net_of(piece: str) -> str:
+    """The net that a piece of copper belongs to; the piece's own name if it is none's."""
+    net, mark, number = piece.rpartition(ISLAND)
+    return net if mark and number.isdigit() else piece
 
 
 def _area(shape: Geometry) -> MultiPolygon:
     """The polygons of a geometry."""
     return MultiPolygon([part for part in shapely.get_parts(shape) if isinstance(part, Polygon)])
-
-
-class _Groups:
-    """Which pieces of copper are one: union-find."""
-
-    def __init__(self) -> None:
-        self._parent: dict[str, str] = {}
-
-    def of(self, net: str) -> str:
-        """The net that stands for ``net``'s group."""
-        while (parent := self._parent.setdefault(net, net)) != net:
-            net = parent
-        return net
-
-    def join(self, a: str, b: str) -> None:
-        """Make one group of two."""
-        first, second = sorted((self.of(a), self.of(b)))
-        self._parent[second] = first
-
-    def several(self) -> tuple[frozenset[str], ...]:
-        """Groups of two and more."""
-        members: dict[str, set[str]] = {}
-        for net in tuple(self._parent):
-            members.setdefault(self.of(net), set()).add(net)
-        return tuple(frozenset(group) for group in members.values() if len(group) > 1)

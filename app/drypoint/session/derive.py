@@ -19,6 +19,7 @@ from drypoint.cuts.legend import Legend
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
+from drypoint.machine.islands_plan import net_of
 from drypoint.passes.model import Pass
 from drypoint.progress import Progress
 from drypoint.reference.registration import across
@@ -378,7 +379,7 @@ class Derived:
         lost = [set(flaw.nets) for flaw in cuts.check.shorts]
         asked = [tuple(nets) for nets in record.data.get("asked", ())]
         touched = [*(tuple(one["nets"]) for one in record.data["joined"]), *asked]
-        vain = [pair for pair in touched if any(set(pair) <= nets for nets in lost)]
+        vain = [pair for pair in touched if any({net_of(one) for one in pair} <= nets for nets in lost)]
         pairs = [pair for pair in touched if pair not in vain]
         skipped = {line for pair in vain for line in lines_beside(pair, cuts)}
         again = [line for line in record.data["again"] if line not in skipped]

@@ -11,7 +11,8 @@ from shapely import Geometry, unary_union
 
 from drypoint.board.model import Board
 from drypoint.job.store import Record
-from drypoint.machine.islands_plan import Neighbours, lines_between, standing_copper
+from drypoint.machine.islands_plan import Neighbours, lines_between, net_of
+from drypoint.machine.standing import standing_copper
 from drypoint.passes.isolation import IslandAnswer, island_answers, shares, uncut_rate
 from drypoint.passes.model import ReachMap
 from drypoint.session.layout import Layout
@@ -147,7 +148,7 @@ def answers_of(
             copper,
             GROUND * cuts.width,
             proved=[(a, b) for a, b in record.data["proved"]],
-            joined=[(a, b) for a, b in joined if not any({a, b} <= nets for nets in lost)],
+            joined=[(a, b) for a, b in joined if not any({net_of(a), net_of(b)} <= nets for nets in lost)],
             after=after,
         )
     return tuple(found)

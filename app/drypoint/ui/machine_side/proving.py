@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication, QObject
 
-from drypoint.machine.islands_plan import OUTER, ClipStep, Neighbours, conclude, next_clip
+from drypoint.machine.islands_plan import OUTER, ClipStep, Neighbours, conclude, net_of, next_clip
 from drypoint.machine.islands_plan import Proof as TouchProof
 from drypoint.passes.reach import in_words
 from drypoint.progress import Progress
@@ -236,7 +236,7 @@ class Proving(QObject):
             return
         if isinstance(line, IslandLine):
             spot = None if line.at is None else Spot(line.at)
-            self._desk.window.canvas.canvas.set_chosen([_inner(net) for net in line.nets], spot)
+            self._desk.window.canvas.canvas.set_chosen([net_of(_inner(net)) for net in line.nets], spot)
         else:
             self._desk.window.canvas.canvas.set_chosen(())
 
