@@ -60,6 +60,14 @@ def test_homing_and_line_by_line(who: Bystander, job: Path) -> None:
     button = who.side.preparing.home_button
     who.wait(lambda: button.isVisibleTo(who.side.running.page))
     assert who.desk.state.activity is Activity.NEEDS_YOU, "locked until it knows where it is"
+    unlock = who.side.preparing.unlock_button
+    who.wait(lambda: unlock.isVisibleTo(who.side.running.page))
+    who.click(unlock)
+    who.asked(RequestKind.CONFIRM)
+    who.click(who.desk.bar.done_button)
+    who.wait(lambda: who.desk.state.activity is Activity.AT_REST)
+    who.rest()
+    who.wait(lambda: not unlock.isVisibleTo(who.side.running.page))
     who.click(button)
     who.asked(RequestKind.CONFIRM)
     who.click(who.desk.bar.done_button)

@@ -14,6 +14,8 @@ _TRIES = 3
 CIRCUIT = "Contact circuit"
 """Title of the requests that check it."""
 
+OPEN = "Bit in the air, clip off. The other wire sits on the still bit or its collet: bearings conduct badly."
+
 SPINDLE_OFF = "The spindle must stand still and stay off while the clip is on."
 
 
@@ -30,7 +32,12 @@ def check_contact(place: Workplace, *, net: str = "", at: tuple[float, float] | 
     place.controller.clip = Clip.ON  # from here on the spindle stays locked
     _expect(
         place,
-        Request(RequestKind.CLIP_OFF, CIRCUIT, "Bit in the air, clip off.", (SPINDLE_OFF,)),
+        Request(
+            RequestKind.CLIP_OFF,
+            CIRCUIT,
+            OPEN,
+            (SPINDLE_OFF,),
+        ),
         closed=False,
         advice="The input reads closed with the bit in the air: is it inverted, or the wire shorted?",
     )

@@ -216,7 +216,8 @@ MACHINE = {
         "force pushes an axis across its play.",
     ),
     "contact": Help(
-        "Whether the controller has an input for the contact circuit of bit and copper.",
+        "Whether the controller has an input for the contact circuit of bit and copper. One wire sits on the "
+        "still bit or its collet, the clip on the copper; contact through the bearings is unreliable.",
         "Without one heights cannot be touched and islands cannot be proved; z is set with paper.",
     ),
     "spindle_switched": Help(

@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QCheckBox
 
 from drypoint.machine.operator import Request, RequestKind
+from drypoint.machine.state import Activity, MachineState
 from drypoint.progress import Progress
 from drypoint.session.actions import run
 from drypoint.session.actions.rehearse_run import RunRehearsal, rehearse_run
@@ -28,6 +29,12 @@ HOMING = (
 )
 
 
+UNLOCKING = (
+    "Find and mend the cause first: a switch, a cable, something in the way.",
+    "The position may be wrong. Nothing moves by unlocking.",
+)
+
+
 class Preparing(QObject):
     """Wires what may come before a run."""
 
@@ -37,6 +44,7 @@ class Preparing(QObject):
         super().__init__(desk)
         self._desk, self._running = desk, running
         self._flown = 0
+        self._locked = True
         self._executor: WorkExecutor | None = None
         page = running.page
         self.lap_first = QCheckBox(self.tr("Hover lap before the first cut"))
@@ -48,9 +56,12 @@ class Preparing(QObject):
         self.rehearse_button = page.rehearse_button
         self.outcome = Note("plain", "")
         page.add_actions(self.lap_first)
-        page.add_actions(self.home_button)
+        self.unlock_button = button(self.tr("Unlock"))
+        page.add_actions(self.home_button, self.unlock_button)
         page.add(self.outcome)
         self.home_button.clicked.connect(self.home)
+        self.unlock_button.clicked.connect(self.unlock)
+        desk.looked.connect(self._look)
         self.rehearse_button.clicked.connect(self.rehearse)
         running.before_cut = self._lap_wanted
         running.listed.connect(lambda _: self._forget())
@@ -70,6 +81,24 @@ class Preparing(QObject):
 
         said = self.tr("The machine is home. Set the zero of the work again, or find the reference holes.")
         self._desk.with_station(self.tr("Home"), work, lambda _: self._desk.say(said))
+
+    def unlock(self) -> None:
+        """Free a controller that has locked itself, once a person has found out why."""
+
+        def work(station: Station, _progress: Progress) -> None:
+            why = station.controller.state.reason
+            station.place.ask(Request(RequestKind.CONFIRM, "Unlock the controller", why, UNLOCKING))
+            station.controller.unlock()
+
+        said = self.tr("The controller is free again. Check the zero before anything is cut.")
+        self._desk.with_station(self.tr("Unlock"), work, lambda _: self._desk.say(said))
+
+    def _look(self, state: MachineState) -> None:
+        """Unlocking is offered where the controller is locked, and only there."""
+        locked = state.activity is Activity.NEEDS_YOU and not self._desk.busy
+        if locked != self._locked:
+            self._locked = locked
+            self.unlock_button.setVisible(locked)
 
     # the lap
 
