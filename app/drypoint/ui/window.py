@@ -175,6 +175,11 @@ class MainWindow(QMainWindow):
         self._arrange()
         self.step_chosen.emit(number)
 
+    def show_position(self) -> None:
+        """Where the right column holds one area only: the position, in place of the surface."""
+        self._areas.choose(1)
+        self._arrange()
+
     def show_page(self, shown: bool) -> None:
         """Show or hide the page beside the traveller (F4)."""
         self._over_shown = shown

@@ -14,6 +14,7 @@ from drypoint.ui.parts.blocks import Row, button, words
 from drypoint.ui.parts.fields import Choice
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.parts.segments import Segments
+from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
 
 
@@ -140,6 +141,16 @@ class ReferencePanel(QWidget):
     def _words(self, hole: HoleLine) -> str:
         state = {Mark.DONE: self.tr("touched"), Mark.ERROR: self.tr("doubtful")}.get(hole.mark, "")
         return "  ".join(part for part in (hole.name, hole.what, state) if part)
+
+    def emphasise(self, on: bool) -> None:
+        """Fill the large button: while the page of the reference holes is open it is the one to press."""
+        if on:
+            give_look(self.over, "primary")
+            return
+        self.over.setProperty("look", None)
+        style = self.over.style()
+        style.unpolish(self.over)
+        style.polish(self.over)
 
     def confirm(self) -> None:
         """Do what the large button says (key B)."""

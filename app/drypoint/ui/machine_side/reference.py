@@ -92,8 +92,14 @@ class Referencing(QObject):
         self.sighted.activated.connect(lambda _: self._choose_way(str(self.sighted.currentData())))
         desk.changed.connect(self._judge)
         desk.looked.connect(lambda _: self._judge())
-        desk.window.step_chosen.connect(lambda _: self._circle())
+        desk.window.step_chosen.connect(self._step_chosen)
         desk.window.canvas.canvas.picked.connect(self._picked)
+
+    def _step_chosen(self, step: int) -> None:
+        self.panel.emphasise(step == STEP)
+        if step == STEP:
+            self._desk.window.show_position()  # holes are found there
+            self._circle()
 
     def update_from_job(self) -> None:
         """Compute what is known anew and show it."""
