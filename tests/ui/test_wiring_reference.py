@@ -450,3 +450,23 @@ def test_a_hole_that_is_wrong_is_named_on_the_page(who: Bystander) -> None:
     who.click(page.stretch)
     who.rest()
     assert who.session.derived.fit(who.session.snapshot).stretch is not None
+
+
+def test_the_panel_says_when_the_bit_came_the_other_way(who: Bystander) -> None:
+    who.connect()
+    who.rest()
+    panel, position = who.window.jog.reference, who.window.jog.position
+    who.click(position._buttons["x", -1])
+    who.wait(lambda: "come again" in panel._hint.text())
+    who.click(position._buttons["x", 1])
+    who.wait(lambda: "come again" not in panel._hint.text())
+
+
+def test_a_hole_says_what_the_fit_means_for_it(who: Bystander) -> None:
+    marks = [one for one in candidates(who.session.derived, who.session.snapshot) if one.mark]
+    for one in marks[:3]:
+        find.keep_hole(who.session, one.label, one.at, one.at, mark=True)
+    who.wait(lambda: who.side.referencing.found is not None and bool(who.side.referencing.found.rings))
+    card = who.window.canvas.canvas._describe(Picked("hole", 0, (3.0, 3.0), "A", (("diameter", 0.8),)))
+    assert [name for name, _ in card.rows][-2:] == ["Expected error", "Ring left, 95 %"]
+    assert card.rows[-1][1].endswith("mm")

@@ -74,6 +74,7 @@ class ReferencePanel(QWidget):
         self._theme = theme
         self._next: str | None = None
         self._usable = True
+        self._other_way = False
         self._count = words("", "caption", right=True)
         self.holes = Choice(self.tr("Hole to find"), 152)
         self.ways = Segments(
@@ -142,6 +143,12 @@ class ReferencePanel(QWidget):
         state = {Mark.DONE: self.tr("touched"), Mark.ERROR: self.tr("doubtful")}.get(hole.mark, "")
         return "  ".join(part for part in (hole.name, hole.what, state) if part)
 
+    def show_approach(self, other_way: bool) -> None:
+        """Say that the bit came from the right or from above: play is taken up the other way then."""
+        if other_way != self._other_way:
+            self._other_way = other_way
+            self._show_way()
+
     def emphasise(self, on: bool) -> None:
         """Fill the large button: while the page of the reference holes is open it is the one to press."""
         if on:
@@ -178,7 +185,9 @@ class ReferencePanel(QWidget):
         self.another_button.setVisible(bool(beside) and name is not None)
         self._hint.setText(
             {
-                Way.JOG: self.tr("Come from the left and from below at the end."),
+                Way.JOG: self.tr("Came from right or above: go back a step, come again.")
+                if self._other_way
+                else self.tr("Come from the left and from below at the end."),
                 Way.WHEEL: self.tr("The position is set, not read; nothing moves."),
                 Way.SHIFT: self.tr("The second hole: turn the board about the first."),
                 Way.RIM: self.tr("A bit thinner than the hole; clip on its copper."),

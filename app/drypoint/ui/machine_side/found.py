@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from PySide6.QtCore import QCoreApplication
@@ -19,6 +19,9 @@ from drypoint.session import holes
 from drypoint.session.actions import find
 from drypoint.session.holes import Candidate
 from drypoint.session.session import Session
+from drypoint.ui.canvas.describe import describe
+from drypoint.ui.canvas.hover import Card
+from drypoint.ui.canvas.pick import Picked
 from drypoint.ui.jog.reference import HoleLine
 from drypoint.ui.language.words import fill, local
 from drypoint.ui.parts.glyph import Mark
@@ -34,7 +37,7 @@ class Found:
 
     ``coming`` is the hole that helps most, ``advice`` what it gains; ``mixed`` are touched holes that
     were drilled in another clamping than the rest; ``turned_alike`` says that the touched holes fit
-    themselves turned about.
+    themselves turned about. ``ring`` is the tightest of ``rings``, which go by the number of the hole.
     """
 
     all_holes: tuple[Candidate, ...]
@@ -44,6 +47,7 @@ class Found:
     fit: Fit | None
     setup: int
     ring: Ring | None
+    rings: Mapping[int, Ring]
     check: gross.Check | None
     coming: str | None
     advice: Advice | None
@@ -88,6 +92,7 @@ def look_at(session: Session) -> Found:
         fit=fit,
         setup=snap.setup,
         ring=None if facts.worth is None else facts.worth.worst,
+        rings={} if facts.worth is None else {ring.hole: ring for ring in facts.worth.rings},
         check=check,
         coming=None if coming is None else coming.label,
         advice=advice,
@@ -193,6 +198,19 @@ def worst_rows(found: Found) -> tuple[tuple[str, str], ...]:
         (tr("Expected error"), local(f"{ring.expected:.3f} mm")),
         (tr("Ring left, 95 %"), local(f"{ring.left:.2f} mm").replace("-", "−")),
     )
+
+
+def card(found: Found | None, thing: Picked) -> Card:
+    """The hover card: at a hole, its expected error and the ring that is left."""
+    plain = describe(thing)
+    ring = None if found is None or thing.kind != "hole" else found.rings.get(thing.index)
+    if ring is None:
+        return plain
+    rows = (
+        (tr("Expected error"), local(f"{ring.expected:.3f} mm")),
+        (tr("Ring left, 95 %"), local(f"{ring.left:.2f} mm").replace("-", "−")),
+    )
+    return replace(plain, rows=(*plain.rows[:2], *rows))
 
 
 def may_stretch(found: Found) -> bool:

@@ -17,6 +17,7 @@ from drypoint.session.actions import find
 from drypoint.session.actions.touch_off import touch_rim
 from drypoint.session.session import Session
 from drypoint.session.station import Station
+from drypoint.session.work import take_up
 from drypoint.ui.canvas.content import Spot
 from drypoint.ui.jog.reference import FitFacts
 from drypoint.ui.language.words import fill
@@ -94,6 +95,8 @@ class Referencing(QObject):
         desk.looked.connect(lambda _: self._judge())
         desk.window.step_chosen.connect(self._step_chosen)
         desk.window.canvas.canvas.picked.connect(self._picked)
+        desk.window.canvas.canvas.set_description(lambda thing: told.card(self.found, thing))
+        desk.looked.connect(lambda _: self._look_at_approach())
 
     def _step_chosen(self, step: int) -> None:
         self.panel.emphasise(step == STEP)
@@ -275,6 +278,14 @@ class Referencing(QObject):
         if cut is not None:
             at = (float(cut.path[0][0]), float(cut.path[0][1]))
             window.canvas.canvas.set_chosen((), Spot(at, max(cut.diameter, 1.5)))
+
+    def _look_at_approach(self) -> None:
+        """Whether the bit came the other way than programs do, so that play is taken up wrongly."""
+        session, station = self._desk.bridge.session, self._desk.station
+        other = False
+        if session is not None and station is not None and not self._desk.busy:
+            other = take_up(session.settings) > 0.0 and min(station.controller.heading[:2]) < 0
+        self.panel.show_approach(other)
 
     def _show_nothing(self, why: str) -> None:
         self.found, self._chosen = None, None
