@@ -26,6 +26,7 @@ from drypoint.errors import DrypointError, StoreError
 from drypoint.progress import Cancelled, Progress
 from drypoint.session import commands
 from drypoint.session.report import report
+from drypoint.session.wear_book import usual_book
 
 CLEAR = "\r\033[K"
 """Begins a line of a terminal anew."""
@@ -80,6 +81,8 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--to", required=True, type=Path, metavar="DIR")
     one = verbs.add_parser("show", help="all facts about a job")
     one.add_argument("job", type=Path)
+    one = verbs.add_parser("bits", help="what every bit has cut, over all jobs")
+    one.add_argument("--renew", metavar="NAME", help="a new bit of that name was put in")
     one = verbs.add_parser("demo", help="the example board, from files to proven copper")
     one.add_argument("--headless", action="store_true", help="without the window")
     one.add_argument("--to", type=Path, metavar="DIR", help="folder for what is made without the window")
@@ -124,9 +127,11 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
             words.job, seed=words.seed, touches=words.touches, progress=told
         )
     if verb == "export":
-        return lambda told: commands.export_job(words.job, words.to, told)
+        return lambda told: commands.export_job(words.job, words.to, told, usual_book().read())
     if verb == "show":
         return lambda told: commands.show_job(words.job, told)
+    if verb == "bits":
+        return lambda _told: commands.worn(usual_book(), renew=words.renew)
     if verb == "demo" and (words.headless or words.json or words.to):
         folder = words.to or Path(tempfile.mkdtemp(prefix="drypoint-demo-"))
         return lambda told: commands.demo(folder, seed=words.seed, progress=told)

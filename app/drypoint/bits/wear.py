@@ -15,7 +15,7 @@ REPLACE_AT_HOLES = 1_500
 
 @dataclass(frozen=True, slots=True)
 class Use:
-    """What one bit has done: mm cut and holes drilled, and its own limits if set (0: default)."""
+    """What one bit has done: mm cut and holes drilled, and after how much to look at it (0: never)."""
 
     length: float = 0.0
     holes: int = 0
@@ -24,8 +24,10 @@ class Use:
 
     @property
     def worn(self) -> float:
-        """Share of its life used: 1 and more means replace."""
-        return max(self.length / self.replace_at_mm, self.holes / self.replace_at_holes)
+        """Share of its life used: 1 and more means replace. A limit of 0 is none."""
+        by_length = self.length / self.replace_at_mm if self.replace_at_mm > 0 else 0.0
+        by_holes = self.holes / self.replace_at_holes if self.replace_at_holes > 0 else 0.0
+        return max(by_length, by_holes)
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +44,16 @@ class Wear:
         """The book with a run added."""
         use = self.of(name)
         new = replace(use, length=use.length + length, holes=use.holes + holes)
+        return Wear({**self.uses, name: new})
+
+    def limited(self, name: str, *, length: float | None = None, holes: int | None = None) -> Wear:
+        """The book with other limits (mm, holes) for a bit."""
+        use = self.of(name)
+        new = replace(
+            use,
+            replace_at_mm=use.replace_at_mm if length is None else length,
+            replace_at_holes=use.replace_at_holes if holes is None else holes,
+        )
         return Wear({**self.uses, name: new})
 
     def renewed(self, name: str) -> Wear:

@@ -24,8 +24,10 @@ def file_name(program: Program) -> str:
     return f"{program.name}.nc"
 
 
-def file_text(program: Program, *, job: str = "", line_limit: int = 80) -> str:
+def file_text(program: Program, *, job: str = "", line_limit: int = 80, seconds: float | None = None) -> str:
     """The whole file, checked by reading it back.
+
+    ``seconds`` is the time that is told in it; that of the program's motion if not given.
 
     Raises
     ------
@@ -36,7 +38,7 @@ def file_text(program: Program, *, job: str = "", line_limit: int = 80) -> str:
         f"Drypoint: {program.title}",
         *([f"Job: {job}"] if job else []),
         f"Bit: {_describe(program.bit)}",
-        f"Expected time: {_minutes(program.seconds)}",
+        f"Expected time: {_minutes(program.seconds if seconds is None else seconds)}",
         f"Zero Z on the copper. Rapid moves stay at Z {program.clearance:.3f} or above.",
         "Clip off? Clamps tight? Eyes and lungs protected? Hand on the power switch.",
     ]

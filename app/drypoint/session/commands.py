@@ -10,6 +10,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
+from drypoint.bits.wear import Wear
 from drypoint.board.model import Side
 from drypoint.errors import InputError, PlanError, StoreError
 from drypoint.job.store import SUFFIX, Job
@@ -23,6 +24,7 @@ from drypoint.session.program_bits import choose_bits
 from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.session import Session
 from drypoint.session.settings import CopyPlace
+from drypoint.session.wear_book import WearBook
 from drypoint.session.work import SPARE, fitting_preset, require_room
 from drypoint.wording import say
 
@@ -202,20 +204,58 @@ def rehearse_job(
         session.close()
 
 
-def export_job(job: Path, folder: Path, progress: Progress | None = None) -> dict[str, Any]:
+def export_job(
+    job: Path, folder: Path, progress: Progress | None = None, wear: Wear | None = None
+) -> dict[str, Any]:
     """Write programs, pictures and setup sheet."""
     session = Session.open(job)
     try:
-        written = export(session, folder, progress)
+        written = export(session, folder, progress, wear=wear)
         notes = legend_notes(session.derived, session.snapshot)
     finally:
         session.close()
     return {
         "files": [
-            {"path": one.path, "bit": one.bit, "pass": one.pass_number, "lines": one.lines} for one in written
+            {
+                "path": one.path,
+                "bit": one.bit,
+                "pass": one.pass_number,
+                "lines": one.lines,
+                "seconds": round(one.seconds, 1),
+            }
+            for one in written
         ],
         "notes": list(notes),
     }
+
+
+def worn(book: WearBook, *, renew: str | None = None) -> dict[str, Any]:
+    """What every bit has cut at the machine over all jobs; ``renew`` puts a new one in.
+
+    Raises
+    ------
+    InputError
+        If no bit of that name has cut anything.
+    """
+    wear = book.read()
+    if renew is not None:
+        if renew not in wear.uses:
+            known = ", ".join(wear.uses) or "–"
+            what = say("No bit named '{name}' has cut anything.", name=renew)
+            raise InputError(what, "bits", say("Known: {known}.", known=known))
+        book.renew(renew)
+        wear = book.read()
+    uses = {
+        name: {
+            "length_mm": round(use.length, 1),
+            "holes": use.holes,
+            "worn": round(use.worn, 3),
+            "look_at_mm": use.replace_at_mm,
+            "look_at_holes": use.replace_at_holes,
+        }
+        for name, use in wear.uses.items()
+    }
+    return {"file": str(book.path), "bits": uses, "hints": [str(hint) for hint in wear.hints()]}
 
 
 def show_job(job: Path, progress: Progress | None = None) -> dict[str, Any]:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
 
+from drypoint.bits.wear import Wear
 from drypoint.board.model import Board
 from drypoint.errors import StoreError
 from drypoint.geometry.rigid import Rigid
@@ -35,6 +36,7 @@ from drypoint.session.work import (
     preset_of,
     program_settings,
     require_reach,
+    run_seconds,
 )
 from drypoint.wording import say
 
@@ -47,6 +49,8 @@ class Written:
     bit: str
     pass_number: int
     lines: int
+    seconds: float
+    """Expected, s."""
 
 
 def programs(session: Session, progress: Progress | None = None) -> tuple[Program, ...]:
@@ -73,11 +77,16 @@ def programs(session: Session, progress: Progress | None = None) -> tuple[Progra
 
 
 def export(
-    session: Session, folder: Path, progress: Progress | None = None, made: Sequence[Program] | None = None
+    session: Session,
+    folder: Path,
+    progress: Progress | None = None,
+    made: Sequence[Program] | None = None,
+    wear: Wear | None = None,
 ) -> tuple[Written, ...]:
     """Write programs, pictures and the setup sheet into a folder.
 
-    ``made`` are programs at hand, such as those of a rehearsal; else all that are still to run.
+    ``made`` are programs at hand, such as those of a rehearsal; else all that are still to run. ``wear`` is
+    what the bits have done so far.
 
     Raises
     ------
@@ -100,7 +109,7 @@ def export(
         told.step(0.8, "Pictures")
         pictures = write_pictures(session, folder)
         told.step(0.95, "Setup sheet")
-        page = setup_sheet(with_legend(sheet_facts(session, made, pictures), legend, session))
+        page = setup_sheet(with_legend(sheet_facts(session, made, pictures, wear), legend, session))
         (folder / "setup-sheet.html").write_text(page, encoding="utf-8")
     except OSError as error:
         raise StoreError(
@@ -113,8 +122,10 @@ def export(
 
 def _write_program(folder: Path, program: Program, session: Session) -> Written:
     path = folder / file_name(program)
-    path.write_text(file_text(program, job=session.settings.board.name), encoding="ascii")
-    return Written(str(path), program.bit.name, program.pass_number, len(program.lines))
+    seconds = run_seconds(program)
+    text = file_text(program, job=session.settings.board.name, seconds=seconds)
+    path.write_text(text, encoding="ascii")
+    return Written(str(path), program.bit.name, program.pass_number, len(program.lines), seconds)
 
 
 def _write_legend(folder: Path, legend: LaserProgram | None, session: Session) -> list[Written]:
@@ -123,7 +134,7 @@ def _write_legend(folder: Path, legend: LaserProgram | None, session: Session) -
     path = folder / f"{legend.name}.nc"
     text = legend_text(legend, session.settings.laser, job=session.settings.board.name)
     path.write_text(text, encoding="ascii")
-    return [Written(str(path), "laser", 0, len(legend.lines))]
+    return [Written(str(path), "laser", 0, len(legend.lines), legend.seconds)]
 
 
 def with_legend(sheet: SheetFacts, legend: LaserProgram | None, session: Session) -> SheetFacts:
@@ -167,7 +178,7 @@ def write_pictures(session: Session, folder: Path) -> tuple[tuple[str, str], ...
 
 
 def sheet_facts(
-    session: Session, made: Sequence[Program], pictures: tuple[tuple[str, str], ...]
+    session: Session, made: Sequence[Program], pictures: tuple[tuple[str, str], ...], wear: Wear | None = None
 ) -> SheetFacts:
     """What stands on the setup sheet."""
     snap = session.snapshot
@@ -175,7 +186,7 @@ def sheet_facts(
     board, layout, cuts = derived.board(snap), derived.layout(snap), derived.cuts(snap)
     settings = snap.settings
     work = tuple(_step(program) for program in made)
-    total = sum(program.seconds for program in made)
+    total = sum(map(run_seconds, made))
     x, y = (layout.place.offset[0], layout.place.offset[1])
     clamps = "; ".join(
         say(
@@ -244,9 +255,17 @@ def sheet_facts(
         passes=_pass_rows(session),
         reference=_reference_rows(snap.records["reference"], snap.setup),
         proof=_proof_rows(cuts),
-        findings=_findings(board, cuts, layout.warnings),
+        findings=(*worn_bits(made, wear), *_findings(board, cuts, layout.warnings)),
         pictures=pictures,
     )
+
+
+def worn_bits(made: Sequence[Program], wear: Wear | None) -> tuple[str, ...]:
+    """Which bits of these programs to look at before they are put in."""
+    if wear is None:
+        return ()
+    names = {program.bit.name for program in made}
+    return Wear({name: use for name, use in wear.uses.items() if name in names}).hints()
 
 
 def _step(program: Program) -> WorkStep:
@@ -256,7 +275,7 @@ def _step(program: Program) -> WorkStep:
         program.bit.name,
         f"{speeds.spindle:.0f}",
         f"{speeds.feed:.0f}",
-        clock(program.seconds),
+        clock(run_seconds(program)),
         program.name,
     )
 

@@ -10,9 +10,7 @@ from drypoint.bits.drill_sizes import size_words
 from drypoint.board.model import Board, Finding, Role
 from drypoint.cuts.model import Narrow
 from drypoint.job.journal import events, runs
-from drypoint.machine.sender import line_seconds
 from drypoint.passes.depth import uniform_pass
-from drypoint.program.model import Program
 from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.session.actions.check import SUSPECT
@@ -21,7 +19,7 @@ from drypoint.session.imported import ready_facts
 from drypoint.session.plans import CutPlan
 from drypoint.session.rehearsal import check_dict, designed_islands
 from drypoint.session.session import Session
-from drypoint.session.work import later_work, marks_work, preset_of, program_settings
+from drypoint.session.work import later_work, marks_work, preset_of, program_settings, run_seconds
 
 
 def board_facts(board: Board, placed: Sequence[Placed]) -> dict[str, Any]:
@@ -122,11 +120,6 @@ def estimate(session: Session) -> float:
     grooves = place([flat], session.derived.layout(snap).place, None, settings=shared)
     others = (*marks_work(session.derived, snap), *later_work(session.derived, snap))
     return sum(map(run_seconds, (*grooves, *(item.program for item in others))))
-
-
-def run_seconds(program: Program) -> float:
-    """Expected time of one program, s: its motion, or its bytes on the line where those are slower."""
-    return max(program.seconds, line_seconds(program.lines))
 
 
 def shown_facts(session: Session, progress: Progress | None = None) -> dict[str, Any]:

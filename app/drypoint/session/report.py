@@ -18,6 +18,7 @@ def report(verb: str, found: Found) -> str:
         "export": _exported,
         "show": _shown,
         "demo": _demo,
+        "bits": _bits,
     }
     return "\n".join(say[verb](found))
 
@@ -105,6 +106,14 @@ def _shown(found: Found) -> list[str]:
     lines += [f"Link wire {one['net']}: {one['length_mm']:.1f} mm" for one in found["links"]]
     lines += [f"Measured: {count} × {kind}" for kind, count in found["measured"].items()]
     return [*lines, *(f"Run {one['title']}: {one['reason'] or 'broken off'}" for one in found["runs"])]
+
+
+def _bits(found: Found) -> list[str]:
+    lines = [
+        f"{name}: {one['length_mm'] / 1000:.1f} m, {one['holes']} holes, {one['worn'] * 100:.0f} % of life"
+        for name, one in found["bits"].items()
+    ]
+    return [*(lines or ["No bit has cut anything yet."]), *(f"Note: {hint}" for hint in found["hints"])]
 
 
 def _demo(found: Found) -> list[str]:

@@ -116,6 +116,8 @@ class CutSettings:
     """How far drills and the outline go into the backing, mm."""
     marks: int = 4
     """Reference holes made in the waste before anything else."""
+    dust_pause: bool = True
+    """Whether to stop for removing the dust between passes, before drilling and before touching for proof."""
 
 
 @dataclass(frozen=True, slots=True)

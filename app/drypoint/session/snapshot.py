@@ -25,6 +25,7 @@ KINDS = (
     "zero",
     "coupon",
     "done",
+    "dust",
     "pauses",
     "painted",
     "stretch",

@@ -14,6 +14,7 @@ from drypoint.machine.procedures.workplace import TouchSettings, Workplace
 from drypoint.machine.sender import Flow
 from drypoint.session.layout import Layout
 from drypoint.session.settings import Settings
+from drypoint.session.wear_book import WearBook
 from drypoint.session.work import preset_of
 
 SPRING = 0.12
@@ -30,12 +31,15 @@ class Station:
         How the controller's settings differ from the machine chosen.
     bench : Bench or None
         Set when the machine is the simulated one.
+    book : WearBook or None
+        Where what is cut here is counted; None on the bench, which wears nothing.
     """
 
     controller: Controller
     place: Workplace
     findings: tuple[str, ...]
     bench: Bench | None = None
+    book: WearBook | None = None
 
     def close(self) -> None:
         """Let go of the link."""
@@ -49,6 +53,7 @@ def connect(
     *,
     note: Callable[[str], None] = lambda text: None,
     bench: Bench | None = None,
+    book: WearBook | None = None,
 ) -> Station:
     """Open a machine on a link; sends no motion.
 
@@ -65,7 +70,7 @@ def connect(
     )
     place = Workplace(controller, operator, preset, touch, note)
     findings = tuple(f"{one.what} {one.hint}".strip() for one in compare(facts, preset))
-    return Station(controller, place, findings, bench)
+    return Station(controller, place, findings, bench, book if bench is None else None)
 
 
 def make_bench(layout: Layout, settings: Settings, seed: int, *, loose: tuple[str, ...] = ("top",)) -> Bench:

@@ -11,6 +11,7 @@ from drypoint.bits.model import EndMill
 from drypoint.cuts.model import CutKind
 from drypoint.errors import PlanError
 from drypoint.machine.preset import MachinePreset, SpindleKind, load_presets
+from drypoint.machine.sender import line_seconds
 from drypoint.passes.model import Pass
 from drypoint.program.limits import Clamp, extent, require_limits
 from drypoint.program.model import Program
@@ -164,6 +165,11 @@ def program_settings(settings: Settings, preset: MachinePreset) -> ProgramSettin
         park=None,
         motion=motion,
     )
+
+
+def run_seconds(program: Program) -> float:
+    """Expected time of one program, s: its motion, or its bytes on the line where those are slower."""
+    return max(program.seconds, line_seconds(program.lines))
 
 
 def marks_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:

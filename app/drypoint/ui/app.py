@@ -20,6 +20,7 @@ from drypoint import __version__
 from drypoint.errors import DrypointError
 from drypoint.job.store import SUFFIX
 from drypoint.session.commands import EXAMPLE
+from drypoint.session.wear_book import WearBook, usual_book
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.remember import Remembered, usual_place
 from drypoint.ui.design_side.side import DesignSide
@@ -43,14 +44,16 @@ class Application(QObject):
     ----------
     remembered : Remembered
         Recent jobs and arrangement.
+    book : WearBook, optional
+        Where the wear of bits is counted.
     """
 
-    def __init__(self, theme: Theme, remembered: Remembered) -> None:
+    def __init__(self, theme: Theme, remembered: Remembered, book: WearBook | None = None) -> None:
         super().__init__()
         self.remembered = remembered
         self.theme = theme
         self.window = MainWindow(theme)
-        self.bridge = Bridge(self)
+        self.bridge = Bridge(self, book)
         self._rest()
         self.design = DesignSide(self.window, self.bridge, remembered)
         self._wire_machine()
@@ -111,7 +114,7 @@ def run_window(arguments: Sequence[str], *, demo: bool = False, job: Path | None
     """Open the window and run until it is closed; the exit code."""
     qt = make_qt(arguments)
     remembered = Remembered(usual_place())
-    application = Application(Theme(qt, remembered.dark), remembered)
+    application = Application(Theme(qt, remembered.dark), remembered, usual_book())
     sys.excepthook = application.report
     application.window.show()
     if demo:

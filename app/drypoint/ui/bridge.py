@@ -17,6 +17,7 @@ from PySide6.QtCore import QObject, Qt, Signal, Slot
 from drypoint.errors import DrypointError, StoreError
 from drypoint.session.jobs import Outcome, Work, WorkExecutor
 from drypoint.session.session import Session
+from drypoint.session.wear_book import WearBook
 
 _log = logging.getLogger(__name__)
 
@@ -54,8 +55,10 @@ class Bridge(QObject):
     _reported = Signal(str, float, object)
     _changed = Signal(object, str)
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    def __init__(self, parent: QObject | None = None, book: WearBook | None = None) -> None:
         super().__init__(parent)
+        self.book = book
+        """Where the wear of bits is counted; None counts nothing."""
         self.recovery = user_state_path("drypoint", appauthor=False) / "recovery"
         self._work = WorkExecutor(self._delivered.emit, self._reported.emit)
         self._session: Session | None = None

@@ -25,6 +25,7 @@ from drypoint.machine.islands_plan import (
 )
 from drypoint.machine.procedures.proof import island_touch
 from drypoint.progress import Progress
+from drypoint.session.actions.dust import remove_dust
 from drypoint.session.islands import KIND, as_cut, touched_since_pass
 from drypoint.session.plans import touch_region
 from drypoint.session.session import Session
@@ -88,6 +89,7 @@ def prove(
     MachineError
         If the clipped copper itself shows no contact.
     """
+    remove_dust(session, station)
     snap = session.snapshot
     plan = plan_proof(session)
     fit, surface = session.derived.fit(snap), session.derived.surface(snap)

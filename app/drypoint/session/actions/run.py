@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 
 from drypoint.errors import MachineError
 from drypoint.job.journal import JobJournal, RunRecord, unfinished
@@ -22,15 +23,19 @@ from drypoint.session.actions.check import (
     mark_suspect,
     unchecked,
 )
+from drypoint.session.actions.dust import remove_dust
 from drypoint.session.actions.measure import find_corner, zero_spot
 from drypoint.session.codec import to_json
 from drypoint.session.kept_program import pack, unpack
 from drypoint.session.pauses import pieces_to_pause_before
 from drypoint.session.session import Session
 from drypoint.session.station import Station
-from drypoint.session.work import WorkItem, require_reach
+from drypoint.session.wear_book import worked
+from drypoint.session.work import WorkItem, WorkKind, require_reach
 
 OnEvent = Callable[[StreamEvent], None]
+BEFORE = (WorkKind.GROOVES, WorkKind.HOLES, WorkKind.OUTLINE)
+"""Work before which the dust of grooves is removed."""
 
 
 def lap(session: Session, station: Station, *, height: float = 1.0) -> None:
@@ -59,13 +64,16 @@ def run_item(
         last is in doubt (`check_before`).
     """
     require_reach(session.settings, item.program)
+    if item.kind in BEFORE:
+        remove_dust(session, station)
     check_before(session, station)
     data = {"program": pack(item.program), "work": _work_data(session, item), "setup": session.snapshot.setup}
     journal = JobJournal(session.job, item.program.title, item.program.lines, data)
     pauses = [piece.line for piece in pieces_to_pause_before(session, item.program)]
-    result = run_program(
-        station.place, item.program, journal, pauses=pauses, on_progress=on_event, check_first=check
-    )
+    with _counted(station, item.program, journal):
+        result = run_program(
+            station.place, item.program, journal, pauses=pauses, on_progress=on_event, check_first=check
+        )
     if result.finished:
         _keep_done(session, item.program.name, data["work"])
     session.touched("run")
@@ -115,15 +123,16 @@ def resume(session: Session, station: Station, *, on_event: OnEvent | None = Non
         find_again(session, station)
     journal = JobJournal(session.job, record.title, record.lines, record.data)
     pauses = [piece.line for piece in pieces_to_pause_before(session, program)]
-    result = run_program(
-        station.place,
-        program,
-        journal,
-        first=record.executed,
-        check_first=False,
-        pauses=[line for line in pauses if line >= record.executed],
-        on_progress=on_event,
-    )
+    with _counted(station, program, journal, record.executed):
+        result = run_program(
+            station.place,
+            program,
+            journal,
+            first=record.executed,
+            check_first=False,
+            pauses=[line for line in pauses if line >= record.executed],
+            on_progress=on_event,
+        )
     if result.finished:
         _keep_done(session, program.name, record.data["work"])
     session.touched("run")
@@ -162,6 +171,17 @@ def ready_bit(session: Session, station: Station, program: Program, spot: tuple[
     """
     check_before(session, station)
     change_bit(station.place, program.bit, spot=spot)
+
+
+@contextmanager
+def _counted(station: Station, program: Program, journal: JobJournal, first: int = 0) -> Iterator[None]:
+    """What is proven executed counts as wear of the bit, however the run ends."""
+    try:
+        yield
+    finally:
+        if station.book is not None:
+            done = min(journal.resume_point(), len(program.lines))
+            station.book.add(program.bit.name, worked(program, first, max(first, done)))
 
 
 def _work_data(session: Session, item: WorkItem) -> object:

@@ -59,6 +59,12 @@ CUTS = {
     ),
 }
 
+CUTS["dust_pause"] = Help(
+    "Stops with the bit raised so that dust can be removed: between passes, before drilling and before the "
+    "island touch.",
+    "Dust left in grooves holds nets together, makes touches lie and lifts the next bit.",
+)
+
 SURFACE = {
     "touches": Help(
         "How many places of the copper are touched before the first pass.",

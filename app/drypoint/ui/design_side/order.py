@@ -21,7 +21,7 @@ from drypoint.reference.fit import Fit
 from drypoint.session.derive import Derived
 from drypoint.session.plans import CarriedSurface
 from drypoint.session.snapshot import Snapshot
-from drypoint.session.work import later_work, marks_work, pass_work, preset_of, program_settings
+from drypoint.session.work import later_work, marks_work, pass_work, preset_of, program_settings, run_seconds
 from drypoint.ui.canvas.paths import PathSet, path_set
 
 Floats = NDArray[np.float64]
@@ -84,7 +84,7 @@ def order_of_programs(programs: Sequence[Program], fit: Rigid, shared: ProgramSe
             lines.append(back.apply(line))
             times.append(moments)
             labels.append(program.title)
-        begun += max(program.seconds, float(spent.sum()))
+        begun += max(run_seconds(program), float(spent.sum()))
     paths = path_set(lines, labels=labels)
     return Order(paths, np.concatenate(times) if times else np.zeros(0), begun)
 

@@ -11,6 +11,7 @@ from PySide6.QtGui import QImage, QPageLayout, QPageSize, QPainter, QPdfWriter, 
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QFileDialog
 
+from drypoint.bits.wear import Wear
 from drypoint.errors import DrypointError, StoreError
 from drypoint.job.journal import runs
 from drypoint.progress import Progress
@@ -30,7 +31,9 @@ PICTURE = 760
 """Width of a picture on paper, px."""
 
 
-def paper_facts(session: Session, progress: Progress, *, report: bool) -> SheetFacts:
+def paper_facts(
+    session: Session, progress: Progress, *, report: bool, wear: Wear | None = None
+) -> SheetFacts:
     """What stands on the setup sheet, or on the report: the same with what was run.
 
     Raises
@@ -41,7 +44,7 @@ def paper_facts(session: Session, progress: Progress, *, report: bool) -> SheetF
     made = programs(session, progress.part(0.0, 0.7))
     with tempfile.TemporaryDirectory() as folder:
         pictures = write_pictures(session, Path(folder))
-    facts = sheet_facts(session, made, pictures)
+    facts = sheet_facts(session, made, pictures, wear)
     if not report:
         return facts
     ran = tuple(
@@ -143,7 +146,7 @@ class Paper(QObject):
         if session is not None:
 
             def work(progress: Progress) -> str:
-                written = export(session, folder, progress)
+                written = export(session, folder, progress, wear=self._wear())
                 return self.tr("{count} programs and the setup sheet are in {folder}").format(
                     count=len(written), folder=folder
                 )
@@ -156,10 +159,13 @@ class Paper(QObject):
         if session is not None:
 
             def work(progress: Progress) -> str:
-                write_paper(paper_facts(session, progress, report=report), path)
+                write_paper(paper_facts(session, progress, report=report, wear=self._wear()), path)
                 return self.tr("Written: {path}").format(path=path)
 
             self._bridge.ask(SHEET, work)
+
+    def _wear(self) -> Wear | None:
+        return None if self._bridge.book is None else self._bridge.book.read()
 
     def _ask_folder(self) -> None:
         name = QFileDialog.getExistingDirectory(self._window, self.tr("Folder for the programs"))

@@ -25,7 +25,7 @@ from drypoint.session.net_reach import NetReach, net_reaches
 from drypoint.session.pass_plan import PassPlan
 from drypoint.session.plans import CutPlan, Placing
 from drypoint.session.snapshot import Snapshot
-from drypoint.session.work import preset_of, program_settings
+from drypoint.session.work import preset_of, program_settings, run_seconds
 from drypoint.surface.give import give_report
 from drypoint.surface.model import Surface
 from drypoint.ui.canvas.content import (
@@ -153,7 +153,7 @@ class Pictures:
             flat = uniform_pass(cuts.grooves.lines, snap.settings.bits.vbit, snap.settings.cuts.depth)
             shared = program_settings(snap.settings, preset_of(snap.settings))
             laid = self._derived.layout(snap).place
-            seconds = sum(one.seconds for one in place([flat], laid, None, settings=shared))
+            seconds = sum(map(run_seconds, place([flat], laid, None, settings=shared)))
             return CutPicture(cuts, grooves, find_tabs(cuts.outline), seconds)
 
         return self._memo.get("cuts", snap.key(*CUTS, "machine"), draw)

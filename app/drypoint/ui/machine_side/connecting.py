@@ -211,8 +211,8 @@ class Connecting(QObject):
         operator, note = self._desk.operator, self._desk.note
         if way.port:
             operator.helper = None
-            link = SerialLink(way.port, session.settings.machine.baud)
-            station = connect(link, operator, session.settings, note=note)
+            link, book = SerialLink(way.port, session.settings.machine.baud), self._desk.bridge.book
+            station = connect(link, operator, session.settings, note=note, book=book)
         else:
             other = self._made_for is not None and self._made_for != session.job.path
             if self._bench is None or other:  # another job brings another sheet of copper

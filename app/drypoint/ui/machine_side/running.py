@@ -17,11 +17,10 @@ from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import run
 from drypoint.session.actions.measure import zero_spot
-from drypoint.session.facts import run_seconds
 from drypoint.session.session import Session
 from drypoint.session.sheet import clock
 from drypoint.session.station import Station
-from drypoint.session.work import WorkItem, WorkKind
+from drypoint.session.work import WorkItem, WorkKind, run_seconds
 from drypoint.ui.canvas.content import View
 from drypoint.ui.language.words import fill, local, told
 from drypoint.ui.machine_side.desk import Desk
@@ -210,7 +209,7 @@ class Running(QObject):
         self._event, self._shown, self._program, self._clockwork = None, None, program, None
         ready = self.tr("getting ready")
         self._desk.window.strip.show_run(program.title, ready, 0.0, "")
-        self.page.show_run(program.title, clock(program.seconds), ready, (), self._tasks(), running=True)
+        self.page.show_run(program.title, clock(run_seconds(program)), ready, (), self._tasks(), running=True)
         self._desk.ask("clockwork", lambda _: clockwork(session, program), self._take_clockwork)
         if program.pass_number:
             self._desk.window.canvas.set_view(View.PASSES)
