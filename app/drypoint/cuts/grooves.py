@@ -8,6 +8,7 @@ nets is cut instead, which bites least. Together they separate every net.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 
 import numpy as np
@@ -79,14 +80,18 @@ def plan_grooves(
     inner = progress or Progress()
     pitch = width * (1.0 - overlap)
     count = loops if moat is None else max(loops, 1 + int(np.ceil((moat - width) / pitch - 1e-9)))
-    narrow = centre_lines(parts, width, bite, least_trace, inner.part(0.0, 0.5))
+    # nearer by the slack, so that a gap exactly as wide as the cut keeps both its loops
+    distances = [width / 2.0 - SLACK + number * pitch for number in range(count)]
     rings: list[tuple[Shapes, NDArray[np.intp]]] = []
-    for number in range(count):
-        inner.step(0.5 + 0.4 * number / count, "loops")
-        # nearer by the slack, so that a gap exactly as wide as the cut keeps both its loops
-        rings.append(loop_rings(parts, width / 2.0 - SLACK + number * pitch))
-        if len(rings[-1][0]) == 0:
-            break
+    with ThreadPoolExecutor(1, "loops") as pool:  # the geometry library lets go of the interpreter
+        waiting = [pool.submit(loop_rings, parts, distance) for distance in distances]
+        try:
+            narrow = centre_lines(parts, width, bite, least_trace, inner.part(0.0, 0.5))
+            for number, one in enumerate(waiting):
+                inner.step(0.5 + 0.4 * number / count, "loops")
+                rings.append(one.result())
+        finally:
+            pool.shutdown(wait=False, cancel_futures=True)
     inner.step(0.9, "joining")
     return _assemble(parts, rings, narrow, boundary, climb, width)
 
