@@ -17,14 +17,17 @@ from drypoint.bits.model import Drill, Speeds
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.operator import RequestKind
 from drypoint.machine.state import Activity
+from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
 from drypoint.session.actions import find, measure, run
 from drypoint.session.holes import candidates
+from drypoint.session.settings import Clamp
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.work import WorkKind, later_work, marks_work
 from drypoint.ui.canvas.pick import Picked
 from drypoint.ui.jog.reference import Way
 from drypoint.ui.machine_side.found import lines
+from drypoint.ui.machine_side.remapping import remap
 from drypoint.ui.parts.glyph import Mark
 
 CORNERS = [(0.0, 0.0), (16.0, 0.0), (16.0, 12.0), (0.0, 12.0)]
@@ -470,3 +473,20 @@ def test_a_hole_says_what_the_fit_means_for_it(who: Bystander) -> None:
     card = who.window.canvas.canvas._describe(Picked("hole", 0, (3.0, 3.0), "A", (("diameter", 0.8),)))
     assert [name for name, _ in card.rows][-2:] == ["Expected error", "Ring left, 95 %"]
     assert card.rows[-1][1].endswith("mm")
+
+
+def test_re_mapping_looks_at_travel_and_clamps(who: Bystander) -> None:
+    session = who.session
+    marks = [one for one in candidates(session.derived, session.snapshot) if one.mark]
+    clamp = Clamp(10.0, 10.0, 4.0, 4.0)
+    session.change("A clamp", blank=replace(session.settings.blank, clamps=(clamp,)))
+    who.rest()
+    session.keep("setup", {"note": "clamped again"})
+    laid = session.derived.fit_of(session.snapshot, 1)
+    for one in marks[:3]:
+        x, y = laid.then(Rigid(0.0, (60.0, 60.0))).apply([one.at])[0]
+        find.keep_hole(session, one.label, one.at, (float(x), float(y)), mark=True)
+    session.change("Small", machine=replace(session.settings.machine, travel=(20.0, 15.0, 30.0)))
+    assert "needs" in remap(session, Progress()).refused
+    session.change("Wide", machine=replace(session.settings.machine, travel=(300.0, 200.0, 30.0)))
+    assert remap(session, Progress()).refused == ""

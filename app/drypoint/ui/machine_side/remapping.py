@@ -9,11 +9,13 @@ import shapely
 from PySide6.QtCore import QObject
 
 from drypoint.cuts.holes import circle_path
+from drypoint.errors import PlanError
 from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
 from drypoint.progress import Progress
 from drypoint.session.plans import Placing
 from drypoint.session.session import Session
+from drypoint.session.work import require_reach
 from drypoint.ui.canvas.legend import Sample
 from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
@@ -35,12 +37,15 @@ class Remapped:
     turned_deg : float
     before : tuple of (N, 2)
         Outline and holes where they would have been cut before, seen from the board of now.
+    refused : str
+        Why a program that is still to run would not be run where it lies now; empty if none.
     """
 
     work: WorkList
     farthest: float
     turned_deg: float
     before: tuple[Points, ...]
+    refused: str = ""
 
 
 def remap(session: Session, progress: Progress) -> Remapped:
@@ -61,7 +66,19 @@ def remap(session: Session, progress: Progress) -> Remapped:
         float(np.hypot(moved[:, 0], moved[:, 1]).max()),
         float(np.degrees(_turn(seen))),
         tuple(seen.apply(ring[:, :2]) for ring in rings),
+        _refused(session, work),
     )
+
+
+def _refused(session: Session, work: WorkList) -> str:
+    """Limits of the machine and clamps, looked at for every program that is still to run."""
+    for item in work.items:
+        if not item.done:
+            try:
+                require_reach(session.settings, item.program)
+            except PlanError as error:
+                return error.text
+    return ""
 
 
 def _turn(motion: Rigid) -> float:
@@ -103,7 +120,7 @@ class Remapping(QObject):
             angle=found.turned_deg,
             mm=found.farthest,
         )
-        self._desk.say(text.replace("-", "−"))
+        self._desk.say(found.refused or text.replace("-", "−"))
         before = self._desk.window.commands["before"]
         before.setEnabled(True)
         before.setChecked(False)
