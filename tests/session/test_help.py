@@ -9,7 +9,7 @@ from dataclasses import fields, is_dataclass
 import pytest
 
 from drypoint.session.help import HELP
-from drypoint.session.settings import SECTIONS, Clamp, MarkingMaterial, Settings
+from drypoint.session.settings import SECTIONS, Clamp, MarkingMaterial, Settings, Voltage
 
 
 def _parts(prefix: str, value: object) -> Iterator[tuple[str, object]]:
@@ -31,6 +31,7 @@ def _all() -> dict[str, list[object]]:
             found.setdefault(key, []).append(value)
     examples = {
         "blank.clamps": Clamp(1.0, 2.0, 10.0, 10.0),
+        "electrical.voltages": Voltage("L", "N", 325.0),
         "laser.materials": MarkingMaterial("paint", 0.3, 0.02),
     }
     for section, example in examples.items():

@@ -335,6 +335,8 @@ def _proof_rows(cuts: CutPlan) -> tuple[tuple[str, str], ...]:
             ),
         ),
         ("Shorts, opens, lost", f"{len(check.shorts)}, {len(check.opens)}, {len(check.lost)}"),
+        ("Traces thinned below the least width", f"{len(check.thinned)}"),
+        ("Nets too close for their voltage", f"{len(cuts.close)}"),
         ("Gaps too narrow to cut", f"{len(cuts.grooves.impossible)}"),
         ("Largest bite", say("{max_bite:.3f} mm", max_bite=cuts.grooves.max_bite)),
     )

@@ -8,7 +8,7 @@ from typing import Any
 
 from drypoint.bits.drill_sizes import size_words
 from drypoint.board.model import Board, Finding, Role
-from drypoint.cuts.model import Narrow
+from drypoint.cuts.model import Flaw, Narrow
 from drypoint.job.journal import events, runs
 from drypoint.passes.depth import uniform_pass
 from drypoint.program.place import place
@@ -79,6 +79,11 @@ def _narrow(one: Narrow) -> dict[str, Any]:
     }
 
 
+def _flaw(one: Flaw) -> dict[str, Any]:
+    at = [round(one.at[0], 3), round(one.at[1], 3)]
+    return {"nets": list(one.nets), "at": at, "what": str(one.what)}
+
+
 def cut_facts(cuts: CutPlan) -> dict[str, Any]:
     """Grooves: how long, how many, where they do not fit."""
     return {
@@ -88,6 +93,8 @@ def cut_facts(cuts: CutPlan) -> dict[str, Any]:
         "narrow_length_mm": round(cuts.grooves.narrow_length, 2),
         "max_bite_mm": round(cuts.grooves.max_bite, 4),
         "impossible": [_narrow(one) for one in cuts.grooves.impossible],
+        "thinned": [_flaw(one) for one in cuts.check.thinned],
+        "too_close": [_flaw(one) for one in cuts.close],
     }
 
 

@@ -17,7 +17,7 @@ from drypoint.cuts.grooves import in_travel_order, plan_grooves, with_bit
 from drypoint.cuts.holes import HolePlan, plan_holes, reference_marks
 from drypoint.cuts.holes import in_travel_order as holes_in_order
 from drypoint.cuts.islands import check
-from drypoint.cuts.model import Cut, CutKind, GroovePlan, IslandCheck
+from drypoint.cuts.model import Cut, CutKind, Flaw, GroovePlan, IslandCheck
 from drypoint.cuts.outline import plan_outline
 from drypoint.cuts.thinned import thinned
 from drypoint.geometry.points import length
@@ -25,6 +25,7 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.passes.learning import OFFSET_SPREAD, Belief, Observation, update
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
+from drypoint.session.electrical import clearance_flaws
 from drypoint.session.layout import Layout
 from drypoint.session.settings import Settings
 from drypoint.session.snapshot import Snapshot
@@ -42,7 +43,8 @@ CLEAR_OF_ZERO = 1.5
 class CutPlan:
     """All cuts of a board, board frame.
 
-    ``width`` is what the grooves are planned for; ``check`` the island check at that width.
+    ``width`` is what the grooves are planned for; ``check`` the island check at that width;
+    ``close`` nets that come nearer to each other than their voltage allows.
     """
 
     grooves: GroovePlan
@@ -52,6 +54,7 @@ class CutPlan:
     check: IslandCheck
     width: float
     findings: tuple[Finding, ...]
+    close: tuple[Flaw, ...] = ()
 
     @property
     def length(self) -> float:
@@ -114,10 +117,12 @@ def plan_cuts(
         width,
         cuts.least_trace,
         copper=blank.copper,
-        progress=progress.part(0.95, 1.0),
+        rise=settings.electrical.rise,
+        progress=progress.part(0.95, 0.99),
     )
     found = replace(found, thinned=thin)
-    return CutPlan(grooves, marks, holes_in_order(holes.cuts), outline, found, width, holes.findings)
+    close = clearance_flaws(board, grooves.lines, under, settings.electrical, progress.part(0.99, 1.0))
+    return CutPlan(grooves, marks, holes_in_order(holes.cuts), outline, found, width, holes.findings, close)
 
 
 def _grooves(

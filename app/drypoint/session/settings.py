@@ -11,6 +11,7 @@ from enum import StrEnum
 
 from drypoint.bits.model import Drill, EndMill, Speeds, VBit
 from drypoint.board.model import Side
+from drypoint.cuts.ratings import Surroundings
 from drypoint.reference.fit import HOLE_WANDER, MARK_WANDER, TOUCH_SIGMA
 
 
@@ -134,6 +135,25 @@ class HoleSettings:
     """A pad up to this size that no trace holds is drilled gently, mm; 0 is off."""
     gentle: float = 0.5
     """Share of the drill's feed and peck used there."""
+
+
+@dataclass(frozen=True, slots=True)
+class Voltage:
+    """Highest voltage (V, direct or peak) between a net and another; ``other`` empty: every other."""
+
+    net: str
+    other: str = ""
+    volts: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class ElectricalSettings:
+    """What the nets carry."""
+
+    voltages: tuple[Voltage, ...] = ()
+    surroundings: Surroundings = Surroundings.BARE
+    rise: float = 10.0
+    """Warming for which the current of a thinned trace is stated, K."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -319,6 +339,7 @@ class Settings:
     bits: BitSettings = field(default_factory=BitSettings)
     cuts: CutSettings = field(default_factory=CutSettings)
     holes: HoleSettings = field(default_factory=HoleSettings)
+    electrical: ElectricalSettings = field(default_factory=ElectricalSettings)
     imported: ImportedSettings = field(default_factory=ImportedSettings)
     surface: SurfaceSettings = field(default_factory=SurfaceSettings)
     passes: PassSettings = field(default_factory=PassSettings)

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from drypoint.session.help.electrical import ELECTRICAL
 from drypoint.session.help.holes import HOLES
 from drypoint.session.help.laser import LASER
 from drypoint.session.help.material import BITS, BLANK, BOARD, CLAMP, COPIES, IMPORTED
@@ -32,6 +33,7 @@ HELP: Mapping[str, Help] = MappingProxyType(
         **_keyed("bits", BITS),
         **_keyed("cuts", CUTS),
         **_keyed("holes", HOLES),
+        **_keyed("electrical", ELECTRICAL),
         **_keyed("imported", IMPORTED),
         **_keyed("surface", SURFACE),
         **_keyed("passes", PASSES),

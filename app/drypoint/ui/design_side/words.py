@@ -109,7 +109,7 @@ def cuts_page(picture: CutPicture) -> CutsPageValues:
         outline=_outline(cuts.outline),
         holes=_drilled(cuts),
         impossible=cuts.grooves.impossible,
-        findings=(*_unsaid(cuts), *cuts.findings),
+        findings=(*_unsaid(cuts), *_flaws(cuts), *cuts.findings),
         check=_check(cuts.check),
         clean=cuts.check.clean,
     )
@@ -147,6 +147,20 @@ def _unsaid(cuts: CutPlan) -> tuple[Finding, ...]:
     """What the island check found beyond the gaps that are listed as too narrow."""
     said = {frozenset(place.nets) for place in cuts.grooves.impossible}
     return tuple(one for one in check_findings(cuts.check) if frozenset(one.nets) not in said)
+
+
+def _flaws(cuts: CutPlan) -> tuple[Finding, ...]:
+    """Nets too close for their voltage, and traces that the cut thins."""
+    found = []
+    for kind, flaws, what in (
+        ("close", cuts.close, _say("{nets} are too close for their voltage")),
+        ("thin", cuts.check.thinned, _say("{nets} is thinned")),
+    ):
+        for flaw in flaws:
+            nets = _say(" and ").join(flaw.nets[:2])
+            where = fill(_say("at {x:.2f}, {y:.2f} mm"), x=flaw.at[0], y=flaw.at[1])
+            found.append(Finding(kind, what.format(nets=nets), where, flaw.what, flaw.at, flaw.nets))
+    return tuple(found)
 
 
 def check_findings(check: IslandCheck) -> tuple[Finding, ...]:
