@@ -23,7 +23,7 @@ from drypoint.ui.canvas.describe import describe
 from drypoint.ui.canvas.hover import Card
 from drypoint.ui.canvas.pick import Picked
 from drypoint.ui.jog.reference import HoleLine
-from drypoint.ui.language.words import fill, local
+from drypoint.ui.language.words import fill, local, told
 from drypoint.ui.parts.glyph import Mark
 from drypoint.wording import say
 
@@ -223,7 +223,7 @@ def trouble(found: Found) -> tuple[str, str]:
     check = found.check
     if check is not None and check.verdict is not gross.Verdict.FITS:
         other = [found.all_holes[k].label for _, k in check.maybe[:3]]
-        text = f"{check.what}"
+        text = told(check.what)
         if other:
             text += " " + tr("Was {names} touched instead?").format(names=", ".join(other))
         return tr("A hole may be wrong"), text

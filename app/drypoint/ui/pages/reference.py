@@ -9,7 +9,7 @@ from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QCheckBox, QVBoxLayout
 
 from drypoint.ui.jog.reference import HoleLine
-from drypoint.ui.language.words import local
+from drypoint.ui.language.words import local, told
 from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty, words
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.parts.page import Page
@@ -129,7 +129,7 @@ class ReferencePage(Page):
             self._next.say("plain", values.next_what, values.next_text)
         self._fill(self._facts, values.facts)
         self._diagnosis.setVisible(bool(values.diagnosis))
-        self._diagnosis.setText("\n".join(values.diagnosis))
+        self._diagnosis.setText("\n".join(map(told, values.diagnosis)))
         self._fill(self._worst, values.worst)
         self._stale.setVisible(bool(values.stale_what))
         if values.stale_what:
