@@ -140,6 +140,7 @@ class Stage:
         self.window.canvas.canvas.set_cursor(None)
         self.window.heat.set_cursor(None)
         self.window.jog.reference.set_usable(True)
+        self.window.jog.reference.emphasise(False)
         self.window.jog.position.set_usable(True)
         self.window.jog.position.show_position(Position((12.34, 8.115, 5.0), (-87.66, -41.885, -12.14)))
         self.window.jog.position.switch.setChecked(False)
@@ -256,7 +257,7 @@ class Stage:
                 0.03,
                 "3 holes, one to spare",
                 self.holes(),
-                "Touch hole 4 next",
+                "Touch R4 next",
                 "It lowers the worst expected error from 0.06 to 0.04 mm.",
                 (
                     ("Turned", "+0.42° ± 0.03°"),
@@ -307,6 +308,7 @@ class Stage:
 
     def set_reference(self) -> None:
         self.page("reference", (4, 5))
+        self.window.jog.reference.emphasise(True)
         self.window.canvas.set_view(View.NETS)
         self.window.canvas.set_content(replace(self.sample.content, grooves=None))
         self.window.canvas.set_legend(

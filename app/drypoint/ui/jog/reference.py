@@ -150,7 +150,12 @@ class ReferencePanel(QWidget):
             self._show_way()
 
     def emphasise(self, on: bool) -> None:
-        """Fill the large button: while the page of the reference holes is open it is the one to press."""
+        """While the page of the reference holes is open the large button is the one to press.
+
+        It is filled then; what the fit says stands on the page already.
+        """
+        for row in (self._residual, self._ring):
+            row.setVisible(not on)
         if on:
             give_look(self.over, "primary")
             return
