@@ -223,7 +223,7 @@ def test_a_beam_left_on_at_rest_is_seen_by_the_bench(lasered):
 
 def test_a_demo_sized_row_keeps_its_pitch(lasered):
     bench, controller = lasered()
-    legend = plan_legend(box(0.0, 0.0, 6.0, 0.15), LegendStyle())
+    legend = plan_legend(box(0.0, 0.0, 6.0, 0.1), LegendStyle())
     controller.stream(pulse_program(legend.rows, FIT, SET).lines)
     near = cKDTree(bench.burn.spots[:, :2]).query(bench.burn.spots[:, :2], k=2)[0][:, 1]
     assert near.max() <= 0.1 + 0.003
