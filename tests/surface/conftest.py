@@ -2,9 +2,16 @@
 
 from __future__ import annotations
 
+import os
+import sys
+from pathlib import Path
+
 import numpy as np
 import pytest
 from numpy.typing import NDArray
+
+sys.path.insert(0, str(Path(__file__).parent))
+from rda import read_rda
 
 
 @pytest.fixture
@@ -29,3 +36,23 @@ def loops():
         line[-1] = line[0]
         lines.append(line)
     return lines
+
+
+@pytest.fixture(scope="session")
+def r_data():
+    """Reads a data file of an R package, or skips where it is not installed.
+
+    Looked for where Debian puts R packages, and in the folders that DRYPOINT_R_DATA names (such as
+    a package unpacked with ``dpkg-deb -x``); R itself is not needed.
+    """
+    roots = [Path("/"), *(Path(p) for p in os.environ.get("DRYPOINT_R_DATA", "").split(os.pathsep) if p)]
+
+    def read(package, name):
+        for root in roots:
+            for library in ("usr/lib/R/site-library", "usr/lib/R/library"):
+                file = root / library / package / "data" / name
+                if file.exists():
+                    return read_rda(file)
+        return pytest.skip(f"{name} comes with the R package {package}, which is not installed")
+
+    return read

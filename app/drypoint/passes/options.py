@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from drypoint.bits.model import VBit
 from drypoint.geometry.points import Points
@@ -97,44 +98,79 @@ def options(
     spots = Spots.on(lines, DEPTH_PITCH)
     if not len(spots):
         return ()
-    share = spots.share()
-    length = float(share.sum())
-    weight = share / length if length else np.full(len(spots), 1.0 / len(spots))
-    places = fit.apply(spots.points)
-    shift, spread = (belief or Belief()).at(places, surface.std(places))
-
-    def whole(chance: np.ndarray) -> float | None:
-        if ripple_length is None:
-            return None
-        gaps = uncut_rate(chance, ripple_length) * share
-        sums = np.add.reduceat(gaps, spots.first[:-1][np.diff(spots.first) > 0])
-        return float(np.exp(-sums).mean())
-
-    def choice(name: str, target: float, passes: int, depth: np.ndarray) -> Choice:
-        chance = through(depth - copper + shift, spread, play)
-        flat = bit.tip + bit.runout
-        width = expected_width(depth + shift, spread, flat, bit.slope, play)
-        gap = expected_width(depth - copper + shift, spread, flat, bit.slope, play)
-        cut = passes * length
-        seconds = 60.0 * cut / bit.speeds.feed + passes * len(lines) * _LIFT
-        doubtful = float(share[chance < min(target, 0.95) - 1e-6].sum())
-        return Choice(
-            name, target, passes, float(weight @ chance), doubtful, float(weight @ width),
-            float(gap.min()), cut, seconds, whole(chance),
-        )  # fmt: skip
-
+    weighing = _Weighing(spots, fit, surface, bit, copper, play, belief, ripple_length)
     found = []
     for k, target in enumerate(targets):
         check_settings(copper, play, target, deepest)
         told.step(k / (len(targets) + 1), "weighing ways to cut")
         depth = wanted_depth(spots.points, fit, surface, copper, play, target, deepest, belief)
-        found.append(choice("one careful pass", target, 1, depth))
-    last, wanted = targets[-1], found[-1].through
-    rung, level = 1, min(copper + LADDER_START, deepest)
-    while level < deepest:
-        told.step(0.9, "weighing ways to cut")
-        if float(weight @ through(level - copper + shift, spread, play)) >= wanted:
-            break
-        rung, level = rung + 1, min(level + LADDER_STEP, deepest)
-    found.append(choice(LADDER, last, rung, np.full(len(spots), level)))
+        found.append(weighing.choice("one careful pass", target, 1, depth))
+    told.step(0.9, "weighing ways to cut")
+    rung, level = weighing.ladder(found[-1].through, deepest)
+    found.append(weighing.choice(LADDER, targets[-1], rung, np.full(len(spots), level)))
     return tuple(found)
+
+
+class _Weighing:
+    """What a depth at every spot is expected to come to."""
+
+    def __init__(
+        self,
+        spots: Spots,
+        fit: FitLike,
+        surface: HeightSpread,
+        bit: VBit,
+        copper: float,
+        play: float,
+        belief: Belief | None,
+        ripple_length: float | None,
+    ) -> None:
+        self._spots, self._bit, self._copper, self._play = spots, bit, copper, play
+        self._ripple_length = ripple_length
+        self._share = spots.share()
+        self._length = float(self._share.sum())
+        even = np.full(len(spots), 1.0 / len(spots))
+        self._weight = self._share / self._length if self._length else even
+        places = fit.apply(spots.points)
+        self._shift, self._spread = (belief or Belief()).at(places, surface.std(places))
+
+    def choice(self, name: str, target: float, passes: int, depth: NDArray[np.float64]) -> Choice:
+        """The way that ends at ``depth`` (N,) after so many passes."""
+        bit, deeper, spread = self._bit, depth + self._shift, self._spread
+        chance = through(deeper - self._copper, spread, self._play)
+        flat = bit.tip + bit.runout
+        width = expected_width(deeper, spread, flat, bit.slope, self._play)
+        gap = expected_width(deeper - self._copper, spread, flat, bit.slope, self._play)
+        cut = passes * self._length
+        lines = len(self._spots.first) - 1
+        return Choice(
+            name=name,
+            target=target,
+            passes=passes,
+            through=float(self._weight @ chance),
+            recut=float(self._share[chance < min(target, 0.95) - 1e-6].sum()),
+            width=float(self._weight @ width),
+            gap=float(gap.min()),
+            length=cut,
+            seconds=60.0 * cut / bit.speeds.feed + passes * lines * _LIFT,
+            whole=self._whole(chance),
+        )
+
+    def ladder(self, wanted: float, deepest: float) -> tuple[int, float]:
+        """Rungs, and the depth of the last, until the share ``wanted`` is through."""
+        rung, level = 1, min(self._copper + LADDER_START, deepest)
+        while level < deepest:
+            chance = through(level - self._copper + self._shift, self._spread, self._play)
+            if float(self._weight @ chance) >= wanted:
+                break
+            rung, level = rung + 1, min(level + LADDER_STEP, deepest)
+        return rung, level
+
+    def _whole(self, chance: NDArray[np.float64]) -> float | None:
+        """Expected share of the grooves that are through from end to end."""
+        if self._ripple_length is None:
+            return None
+        gaps = uncut_rate(chance, self._ripple_length) * self._share
+        first = self._spots.first
+        sums = np.add.reduceat(gaps, first[:-1][np.diff(first) > 0])
+        return float(np.exp(-sums).mean())

@@ -224,7 +224,7 @@ class SurfaceSettings:
 class PassSettings:
     """How sure a groove must be, and what is taken for the machine's play."""
 
-    target: float = 0.995
+    target: float = 0.999
     """Share of certainty asked for at every spot."""
     deepest: float = 0.14
     """Deepest planned cut below the copper's top, mm."""
