@@ -37,6 +37,7 @@ def cutting(who: Bystander, bench: Bench) -> None:
     who.desk.thread_.pace = 2.0
     who.click(who.side.running.page.start_button)
     who.wait(lambda: who.desk.state.activity is Activity.CUTTING)
+    bench.clock.pace = 0.5  # so that it does not end before it was held, however slow the window is
 
 
 def button(inside: QWidget, text: str) -> QPushButton:
