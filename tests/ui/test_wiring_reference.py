@@ -490,3 +490,39 @@ def test_re_mapping_looks_at_travel_and_clamps(who: Bystander) -> None:
     assert "needs" in remap(session, Progress()).refused
     session.change("Wide", machine=replace(session.settings.machine, travel=(300.0, 200.0, 30.0)))
     assert remap(session, Progress()).refused == ""
+
+
+def test_a_hole_is_felt_by_its_rim_through_the_panel(who: Bystander, bench: Bench) -> None:
+    marked(who, drill=True)
+    session = who.session
+
+    def thinner(_progress: object) -> None:
+        station = who.desk.station
+        assert station is not None
+        measure.put_in(station, PIN)
+        measure.zero_height(session, station, at=(3.0, 3.0))
+        measure.end_contact(station)
+
+    who.window.choose_step(6)
+    panel = who.window.jog.reference
+    who.side.referencing.choose("H1")
+    panel.ways.buttons()[Way.RIM].click()
+    assert panel.over.text() == "Feel the rim of H1"
+    who.click(panel.over)
+    who.rest()
+    assert who.desk.error is not None
+    assert "drill or an end mill" in who.desk.error.what
+    who.desk.start("a thinner drill", thinner)
+    who.rest()
+    who.desk.bit_in = PIN.name
+    who.side.referencing.choose("H1")
+    who.click(panel.over)
+    who.rest()
+    assert who.desk.error is None
+    record = session.snapshot.records["reference"][-1].data
+    assert (record["label"], record["way"]) == ("H1", "rim")
+    true = bench.sheet.to_space([drilled_place(who, bench, "H1")])[0] - np.array(
+        bench.work_to_space((0.0, 0.0))
+    )
+    assert np.hypot(*(true - record["touched"])) < 0.03
+    assert not [one for one in bench.mishaps if "clip" not in one.what]
