@@ -193,3 +193,21 @@ def test_scale_is_corrected_only_when_chosen_and_from_four_holes(small):
     assert fit.apply(spots)[:, 0] == pytest.approx([0.0, 20.2, 20.2, 0.0], abs=1e-9)
     find.choose_stretch(small, False)
     assert small.derived.fit(small.snapshot).stretch is None
+
+
+def test_touches_that_agree_are_averaged_and_a_wrong_one_is_replaced(at_bench):
+    session, station = at_bench
+    mark = holes.candidates(session.derived, session.snapshot)[0].cut
+    believed = session.settings.reference.touch_sigma
+    for x in (10.0, 10.03, 10.06):
+        station.controller.set_work(x=x, y=5.0, z=3.0)
+        find.touch_hole_here(session, station, mark)
+    (record,) = session.snapshot.records["reference"]
+    assert record.data["touched"] == pytest.approx([10.03, 5.0], abs=2e-3)
+    assert record.data["touches"] == 3
+    assert record.data["sigma"] == pytest.approx(believed / np.sqrt(3))
+    station.controller.set_work(x=10.5, y=5.0, z=3.0)
+    find.touch_hole_here(session, station, mark)
+    (record,) = session.snapshot.records["reference"]
+    assert record.data["touched"][0] == pytest.approx(10.5, abs=2e-3)
+    assert (record.data["touches"], record.data["sigma"]) == (1, believed)

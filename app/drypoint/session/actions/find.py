@@ -23,6 +23,9 @@ SPOT = "light spot"
 """The way of finding in which another head than the spindle is over the hole."""
 TAKE_UP = 0.3
 """Holes are gone to from this far towards smaller x and y, so that play is taken up one way, mm."""
+AGREE = 3.035
+"""Two touches of a hole agree up to this many standard deviations: 99 % of good ones do (the Rayleigh
+distribution: sqrt(-2 ln 0.01))."""
 HAND_OFF = "Hold the board, not the bit; spindle off and still."
 
 
@@ -207,8 +210,40 @@ def _keep_seen(
     if settings.reference.way == SPOT:
         at = (at[0] - settings.laser.head[0], at[1] - settings.laser.head[1])
         sigma = float(np.hypot(sigma, settings.laser.head_sigma))
-    keep_hole(session, mark.label, _design(mark), at, mark=is_mark(mark), sigma=sigma, approach=heading)
+    at, count = _averaged(session, mark.label, at, sigma)
+    keep_hole(
+        session,
+        mark.label,
+        _design(mark),
+        at,
+        mark=is_mark(mark),
+        sigma=sigma / count**0.5,
+        approach=heading,
+        touches=count,
+    )
     return at
+
+
+def _averaged(
+    session: Session, label: str, at: tuple[float, float], sigma: float
+) -> tuple[tuple[float, float], int]:
+    """The mean with earlier touches of the same hole that agree with this one, and their number.
+
+    One that does not agree was wrong, or this one is: the newest counts then.
+    """
+    snap = session.snapshot
+    for record in reversed(snap.records["reference"]):
+        data = record.data
+        if data["label"] != label or data["setup"] != snap.setup:
+            continue
+        x, y = data["touched"]
+        count = int(data.get("touches", 1))
+        off = float(np.hypot(at[0] - x, at[1] - y))
+        if data.get("way") == snap.settings.reference.way and off <= AGREE * sigma * (1 + 1 / count) ** 0.5:
+            total = count + 1
+            return ((count * x + at[0]) / total, (count * y + at[1]) / total), total
+        break
+    return at, 1
 
 
 def keep_hole(
@@ -221,6 +256,7 @@ def keep_hole(
     way: str = "",
     sigma: float | None = None,
     approach: tuple[int, ...] = (0, 0),
+    touches: int = 1,
 ) -> None:
     """Keep where a reference hole was found in this clamping; an earlier touch of it is set aside.
 
@@ -230,6 +266,7 @@ def keep_hole(
     way : how it was found; the way chosen if not given
     sigma : of the touch, mm; what is set if not given
     approach : direction of the last move of x and y: +1, -1, or 0 where it is not known
+    touches : of how many it is the mean; ``sigma`` is that of the mean
     """
     snap = session.snapshot
     again = tuple(
@@ -250,6 +287,7 @@ def keep_hole(
             "mark": mark,
             "way": way or snap.settings.reference.way,
             "approach": list(approach),
+            "touches": touches,
         },
     )
 
