@@ -109,6 +109,11 @@
         <translation>Eine zu große Klasse plant Wege über die Achsenenden hinaus, und die Maschine fährt gegen ihre Anschläge.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>A coating that is counted on but not there leaves too little clearance.</source>
+        <translation>Eine Beschichtung, mit der gerechnet wird und die fehlt, lässt zu wenig Abstand.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/explain.py"/>
         <source>A command lacks its coordinates.</source>
         <translation>Einem Befehl fehlen seine Koordinaten.</translation>
@@ -267,6 +272,11 @@
         <translation>Ein Weg hätte den Verfahrbereich verlassen; er wurde nicht gefahren.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>A name that no net has checks nothing.</source>
+        <translation>Ein Name, den kein Netz trägt, prüft nichts.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/explain.py"/>
         <source>A number in the line is missing or malformed.</source>
         <translation>Eine Zahl in der Zeile fehlt oder ist fehlerhaft.</translation>
@@ -285,6 +295,11 @@
         <location filename="../../app/drypoint/session/help/laser.py"/>
         <source>A pad without a hole inside such an area is not told from it: it would be marked too.</source>
         <translation>Eine Lötfläche ohne Loch in einer solchen Fläche wird davon nicht unterschieden: Sie würde mit markiert.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>A pair has its own entry where it is lower or higher than against all others.</source>
+        <translation>Ein Paar bekommt einen eigenen Eintrag, wo sie niedriger oder höher ist als gegen alle anderen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/gcode/blocks.py"/>
@@ -581,6 +596,11 @@
         <location filename="../../app/drypoint/board/attributes.py"/>
         <source>An attribute has no usable name.</source>
         <translation>Ein Attribut hat keinen brauchbaren Namen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>An effective value entered for a peak asks for too little clearance: 230 V of mains peak at 325 V.</source>
+        <translation>Ein Effektivwert statt des Scheitelwerts verlangt zu wenig Abstand: 230 V Netzspannung haben 325 V Scheitelwert.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/gcode/expressions.py"/>
@@ -1597,6 +1617,11 @@
         <translation>Höhe über dem Kupfer, in der das Werkzeug quer fährt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>Highest voltage between them, direct or peak of alternating.</source>
+        <translation>Höchste Spannung zwischen ihnen, Gleichspannung oder Scheitelwert der Wechselspannung.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/actions/find.py"/>
         <source>Hold the board, not the bit; spindle off and still.</source>
         <translation>Die Platine halten, nicht das Werkzeug; Spindel aus und still.</translation>
@@ -1758,6 +1783,11 @@
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>How many rows of boards lie behind each other on the blank.</source>
         <translation>Wie viele Reihen von Platinen hintereinander auf dem Zuschnitt liegen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>How much warmer a thinned trace may get than its surroundings, for the current stated beside it.</source>
+        <translation>Wie viel wärmer eine verdünnte Leiterbahn als ihre Umgebung werden darf, für den daneben genannten Strom.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -2307,6 +2337,11 @@
         <location filename="../../app/drypoint/session/export.py"/>
         <source>Nets and holes</source>
         <translation>Netze und Löcher</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>Nets too close for their voltage</source>
+        <translation>Netze zu nah für ihre Spannung</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/gcode/reader.py"/>
@@ -4083,6 +4118,16 @@
         <translation>Die meisten Durchgänge, die von selbst geplant werden.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>The net it is measured against; empty is every other net.</source>
+        <translation>Das Netz, gegen das sie gemessen wird; leer heißt jedes andere Netz.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>The net that carries the voltage.</source>
+        <translation>Das Netz, das die Spannung führt.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/netlist.py"/>
         <source>The netlist gives places before its units.</source>
         <translation>Die Netzliste nennt Orte vor ihren Einheiten.</translation>
@@ -4978,6 +5023,11 @@
         <translation>Zu viel macht Löcher, durch die Drähte nicht gehen oder in denen sie wackeln; zu wenig fräst viele kleine Löcher aus.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>Too much makes thin traces look fit for currents that scorch the board.</source>
+        <translation>Zu viel lässt dünne Leiterbahnen tauglich aussehen für Ströme, die die Platine versengen.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>Too much thins tracks and rings; none leaves narrow gaps uncut, and they are listed.</source>
         <translation>Zu viel macht Bahnen und Ringe dünn; keiner lässt Engstellen ungeschnitten, und sie werden aufgeführt.</translation>
@@ -5123,6 +5173,11 @@
         <location filename="../../app/drypoint/session/derive.py"/>
         <source>Touch two reference holes, better three.</source>
         <translation>Zwei Bezugslöcher antasten, besser drei.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>Traces thinned below the least width</source>
+        <translation>Leiterbahnen, dünner als die kleinste Breite</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/preset.py"/>
@@ -5277,6 +5332,11 @@
         <translation>Sehr langsame Bohrer reiben und werden heiß; bei vollem Vorschub kann eine einzelne Lötfläche mit dem Bohrer abgehen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>Voltages between nets. The clearance that is left after milling is checked against the table of IPC-2221.</source>
+        <translation>Spannungen zwischen Netzen. Der Abstand, der nach dem Fräsen bleibt, wird gegen die Tabelle der IPC-2221 geprüft.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>Wait after the spindle is switched on, until it turns at full speed.</source>
         <translation>Warten nach dem Einschalten der Spindel, bis sie mit voller Drehzahl läuft.</translation>
@@ -5317,9 +5377,19 @@
         <translation>Wofür ein fertiges Programm gehalten wird: laufen, wie es ist; Nuten, hier in Durchgängen geschnitten; der Umriss; oder nichts.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>What covers the copper in use: the column of the table that is read.</source>
+        <translation>Was das Kupfer im Betrieb bedeckt: die Spalte der Tabelle, die gelesen wird.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/laser_safety.py"/>
         <source>What is burnt gives off fumes: extraction on, to the outside or through the right filter.</source>
         <translation>Was verbrennt, gibt Dämpfe ab: Absaugung an, nach draußen oder durch den richtigen Filter.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>What is not entered is not checked. For mains the safety standard of the device rules, not this table.</source>
+        <translation>Was nicht eingetragen ist, wird nicht geprüft. Bei Netzspannung gilt die Sicherheitsnorm des Geräts, nicht diese Tabelle.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -5599,6 +5669,11 @@
         <location filename="../../app/drypoint/cuts/ratings.py"/>
         <source>clearance</source>
         <translation>Sicherheitshöhe</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/cuts/clearances.py"/>
+        <source>clearances</source>
+        <translation>Abstände</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/clearing.py"/>
@@ -6092,6 +6167,11 @@
         <translation>Rand eines Lochs</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/touch_off.py"/>
+        <source>rim of hole {label}</source>
+        <translation>Rand von Loch {label}</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/reference/explain.py"/>
         <source>scale</source>
         <translation>Maßstab</translation>
@@ -6468,6 +6548,11 @@
         <translation>{count} Paare nicht bewiesen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>{count} pairs proved apart, {count2} joined, {count3} unproved</source>
+        <translation>{count} Paare getrennt bewiesen, {count2} verbunden, {count3} unbewiesen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>{count} pass</source>
         <translation>{count} Durchgang</translation>
@@ -6541,6 +6626,16 @@
         <location filename="../../app/drypoint/session/program_bits.py"/>
         <source>{file} has no tool {tool}.</source>
         <translation>{file} hat kein Werkzeug {tool}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/cuts/clearances.py"/>
+        <source>{gap:.2f} mm apart over copper without a net, {asked:.2f} mm are asked for. Take that copper away, or cut a wider moat.</source>
+        <translation>{gap:.2f} mm Abstand über Kupfer ohne Netz, {asked:.2f} mm sind verlangt. Dieses Kupfer entfernen oder einen breiteren Graben fräsen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/cuts/clearances.py"/>
+        <source>{gap:.2f} mm apart, {asked:.2f} mm are asked for by the voltage.</source>
+        <translation>{gap:.2f} mm Abstand, die Spannung verlangt {asked:.2f} mm.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/proof.py"/>
@@ -6966,6 +7061,11 @@
         <location filename="../../app/drypoint/ui/menus.py"/>
         <source>&amp;Keys</source>
         <translation>&amp;Tasten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/menus.py"/>
+        <source>&amp;Language</source>
+        <translation>&amp;Sprache</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/menus.py"/>
@@ -7791,6 +7891,11 @@
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>Drypoint was ended</source>
         <translation>Drypoint wurde beendet</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
+        <source>Each number is another sheet: its ripples, its loose edge, the play of the axes. Connecting again keeps the sheet as it is cut; another number brings a new one.</source>
+        <translation>Jede Nummer ist eine andere Platte: ihre Wellen, ihr loser Rand, das Spiel der Achsen. Erneutes Verbinden behält die Platte, wie sie gefräst ist; eine andere Nummer bringt eine neue.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
@@ -9249,6 +9354,11 @@
         <translation>Einstellungen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
+        <source>Sheet of copper</source>
+        <translation>Kupferplatte</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/jog/reference.py"/>
         <source>Shift</source>
         <translation>Schieben</translation>
@@ -9608,6 +9718,11 @@
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>The laminate gives</source>
         <translation>Das Laminat gibt nach</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/app.py"/>
+        <source>The language changes when Drypoint is started again.</source>
+        <translation>Die Sprache wechselt, wenn Drypoint neu gestartet wird.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/machine.py"/>
@@ -10852,8 +10967,18 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
+        <source>{nets} are too close for their voltage</source>
+        <translation>{nets} liegen zu nah für ihre Spannung</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>{nets} is broken in pieces</source>
         <translation>{nets} ist in Stücke zerbrochen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/words.py"/>
+        <source>{nets} is thinned</source>
+        <translation>{nets} ist verdünnt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/canvas.py"/>

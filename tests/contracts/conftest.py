@@ -8,7 +8,8 @@ import threading
 
 import pytest
 
-from drypoint.bench.bench import Bench
+from drypoint.bench.bench import Bench, BenchSetup
+from drypoint.bench.remote import RemoteBench
 from drypoint.machine.serial_link import SerialLink
 
 BANNER = b"\r\nGrbl 1.1f ['$' for help]\r\n"
@@ -100,11 +101,29 @@ def _bench():
     link.close()
 
 
+@pytest.fixture(scope="session")
+def remote_bench():
+    """One process for all tests: opening its port anew resets it."""
+    bench = RemoteBench(1, BenchSetup())
+    yield bench
+    bench.close()
+
+
+def _remote(bench):
+    link = bench.connect()
+    yield Ends(link, bench.unplug)
+    link.close()
+
+
 @pytest.fixture(
     params=[
         pytest.param(_serial, id="serial", marks=pytest.mark.skipif(os.name == "nt", reason="no pty")),
         pytest.param(_bench, id="bench"),
+        pytest.param(_remote, id="bench in a process of its own"),
     ]
 )
 def ends(request):
-    yield from request.param()
+    if request.param is _remote:
+        yield from _remote(request.getfixturevalue("remote_bench"))
+    else:
+        yield from request.param()

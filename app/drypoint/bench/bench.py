@@ -154,6 +154,25 @@ class Bench:
         self._link = BenchLink(self.controller, self.clock)
         return self._link
 
+    @property
+    def alive(self) -> bool:
+        """Whether there is still a simulation behind it: always, in one process."""
+        return True
+
+    def set_pace(self, pace: float | None) -> None:
+        """Simulated seconds per real second from now on; None: as fast as it can."""
+        self.clock.pace = pace
+
+    def clamp_next_at(self, motion: Rigid) -> None:
+        """The hands will clamp the sheet so far (a motion of space) from where it lay, unless told before."""
+        if self.operator.reclamped_by == Rigid():
+            self.operator.reclamped_by = motion
+
+    def close(self) -> None:
+        """End; nothing to do in one process but to let go of the port."""
+        if self._link is not None:
+            self._link.close()
+
     def unplug(self) -> None:
         """The cable comes out: the link fails, the controller runs on with what it has."""
         self.link.unplugged = True

@@ -355,8 +355,11 @@ def touched_rows(snap: Snapshot) -> tuple[tuple[str, str], ...]:
         return (("Island touch", "not made since the last pass"),)
     joined = [tuple(one["nets"]) for one in record.data["joined"]]
     unproved = [tuple(nets) for nets in record.data["unproved"]]
-    counts = (
-        f"{len(record.data['proved'])} pairs proved apart, {len(joined)} joined, {len(unproved)} unproved"
+    counts = say(
+        "{count} pairs proved apart, {count2} joined, {count3} unproved",
+        count=len(record.data["proved"]),
+        count2=len(joined),
+        count3=len(unproved),
     )
     rows = [("Island touch", counts)]
     for word, pairs in (("joined", joined), ("unproved", unproved)):

@@ -6,6 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from drypoint.bench.bench import Bench, BenchSetup
+from drypoint.bench.face import BenchFace
+from drypoint.bench.remote import RemoteBench
 from drypoint.machine.controller import Controller
 from drypoint.machine.link import Link
 from drypoint.machine.operator import Operator
@@ -29,7 +31,7 @@ class Station:
     ----------
     findings : tuple of str
         How the controller's settings differ from the machine chosen.
-    bench : Bench or None
+    bench : BenchFace or None
         Set when the machine is the simulated one.
     book : WearBook or None
         Where what is cut here is counted; None on the bench, which wears nothing.
@@ -38,7 +40,7 @@ class Station:
     controller: Controller
     place: Workplace
     findings: tuple[str, ...]
-    bench: Bench | None = None
+    bench: BenchFace | None = None
     book: WearBook | None = None
 
     def close(self) -> None:
@@ -52,7 +54,7 @@ def connect(
     settings: Settings,
     *,
     note: Callable[[str], None] = lambda text: None,
-    bench: Bench | None = None,
+    bench: BenchFace | None = None,
     book: WearBook | None = None,
 ) -> Station:
     """Open a machine on a link; sends no motion.
@@ -74,9 +76,20 @@ def connect(
 
 
 def make_bench(layout: Layout, settings: Settings, seed: int, *, loose: tuple[str, ...] = ("top",)) -> Bench:
-    """A bench with a blank of the job's size and a machine like the preset."""
+    """A bench with a blank of the job's size and a machine like the preset, in this process."""
+    return Bench(seed, _bench_setup(layout, settings, loose))
+
+
+def make_remote_bench(
+    layout: Layout, settings: Settings, seed: int, *, loose: tuple[str, ...] = ("top",)
+) -> RemoteBench:
+    """The same in a process of its own, which must be closed."""
+    return RemoteBench(seed, _bench_setup(layout, settings, loose))
+
+
+def _bench_setup(layout: Layout, settings: Settings, loose: tuple[str, ...]) -> BenchSetup:
     preset = preset_of(settings)
-    setup = BenchSetup(
+    return BenchSetup(
         width=layout.width,
         height=layout.height,
         loose=loose,
@@ -86,7 +99,6 @@ def make_bench(layout: Layout, settings: Settings, seed: int, *, loose: tuple[st
         hand_spindle=preset.spindle is SpindleKind.BY_HAND,
         switches=preset.homing,
     )
-    return Bench(seed, setup)
 
 
 def controller_settings(preset: MachinePreset) -> dict[int, float]:

@@ -24,6 +24,7 @@ from drypoint.session.wear_book import WearBook, usual_book
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.remember import Remembered, usual_place
 from drypoint.ui.design_side.side import DesignSide
+from drypoint.ui.language.speech import Language, Speech
 from drypoint.ui.run_strip import RunState
 from drypoint.ui.theme.icons import app_icon
 from drypoint.ui.theme.theme import Theme
@@ -62,6 +63,26 @@ class Application(QObject):
         self.design.begin()
         self.window.canvas.canvas.setFocus()
         self.window.closing.connect(self._closing)
+        self.again = False
+        """Whether the window was closed to be opened anew in another language."""
+        self._offer_languages()
+
+    def _offer_languages(self) -> None:
+        for language in Language:
+            action = self.window.commands[f"language_{language.value}"]
+            action.setChecked(language is self.remembered.language)
+            action.triggered.connect(lambda _=False, language=language: self._choose_language(language))
+
+    def _choose_language(self, language: Language) -> None:
+        """Open the window anew in the language, unless a machine or the bench is connected."""
+        if language is self.remembered.language:
+            return
+        self.remembered.choose_language(language)
+        if self.window.strip.state is not RunState.NOT_CONNECTED:
+            self.design.messages.say(self.tr("The language changes when Drypoint is started again."))
+            return
+        self.again = True
+        self.window.close()
 
     def _rest(self) -> None:
         strip = self.window.strip
@@ -114,15 +135,22 @@ def run_window(arguments: Sequence[str], *, demo: bool = False, job: Path | None
     """Open the window and run until it is closed; the exit code."""
     qt = make_qt(arguments)
     remembered = Remembered(usual_place())
-    application = Application(Theme(qt, remembered.dark), remembered, usual_book())
-    sys.excepthook = application.report
-    application.window.show()
-    if demo:
-        application.open_demo(user_data_path("drypoint", appauthor=False))
-    elif job is not None:
-        application.design.documents.open(job)
-    try:
-        return int(qt.exec())
-    finally:
-        sys.excepthook = sys.__excepthook__
-        application.close()
+    theme, speech = Theme(qt, remembered.dark), Speech(qt)
+    while True:
+        speech.speak(remembered.language)
+        application = Application(theme, remembered, usual_book())
+        sys.excepthook = application.report
+        application.window.show()
+        if demo:
+            application.open_demo(user_data_path("drypoint", appauthor=False))
+        elif job is not None:
+            application.design.documents.open(job)
+        try:
+            code = int(qt.exec())
+            session = application.bridge.session
+            demo, job = False, None if session is None else session.job.path
+        finally:
+            sys.excepthook = sys.__excepthook__
+            application.close()
+        if not application.again:
+            return code

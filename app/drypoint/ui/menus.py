@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QObject, Qt
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu
 
 
@@ -11,7 +11,8 @@ class Commands(QObject):
     """All commands by a short name: ``commands["open"].triggered.connect(…)``.
 
     Names: new, open, save_copy, setup_sheet, report, export, quit, undo, redo, step1…step9, nets,
-    passes, reach, order, fit, measure, surface, page, light, dark, system, plan_touches,
+    passes, reach, order, fit, measure, surface, page, light, dark, system,
+    language_system, language_en, language_de, plan_touches,
     plan_pass, check_islands, rehearse, before, connect, machine, arm, over_hole, remap, hover_lap,
     contact_check, hold, resume, stop, cautions, keys, about.
     """
@@ -97,6 +98,17 @@ class Commands(QObject):
         self._add(colours, "system", self.tr("As the &system"))
         self._add(colours, "light", self.tr("&Light"))
         self._add(colours, "dark", self.tr("&Dark"))
+        self._language(menu.addMenu(self.tr("&Language")))
+
+    def _language(self, menu: QMenu) -> None:
+        """The languages by their own names, whatever is spoken."""
+        one_of = QActionGroup(menu)
+        for name, text in (
+            ("language_system", self.tr("As the &system")),
+            ("language_en", "English"),
+            ("language_de", "Deutsch"),
+        ):
+            one_of.addAction(self._add(menu, name, text, checkable=True))
 
     def _job(self) -> None:
         menu = self._menu(self.tr("&Job"))

@@ -139,7 +139,7 @@ def _rim(
     session: Session, station: Station, mark: Cut, expected: tuple[float, float], bit: float
 ) -> RimCentre:
     place = station.place
-    _require_z(station, f"rim of hole {mark.label}")
+    _require_z(station, say("rim of hole {label}", label=mark.label))
     if {"x", "y"} <= station.controller.known:
         go_over(station, expected)
     place.ask(

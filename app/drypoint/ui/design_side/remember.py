@@ -10,6 +10,8 @@ from typing import Any
 
 from platformdirs import user_config_path
 
+from drypoint.ui.language.speech import Language
+
 _log = logging.getLogger(__name__)
 
 MOST = 10
@@ -68,6 +70,17 @@ class Remembered:
         """The colours chosen; None as the system's."""
         found = self._values.get("dark")
         return found if isinstance(found, bool) else None
+
+    @property
+    def language(self) -> Language:
+        """The language chosen."""
+        found = self._values.get("language")
+        return Language(found) if found in tuple(Language) else Language.SYSTEM
+
+    def choose_language(self, language: Language) -> None:
+        """Another language from the next window on."""
+        self._values["language"] = str(language)
+        self._write()
 
     def keep(self, arrangement: Mapping[str, object], dark: bool | None) -> None:
         """Keep how the window is arranged."""

@@ -9,16 +9,16 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
-from drypoint.bench.bench import Bench
+from drypoint.bench.face import BenchFace
 from drypoint.machine.serial_link import Port, SerialLink, list_ports
 from drypoint.progress import Progress
 from drypoint.session.session import Session
-from drypoint.session.station import Station, connect, make_bench
+from drypoint.session.station import Station, connect, make_remote_bench
 from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.menus import Commands, keep_run_keys
 from drypoint.ui.parts.blocks import Note, button, empty, words
-from drypoint.ui.parts.fields import Choice, Setting
+from drypoint.ui.parts.fields import Choice, NumberField, Setting
 from drypoint.ui.theme.theme import Theme
 
 PACES: tuple[float | None, ...] = (1.0, 10.0, 60.0, None)
@@ -31,10 +31,11 @@ SHOWN = 6
 
 @dataclass(frozen=True, slots=True)
 class Way:
-    """How to connect: the port (empty for the bench) and the bench's pace."""
+    """How to connect: the port (empty for the bench), the bench's pace and the number of its sheet."""
 
     port: str = ""
     pace: float | None = 10.0
+    seed: int = 0
 
 
 class ConnectDialog(QDialog):
@@ -56,6 +57,9 @@ class ConnectDialog(QDialog):
         self.setMinimumWidth(520)
         self.port = Choice(self.tr("Machine"), 300)
         self.pace = Choice(self.tr("Pace of the bench"), 300)
+        self.sheet = NumberField(
+            self.tr("Sheet of copper"), "", decimals=0, least=0, most=9999, width=84, unit_width=0
+        )
         self.connect_button = button(self.tr("Connect"), "primary")
         self.let_go_button = button(self.tr("Let go"))
         self.again_button = button(self.tr("Look again"))
@@ -81,6 +85,11 @@ class ConnectDialog(QDialog):
         column.addWidget(words(lead, "quiet", wrap=True))
         column.addWidget(Setting(self.tr("Machine"), self.port))
         column.addWidget(Setting(self.tr("Pace of the bench"), self.pace))
+        tip = self.tr(
+            "Each number is another sheet: its ripples, its loose edge, the play of the axes. "
+            "Connecting again keeps the sheet as it is cut; another number brings a new one."
+        )
+        column.addWidget(Setting(self.tr("Sheet of copper"), self.sheet, tip))
         column.addLayout(self._notes)
         column.addStretch(1)
         row = QHBoxLayout()
@@ -103,7 +112,7 @@ class ConnectDialog(QDialog):
     def way(self) -> Way:
         """What is chosen."""
         pace = PACES[max(0, self.pace.currentIndex())]
-        return Way(str(self.port.currentData() or ""), pace)
+        return Way(str(self.port.currentData() or ""), pace, round(self.sheet.value))
 
     def show_ports(self, ports: Sequence[Port], chosen: str) -> None:
         """Offer the bench and these ports."""
@@ -141,7 +150,8 @@ class ConnectDialog(QDialog):
         QTimer.singleShot(0, self.adjustSize)  # once the notes know how high they are
 
     def _judge(self) -> None:
-        self.pace.setEnabled(not self.port.currentData())
+        for field in (self.pace, self.sheet):
+            field.setEnabled(not self.port.currentData())
 
 
 class Connecting(QObject):
@@ -149,20 +159,21 @@ class Connecting(QObject):
 
     Parameters
     ----------
-    bench : Bench, optional
-        Use this one instead of making one.
+    bench : BenchFace, optional
+        Use this one instead of making one in a process of its own.
     """
 
-    def __init__(self, desk: Desk, bench: Bench | None = None) -> None:
+    def __init__(self, desk: Desk, bench: BenchFace | None = None) -> None:
         super().__init__(desk)
         self._desk = desk
         self._bench = bench
         self._made_for: Path | None = None
+        self._seed = 0
         self._dialog: ConnectDialog | None = None
         self.way = Way()
 
     @property
-    def bench(self) -> Bench | None:
+    def bench(self) -> BenchFace | None:
         """The bench of this window, once there is one."""
         return self._bench
 
@@ -215,16 +226,26 @@ class Connecting(QObject):
             station = connect(link, operator, session.settings, note=note, book=book)
         else:
             other = self._made_for is not None and self._made_for != session.job.path
-            if self._bench is None or other:  # another job brings another sheet of copper
+            seed_changed = self._made_for is not None and self._seed != way.seed
+            old = self._bench
+            if old is None or other or seed_changed or not old.alive:  # another sheet of copper
                 layout = session.derived.layout(session.snapshot)
-                self._bench = make_bench(layout, session.settings, 0)
+                self._bench, self._seed = make_remote_bench(layout, session.settings, way.seed), way.seed
                 self._made_for = session.job.path
-            self._bench.clock.pace = self.way.pace
+                if old is not None:
+                    old.close()
+            assert self._bench is not None
+            self._bench.set_pace(self.way.pace)
             operator.helper = self._bench.operator
             bench_link = self._bench.connect()
             station = connect(bench_link, operator, session.settings, note=note, bench=self._bench)
         operator.tick = lambda: station.controller.poll(0.02)
         return station
+
+    def close(self) -> None:
+        """End the bench with the window."""
+        if self._bench is not None:
+            self._bench.close()
 
     def let_go(self) -> None:
         """Let go of the machine."""

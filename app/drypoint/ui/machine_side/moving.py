@@ -153,8 +153,8 @@ class Moving(QObject):
 
     def _careless(self, station: Station) -> None:
         """On the bench nobody lays a board down exactly where it was, unless a test says so."""
-        if station.bench is not None and station.bench.operator.reclamped_by == Rigid():
-            station.bench.operator.reclamped_by = Rigid(BENCH_TURN, BENCH_SHIFT)
+        if station.bench is not None:
+            station.bench.clamp_next_at(Rigid(BENCH_TURN, BENCH_SHIFT))
 
 
 def can_mill(session: Session) -> bool:

@@ -272,7 +272,7 @@ class MachineThread:
     def _set_pace(self, pace: float | None) -> None:
         station = self._station
         if station is not None and station.bench is not None:
-            station.bench.clock.pace = pace
+            station.bench.set_pace(pace)
 
     def _tell(self, name: str, done: float, text: str) -> None:
         if self._report is not None:

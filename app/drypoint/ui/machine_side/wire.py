@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject
 
-from drypoint.bench.bench import Bench
+from drypoint.bench.face import BenchFace
 from drypoint.geometry.rigid import Rigid
 from drypoint.session.pauses import KIND as PAUSES
 from drypoint.ui.bridge import Bridge
@@ -36,14 +36,15 @@ class MachineSide(QObject):
 
     Parameters
     ----------
-    bench : Bench, optional
+    bench : BenchFace, optional
         The bench to connect to; one is made of the job's blank when it is first needed.
     """
 
-    def __init__(self, window: MainWindow, bridge: Bridge, bench: Bench | None = None) -> None:
+    def __init__(self, window: MainWindow, bridge: Bridge, bench: BenchFace | None = None) -> None:
         super().__init__(window)
         self.desk = Desk(window, bridge)
         self.connecting = Connecting(self.desk, bench)
+        bridge.before_closing(self.connecting.close)
         self.live = Live(self.desk)
         self.jogging = Jogging(self.desk)
         self.touching = Touching(self.desk)
@@ -125,6 +126,6 @@ class MachineSide(QObject):
         self.live.placing = placing if isinstance(placing, Rigid) else None
 
 
-def wire_machine(window: MainWindow, bridge: Bridge, bench: Bench | None = None) -> MachineSide:
+def wire_machine(window: MainWindow, bridge: Bridge, bench: BenchFace | None = None) -> MachineSide:
     """Wire the machine's side; it lives as long as the window."""
     return MachineSide(window, bridge, bench)
