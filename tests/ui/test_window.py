@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QDialog, QLineEdit, QPushButton, QWidget
 
+from drypoint.ui.app import free_name
 from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.menus import keep_run_keys
 from drypoint.ui.pages.design import BitsPage, BlankPage, BoardPage, CutsPage
@@ -250,3 +253,12 @@ def test_recent_jobs_are_listed(window: MainWindow) -> None:
     assert [action.data() for action in window.commands.recent.actions()] == ["a.drypoint", "b.drypoint"]
     window.show_recent([])
     assert not window.commands.recent.isEnabled()
+
+
+def test_the_demo_is_never_written_over_an_earlier_one(tmp_path: Path) -> None:
+    first = free_name(tmp_path)
+    first.write_bytes(b"somebody's work")
+    second = free_name(tmp_path)
+    second.touch()
+    assert len({first, second, free_name(tmp_path)}) == 3
+    assert first.read_bytes() == b"somebody's work"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import importlib
 import importlib.util
+import itertools
 import logging
 import sys
 import tempfile
@@ -99,7 +100,7 @@ class Application(QObject):
             folder.mkdir(parents=True, exist_ok=True)
         except OSError:
             folder = Path(tempfile.mkdtemp(prefix="drypoint-"))
-        self.design.documents.make_demo(folder / f"{DEMO}{SUFFIX}", EXAMPLE)
+        self.design.documents.make_demo(free_name(folder), EXAMPLE)
 
     def report(self, kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
         """What no one caught in the window's thread."""
@@ -118,6 +119,12 @@ class Application(QObject):
 
     def _closing(self) -> None:
         self.remembered.keep(self.window.arrangement(), self.theme.chosen)
+
+
+def free_name(folder: Path) -> Path:
+    """Where the demo's job goes: never over an earlier one, which somebody may have worked on."""
+    names = (f"{DEMO}{f' {number}' if number > 1 else ''}{SUFFIX}" for number in itertools.count(1))
+    return next(path for name in names if not (path := folder / name).exists())
 
 
 def make_qt(arguments: Sequence[str]) -> QApplication:

@@ -1,0 +1,79 @@
+"""How long the window's event loop is busy at a time, while a person walks through it.
+
+Run by hand: ``python tests/benchmarks/turns.py [BOARD…]``; each BOARD is a folder of design files, the demo
+without one. For every step: the longest turn by the clock, and the processor time of the window's own thread
+in the longest turn. The target is 100 ms.
+"""
+
+from __future__ import annotations
+
+import importlib
+import os
+import sys
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QEventLoop, QTimer
+from PySide6.QtWidgets import QApplication
+
+from drypoint.progress import Progress
+from drypoint.ui.app import Application
+from drypoint.ui.design_side.new_job import make_plain
+from drypoint.ui.design_side.remember import Remembered
+from drypoint.ui.theme.theme import Theme
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+ROOT = Path(__file__).resolve().parents[2]
+sys.path[:0] = [str(ROOT / "tests" / "ui")]
+turns, walks = (importlib.import_module(name) for name in ("turns", "walk"))
+
+
+def measure(theme: Theme, files: Path, folder: Path) -> None:
+    job = folder / f"{files.name}.drypoint"
+    session = make_plain(job, files, Progress())
+    session.close()
+    application = Application(theme, Remembered(folder / "window.json"))
+    application.window.show()
+    watch = turns.TurnWatch()
+    print(f"\n{files.name}\n{'step':18} {'clock, ms':>10} {'own, ms':>10} {'turns':>6}")
+    walls: list[float] = []
+    for name, act in walks.walk(application, job):
+        watch.forget()
+        _live(application, act)
+        wall, own = watch.longest()
+        walls += watch.wall
+        print(f"{name:18} {1e3 * wall:10.1f} {1e3 * own:10.1f} {len(watch.wall):6}")
+    walls.sort()
+    print(f"p99 by the clock {1e3 * walls[int(0.99 * len(walls))]:.1f} ms of {len(walls)} turns")
+    application.window.close()
+    application.close()
+
+
+def _live(application: Application, act: Callable[[], object]) -> None:
+    """The event loop as it is in real life, until nothing is computed any more."""
+    loop, look = QEventLoop(), QTimer(interval=100)
+
+    def settled() -> None:
+        if not application.bridge.busy and application.design.planner.order is not None:
+            loop.quit()
+
+    QTimer.singleShot(0, act)
+    look.timeout.connect(settled)
+    look.start()
+    QTimer.singleShot(300_000, loop.quit)
+    loop.exec()
+    look.stop()
+
+
+def main() -> None:
+    app = QApplication([])
+    theme = Theme(app, False)
+    boards = [Path(name) for name in sys.argv[1:]] or [ROOT / "examples" / "hive-scale"]
+    with tempfile.TemporaryDirectory() as folder:
+        for files in boards:
+            measure(theme, files, Path(folder))
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,66 @@
+"""The window answers: no turn of its event loop computes for long.
+
+What is asserted is the processor time of the window's own thread, not the time that passes, which also
+depends on what else the machine does; ``tests/benchmarks/turns.py`` prints both.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QTimer
+from turns import TurnWatch
+from walk import walk
+
+import drypoint.ui.app as app_module
+from drypoint.progress import Progress
+from drypoint.ui.app import Application
+from drypoint.ui.design_side.new_job import make_plain
+from drypoint.ui.design_side.remember import Remembered
+from drypoint.ui.theme.theme import Theme
+
+EXAMPLE = Path(__file__).parents[2] / "examples" / "hive-scale"
+BUSY = 0.5
+"""A turn that computes longer than this in the window's thread is a fault of the window, s: several times
+what the benchmark finds, so that a slow machine does not fail."""
+PATIENCE = 240_000
+
+
+def watched(application: Application, job: Path, qtbot) -> dict[str, float]:
+    """Longest processor time of a turn, by the step it came after."""
+    watch = TurnWatch()
+
+    def settled() -> bool:
+        return not application.bridge.busy and application.design.planner.order is not None
+
+    longest: dict[str, float] = {}
+    for name, act in walk(application, job):
+        watch.forget()
+        QTimer.singleShot(0, act)
+        qtbot.wait(50)
+        qtbot.waitUntil(settled, timeout=PATIENCE)
+        longest[name] = max(longest.get(name, 0.0), watch.longest()[1])
+    return longest
+
+
+def test_no_turn_of_the_demo_computes_for_long(
+    light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(app_module, "MACHINE_SIDE", "drypoint.ui.no_machine")
+    job = tmp_path / "demo.drypoint"
+    make_plain(job, EXAMPLE, Progress()).close()
+    application = Application(light, Remembered(tmp_path / "window.json"))
+    application.bridge.recovery = tmp_path / "recovery"
+    qtbot.addWidget(application.window)
+    application.window.show()
+    try:
+        longest = watched(application, job, qtbot)
+    finally:
+        application.window.close()
+        application.close()
+    assert len(longest) > 15
+    assert any(own > 0.0 for own in longest.values()), "nothing was watched"
+    dressing = {longest.pop("dark"), longest.pop("light")}
+    assert max(dressing) > 0.0  # every widget is dressed anew, which is asked for and seldom: not judged
+    assert max(longest.values()) < BUSY, longest
