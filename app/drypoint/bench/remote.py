@@ -11,6 +11,7 @@ import subprocess
 import sys
 import threading
 from concurrent.futures import Future
+from contextlib import suppress
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
@@ -90,8 +91,9 @@ class RemoteBench:
         self.send("unplug")
 
     def set_pace(self, pace: float | None) -> None:
-        """Simulated seconds per real second from now on."""
-        self.send("pace", pace)
+        """Simulated seconds per real second from now on; one that has ended has no pace."""
+        with suppress(MachineError):
+            self.send("pace", pace)
 
     def clamp_edges(self) -> None:
         """Hold the loose edges down."""
