@@ -198,6 +198,11 @@ def pass_work(derived: Derived, snap: Snapshot, progress: Progress | None = None
     return WorkItem(WorkKind.GROOVES, program, done=False, work=plan.next)
 
 
+def waits_for_other_side(snap: Snapshot) -> bool:
+    """Whether both sides are to be milled and the board was not turned over yet: it is not cut out before."""
+    return snap.settings.board.both and snap.face() is snap.face(1)
+
+
 def later_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
     """Holes bit by bit and slots, ready-made programs, the outline; of those, what cuts out comes last."""
     shared = hole_settings(snap.settings)
@@ -210,6 +215,8 @@ def later_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
         outline = any(wanted[tag].kind is CutKind.OUTLINE for tag in tags)
         kind = WorkKind.OUTLINE if outline else WorkKind.HOLES
         done = is_done(snap, program.name, through=True)
+        if outline and waits_for_other_side(snap):
+            continue
         (last if outline else items).append(WorkItem(kind, program, done))
     chosen, copies = snap.settings.imported, derived.copy_moves(snap)
     for program in ready_programs(derived.ready(snap), copies, fit, surface, shared, chosen, first=61):

@@ -8,6 +8,7 @@ from drypoint.bench.face import BenchFace
 from drypoint.geometry.rigid import Rigid
 from drypoint.session.pauses import KIND as PAUSES
 from drypoint.ui.bridge import Bridge
+from drypoint.ui.legend_side.legending import Legending
 from drypoint.ui.machine_side.closing import Closing
 from drypoint.ui.machine_side.connecting import Connecting, Way
 from drypoint.ui.machine_side.desk import Desk
@@ -60,6 +61,7 @@ class MachineSide(QObject):
         self.doubting = Doubting(self.desk, self.running.page, self.proving.page)
         self.closing = Closing(self.desk)
         self.rehearsing = Rehearsing(self.desk)
+        self.legending = Legending(self.desk)
         window.commands["connect"].triggered.connect(self.connect_machine)
         self.running.page.answered.connect(self._answered)
         self.referencing.page.make_holes.connect(self._make_holes)

@@ -1,0 +1,1 @@
+"""The legend by laser in the window."""

@@ -1,0 +1,234 @@
+"""The legend by laser at the machine, from the window: every light after its cautions."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import Any
+
+from PySide6.QtCore import QObject
+
+from drypoint.cuts.burn_grid import BurnGrid, plan_burn_grid
+from drypoint.cuts.legend import Legend
+from drypoint.errors import DrypointError, PlanError
+from drypoint.machine.procedures.running import RunResult
+from drypoint.progress import Progress
+from drypoint.session.actions import mark
+from drypoint.session.laser_safety import require_material
+from drypoint.session.legend import (
+    burn_grid_program,
+    legend_program,
+    legend_up,
+    spot_error,
+    spot_fit,
+    with_best_cell,
+)
+from drypoint.session.session import Session
+from drypoint.session.sheet import clock
+from drypoint.session.station import Station
+from drypoint.ui.canvas.content import Layer
+from drypoint.ui.language.words import fill, told
+from drypoint.ui.legend_side.sheet import LegendFacts, LegendSheet
+from drypoint.ui.machine_side.desk import Desk
+
+MARKING = "legend"
+"""Name of the procedures with laser light, and of what is computed for the sheet."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Seen:
+    """The rows, how well they will lie (mm, rms), and what keeps them from being marked."""
+
+    legend: Legend
+    error: float | None
+    trouble: PlanError | None
+
+
+class Legending(QObject):
+    """Wires the sheet to job and machine."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk)
+        self._desk = desk
+        self.sheet: LegendSheet | None = None
+        self._grid: BurnGrid = plan_burn_grid()
+        self._ready = False
+        desk.window.commands["legend"].triggered.connect(self.open)
+        desk.bridge.job_changed.connect(lambda _: self.update())
+        desk.changed.connect(self._judge)
+
+    def open(self) -> None:
+        """Show the sheet, and the legend on the canvas."""
+        window = self._desk.window
+        if self._desk.bridge.session is None:
+            self._desk.say(self.tr("There is no job yet."))
+            return
+        if self.sheet is None:
+            self.sheet = LegendSheet(window.theme, window.commands, window)
+            self.sheet.edited.connect(self._change)
+            self.sheet.focus.connect(self.focus)
+            self.sheet.walk.connect(self.walk)
+            self.sheet.mark.connect(lambda: self.mark(again=False))
+            self.sheet.take_up.connect(lambda: self.mark(again=True))
+            self.sheet.burn.connect(self.burn)
+            self.sheet.best.connect(self._choose)
+        window.canvas.show_layer(Layer.LEGEND, True)
+        self.sheet.show()
+        self.update()
+
+    def update(self) -> None:
+        """Everything anew from the job; the rows are computed in the background."""
+        session, sheet = self._desk.bridge.session, self.sheet
+        if sheet is None or not sheet.isVisible():
+            return
+        if session is None:
+            sheet.hide()
+            return
+        sheet.show_settings(session.settings.laser)
+        self._desk.ask(MARKING, lambda told_: _look_at(session, told_), self._show, self._show_error)
+
+    # doing
+
+    def focus(self) -> None:
+        """The spot at 1 % for a limited time."""
+        self._do(lambda session, station, _: mark.focus(session, station), self.tr("The focus light is out."))
+
+    def walk(self) -> None:
+        """Once round the extent, dark."""
+
+        def work(session: Session, station: Station, told_: Progress) -> None:
+            mark.walk(station, _program(session, station, told_))
+
+        self._do(work, self.tr("Once round the legend: is it where it should be?"))
+
+    def mark(self, *, again: bool) -> None:
+        """Mark; ``again`` takes a broken run up where it stopped."""
+
+        def work(session: Session, station: Station, told_: Progress) -> RunResult:
+            program = _program(session, station, told_.part(0.0, 0.1))
+            run = mark.take_up if again else mark.mark
+            return run(session, station, program)
+
+        self._do(work, self.tr("The legend is marked."))
+
+    def burn(self) -> None:
+        """A burn grid from where the spot stands now."""
+
+        def work(session: Session, station: Station, _told: Progress) -> RunResult:
+            snap = session.snapshot
+            x, y, _ = station.controller.place()
+            at = spot_fit(session.derived, snap).inverse().apply([(x, y)])[0]
+            grid = plan_burn_grid((float(at[0]), float(at[1])), pitch=snap.settings.laser.pitch)
+            program = burn_grid_program(session.derived, snap, grid, scale=mark.full_power(station))
+            return mark.mark(session, station, program)
+
+        self._do(work, self.tr("The grid is burnt: choose the field that looks best."), self._show_grid)
+
+    def _do(
+        self,
+        work: Callable[[Session, Station, Progress], Any],
+        said: str,
+        then: Callable[[], None] | None = None,
+    ) -> None:
+        session = self._desk.bridge.session
+        if session is None:
+            return
+
+        def done(result: object) -> None:
+            if isinstance(result, RunResult) and not result.finished:
+                self._desk.say(self.tr("Stopped; the beam is off. The run can be taken up again."))
+                return
+            self._desk.say(said)
+            if then is not None:
+                then()
+
+        self._desk.with_station(MARKING, lambda station, told_: work(session, station, told_), done)
+
+    def _show_grid(self) -> None:
+        session = self._desk.bridge.session
+        if self.sheet is not None and session is not None:
+            kept = [(one.power, one.dwell) for one in session.settings.laser.materials]
+            self.sheet.show_grid(self._grid, kept)
+
+    def _choose(self, row: int, column: int) -> None:
+        session = self._desk.bridge.session
+        if session is None:
+            return
+        try:
+            session.change(
+                "Values of the burn grid",
+                laser=with_best_cell(session.settings.laser, self._grid, row, column),
+            )
+        except DrypointError as error:
+            self._desk.show_error(error)
+        self._show_grid()
+
+    def _change(self, name: str, value: object) -> None:
+        session = self._desk.bridge.session
+        if session is None:
+            return
+        chosen = replace(session.settings.laser, **{name: value})  # type: ignore[arg-type]
+        if name == "coating" and value != session.settings.laser.coating:
+            chosen = replace(chosen, declared_safe=False)  # another coating is to be declared anew
+            known = [one for one in chosen.materials if one.name == value]
+            chosen = replace(chosen, power=known[0].power, dwell=known[0].dwell) if known else chosen
+        session.change("Legend by laser", laser=chosen)
+
+    # showing
+
+    def _show(self, found: object) -> None:
+        assert isinstance(found, Seen)
+        legend, error, trouble = found.legend, found.error, found.trouble
+        session = self._desk.bridge.session
+        if self.sheet is None or session is None:
+            return
+        chosen = session.settings.laser
+        beam = legend.count * chosen.dwell if legend.pulses else 60.0 * legend.length / chosen.feed
+        figure = f"{legend.count}" if legend.pulses else f"{legend.length:.0f}"
+        text = self.tr("pulses") if legend.pulses else self.tr("mm of lines")
+        rows = [
+            (self.tr("Beam on"), clock(beam)),
+            (self.tr("Drawn strokes covered"), f"{100 * legend.covered:.0f} %"),
+            (self.tr("Left free for pads and holes"), f"{100 * legend.kept_free:.1f} %"),
+        ]
+        if error is not None:
+            rows.append((self.tr("Place, 95 %"), fill(self.tr("within {far:.2f} mm"), far=2 * error)))
+        what, hint = ("", "") if trouble is None else (told(trouble.what), told(trouble.hint))
+        self.sheet.show_facts(LegendFacts(figure, text, tuple(rows), what, hint))
+        self._ready = trouble is None
+        self._judge()
+
+    def _show_error(self, error: DrypointError) -> None:
+        self._ready = False
+        if self.sheet is not None:
+            self.sheet.show_facts(LegendFacts(what=told(error.what), hint=told(error.hint)))
+        self._judge()
+
+    def _judge(self) -> None:
+        if self.sheet is not None:
+            connected = self._desk.station is not None and not self._desk.busy
+            self.sheet.show_usable(connected, self._ready)
+
+
+def _program(session: Session, station: Station, progress: Progress) -> Any:
+    return legend_program(
+        session.derived, session.snapshot, scale=mark.full_power(station), progress=progress
+    )
+
+
+def _look_at(session: Session, progress: Progress) -> Seen:
+    """The rows, how well they will lie, and what keeps them from being marked. Computes."""
+    derived, snap = session.derived, session.snapshot
+    legend = derived.legend(snap, progress)
+    try:
+        require_material(snap.settings.laser)
+        if not legend_up(derived, snap):
+            raise PlanError(
+                "The legend belongs on the other side.",
+                "Legend",
+                "Turn the board over and find it by its holes.",
+            )
+        error = spot_error(derived, snap)
+    except PlanError as trouble:
+        return Seen(legend, None, trouble)
+    return Seen(legend, error, None)
