@@ -13,6 +13,7 @@ from pathlib import Path
 
 import numpy as np
 import shapely
+from scipy.spatial import cKDTree
 
 from drypoint.bench.bench import SMALL_ENGRAVER, Bench, BenchSetup
 from drypoint.board.load import load_board
@@ -66,6 +67,15 @@ def main() -> None:
     out(f"pulses {len(spots)}, on pads {(distance <= 0).sum()}, nearest {distance.min():.3f} mm from one\n")
     out(f"beam on {spots[:, 2].sum():.3f} s, planned {program.beam_seconds:.3f} s, ")
     out(f"ratio {spots[:, 2].sum() / program.beam_seconds:.5f}; ")
+    burnt = spots[:, :2]
+    drawn = shapely.difference(board.legend, shapely.buffer(free, style.clear))
+    wanted = shapely.transform(drawn, lambda p: to_sheet(fit.apply(p) + shift))
+    x0, y0, x1, y1 = wanted.bounds
+    shapely.prepare(wanted)
+    probes = rng.uniform((x0, y0), (x1, y1), (400_000, 2))
+    probes = probes[shapely.contains_xy(wanted, probes)]
+    away, _ = cKDTree(burnt).query(probes)
+    out(f"ink covered by what was burnt {(away <= style.spot / 2).mean():.3f} ({len(probes)} probes)\n")
     out(f"lit while moving {len(bench.burn.strokes)} pieces\n")
 
 

@@ -15,7 +15,7 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.machine.operator import RequestKind
 from drypoint.program.laser import line_program, pulse_program
 from drypoint.session import laser_safety
-from drypoint.session.actions import find, mark, turn
+from drypoint.session.actions import find, mark, run, turn
 from drypoint.session.legend import (
     burn_grid_program,
     for_material,
@@ -159,6 +159,7 @@ def test_a_stopped_run_goes_on_at_the_next_mark(at_bench):
     result = mark.mark(session, station, program, on_event=stop)
     made = len(bench.burn.spots)
     assert not result.finished
+    assert run.to_resume(session) is None, "no bit takes up what a laser left"
     assert 5 <= made < 12
     assert mark.take_up(session, station, program).finished
     assert len(bench.burn.spots) == 12

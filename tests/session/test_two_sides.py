@@ -15,7 +15,7 @@ from drypoint.reference.registration import turned
 from drypoint.session.actions import find, turn
 from drypoint.session.settings import Clamp
 from drypoint.session.two_sides import seen_from
-from drypoint.session.work import is_done
+from drypoint.session.work import WorkKind, is_done, later_work
 
 ASKEW = Rigid(0.012, (0.9, -0.6))
 
@@ -145,3 +145,19 @@ def test_the_expected_error_follows_what_is_believed_of_the_holes(session):
 def test_an_unknown_axis_is_a_fault(session):
     with pytest.raises(ValueError, match="axis"):
         turn.turn_over(session, None, axis="z")
+
+
+def test_a_board_of_two_sides_is_not_cut_out_before_it_was_turned_over(session):
+    derived = session.derived
+    kinds = {item.kind for item in later_work(derived, session.snapshot)}
+    assert WorkKind.OUTLINE in kinds
+    session.change("Both sides", board=replace(session.settings.board, both=True))
+    kinds = {item.kind for item in later_work(derived, session.snapshot)}
+    assert WorkKind.OUTLINE not in kinds
+    assert WorkKind.HOLES in kinds
+    turn.turn_over(session, None)
+    truth = Rigid(0.01, (8.0, 9.0))
+    for k, at in enumerate([(5.0, 5.0), (65.0, 5.0), (5.0, 45.0)]):
+        find.keep_hole(session, f"H{k}", at, tuple(truth.apply([at])[0].tolist()))
+    kinds = {item.kind for item in later_work(derived, session.snapshot)}
+    assert WorkKind.OUTLINE in kinds

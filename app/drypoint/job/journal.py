@@ -46,6 +46,11 @@ class RunRecord:
         """Whether every line is proven executed."""
         return self.reason == "finished"
 
+    @property
+    def laser(self) -> bool:
+        """Whether it was a run of a laser's marks."""
+        return isinstance(self.data, dict) and bool(self.data.get("laser"))
+
 
 class JobJournal(RunJournal):
     """Journal of one run of one program in a job file.

@@ -81,8 +81,9 @@ def run_item(
 
 
 def to_resume(session: Session) -> RunRecord | None:
-    """The newest run, if it did not finish."""
-    return unfinished(session.job)
+    """The newest run, if it was one of a bit and did not finish; marks of a laser are taken up apart."""
+    record = unfinished(session.job)
+    return None if record is not None and record.laser else record
 
 
 def program_of(record: RunRecord) -> Program:

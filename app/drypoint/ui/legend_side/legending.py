@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject
 from drypoint.cuts.burn_grid import BurnGrid, plan_burn_grid
 from drypoint.cuts.legend import Legend
 from drypoint.errors import DrypointError, PlanError
+from drypoint.job.journal import unfinished
 from drypoint.machine.procedures.running import RunResult
 from drypoint.progress import Progress
 from drypoint.session.actions import mark
@@ -205,9 +206,11 @@ class Legending(QObject):
         self._judge()
 
     def _judge(self) -> None:
-        if self.sheet is not None:
+        session = self._desk.bridge.session
+        if self.sheet is not None and session is not None:
             connected = self._desk.station is not None and not self._desk.busy
-            self.sheet.show_usable(connected, self._ready)
+            record = unfinished(session.job)
+            self.sheet.show_usable(connected, self._ready, record is not None and record.laser)
 
 
 def _program(session: Session, station: Station, progress: Progress) -> Any:

@@ -110,7 +110,7 @@ class LegendSheet(QDialog):
             ("focus_seconds", self.tr("Focus light goes out after"), "s", 0, 1.0, 60.0, 1.0),
         ):
             field = NumberField(
-                label, unit, decimals=decimals, least=least, most=most, width=74, unit_width=52
+                label, unit, decimals=decimals, least=least, most=most, width=74, unit_width=60
             )
             field.edited.connect(lambda value, name=name, by=factor: self.edited.emit(name, value / by))
             row = Setting(label, field)
@@ -177,8 +177,9 @@ class LegendSheet(QDialog):
         self._note.setVisible(bool(facts.what))
         self._note.say("caution", facts.what, facts.hint)
 
-    def show_usable(self, connected: bool, marks: bool) -> None:
-        """What can be done now."""
+    def show_usable(self, connected: bool, marks: bool, broken: bool) -> None:
+        """What can be done now; ``broken`` is whether a run of marks was broken off."""
+        self.take_up_button.setVisible(broken)
         for each in (self.walk_button, self.mark_button, self.take_up_button):
             each.setEnabled(connected and marks)
         for each in (self.focus_button, self.burn_button):
@@ -193,7 +194,7 @@ class LegendSheet(QDialog):
                 widget.deleteLater()
         rows = 1 + max(cell.row for cell in grid.cells)
         for cell in grid.cells:
-            each = button(f"{100 * cell.power:.0f}·{1000 * cell.dwell:.0f}")
+            each = button(f"{100 * cell.power:.0f} %  {1000 * cell.dwell:.0f} ms")
             each.setAccessibleName(
                 fill(
                     self.tr("{power:.0f} % for {dwell:.0f} ms"),
