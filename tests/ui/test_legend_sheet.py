@@ -144,3 +144,19 @@ def test_the_focus_light_goes_out_by_itself(ready: Bystander, bench: Bench) -> N
     ready.rest()
     assert bench.burn.spots[:, 3] == pytest.approx(0.01)
     assert bench.burn.power == 0.0
+
+
+def test_both_sides_are_chosen_on_the_board_page_and_can_be_undone(who: Bystander) -> None:
+    box = who.app.design.pages.board.both
+    box.click()
+    assert who.session.settings.board.both
+    who.rest()
+
+    def kinds() -> list[str]:
+        work = who.side.running.work
+        return [] if work is None else [item.kind.value for item in work.items]
+
+    who.wait(lambda: bool(kinds()) and "outline" not in kinds())
+    who.window.commands["undo"].trigger()
+    who.wait(lambda: not box.isChecked())
+    assert not who.session.settings.board.both

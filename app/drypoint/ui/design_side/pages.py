@@ -118,6 +118,8 @@ class DesignPages(QObject):
     def _connect(self) -> None:
         self.board.name_changed.connect(self._rename)
         self.board.side_changed.connect(self._change_side)
+        self.board.both_changed.connect(self._change_both)
+        explain(self.board.both, "board.both")
         self.board.role_changed.connect(self._change_role)
         self.board.change_files.connect(self._choose_files)
         self.board.finding_chosen.connect(self._show_finding)
@@ -151,6 +153,7 @@ class DesignPages(QObject):
             return
         self._shown, self._size = settings, self._board_size()
         self.board.show_settings(settings.board.name, settings.board.side)
+        self.board.both.setChecked(settings.board.both)
         if self._size[0]:
             self.blank.form.set_board(*self._size)
         self.blank.form.set_values(blank_values(settings.blank, self._size))
@@ -193,6 +196,11 @@ class DesignPages(QObject):
         settings = self._settings()
         if settings is not None:
             self._editing.change(self.tr("Side being milled"), board=replace(settings.board, side=side))
+
+    def _change_both(self, both: bool) -> None:
+        settings = self._settings()
+        if settings is not None:
+            self._editing.change(self.tr("Sides being milled"), board=replace(settings.board, both=both))
 
     def _change_role(self, name: str, role: Role) -> None:
         session = self._bridge.session

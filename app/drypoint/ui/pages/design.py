@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from drypoint.board.model import Finding, LayerFile, Role, Side
 from drypoint.cuts.model import Narrow
@@ -41,6 +41,7 @@ class BoardPage(Page):
     finding_chosen(object) : `Finding` to be shown on the canvas
     change_files() : open the files again
     name_changed(str), side_changed(object) : another name of the job, another `Side`
+    both_changed(bool) : whether the other side is milled too
     role_changed(str, object) : file name and the `Role` chosen for it
     """
 
@@ -48,6 +49,7 @@ class BoardPage(Page):
     change_files = Signal()
     name_changed = Signal(str)
     side_changed = Signal(object)
+    both_changed = Signal(bool)
     role_changed = Signal(str, object)
 
     def __init__(self, theme: Theme) -> None:
@@ -77,6 +79,9 @@ class BoardPage(Page):
         self.sides.chosen.connect(lambda number: self.side_changed.emit(list(Side)[number]))
         self.add(Setting(self.tr("Name of the job"), self.name_field))
         self.add(Setting(self.tr("Side being milled"), self.sides))
+        self.both = QCheckBox(self.tr("Mill the other side too: cut out only after turning over"))
+        self.both.clicked.connect(self.both_changed)
+        self.add(self.both)
         self.section(self.tr("Files"))
         self._files = QVBoxLayout()
         self.body.addLayout(self._files)
