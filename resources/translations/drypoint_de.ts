@@ -1153,6 +1153,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/marking.py"/>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Dark walk</source>
         <translation>Dunkler Rundgang</translation>
     </message>
@@ -1423,6 +1424,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/marking.py"/>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Focus light</source>
         <translation>Fokuslicht</translation>
     </message>
@@ -6198,6 +6200,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>spots</source>
         <translation>Flecke</translation>
     </message>
@@ -7431,9 +7434,24 @@
         <translation>Unterlage unter dem Zuschnitt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Bare laminate</source>
+        <translation>Blankes Laminat</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Bare laminate instead: not advised</source>
+        <translation>Stattdessen blankes Laminat: nicht zu empfehlen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/machine.py"/>
         <source>Baud</source>
         <translation>Baud</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>Beam on</source>
+        <translation>Strahl an</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/machine.py"/>
@@ -7526,6 +7544,16 @@
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>Brush</source>
         <translation>Pinsel</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Burn a grid here</source>
+        <translation>Hier ein Raster brennen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Burn grid</source>
+        <translation>Brennraster</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
@@ -7636,6 +7664,11 @@
         <location filename="../../app/drypoint/ui/machine_side/closing.py"/>
         <source>Close Drypoint</source>
         <translation>Drypoint schließen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Coating</source>
+        <translation>Beschichtung</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
@@ -7857,6 +7890,11 @@
         <translation>Die Platine oder einen Spanner ziehen. C wählt einen Spanner, Pfeiltasten bewegen ihn um 0,1 mm.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>Drawn strokes covered</source>
+        <translation>Von den Strichen bedeckt</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <source>Drill holes…</source>
         <translation>Löcher bohren …</translation>
@@ -7891,6 +7929,11 @@
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>Drypoint was ended</source>
         <translation>Drypoint wurde beendet</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Dwell of a pulse</source>
+        <translation>Dauer eines Pulses</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
@@ -7976,6 +8019,11 @@
         <translation>Vorschub</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Feed of lines</source>
+        <translation>Vorschub der Linien</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
         <source>Feed {percent} %</source>
         <translation>Vorschub {percent} %</translation>
@@ -8040,6 +8088,11 @@
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
         <source>Five times from either side, read by you</source>
         <translation>Fünfmal von jeder Seite, von Ihnen abgelesen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Focus light goes out after</source>
+        <translation>Fokuslicht erlischt nach</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/paper.py"/>
@@ -8276,6 +8329,11 @@
         <translation>Wie tief ein Durchgang gehen muss, folgt der Höhe des Kupfers: zuerst die Oberfläche.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>How it is marked</source>
+        <translation>Wie markiert wird</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
         <source>How it is reached, and what it can do.</source>
         <translation>Wie sie erreicht wird und was sie kann.</translation>
@@ -8312,6 +8370,11 @@
         <translation>H{number} bei {x:.2f}, {y:.2f}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>I know of its fumes and fire, and have seen to both</source>
+        <translation>Dämpfe und Brandgefahr sind bekannt, für beides ist gesorgt</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/proof.py"/>
         <source>In doubt since a check failed: {titles}</source>
         <translation>Zweifelhaft, seit eine Prüfung fehlschlug: {titles}</translation>
@@ -8345,6 +8408,11 @@
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>It goes over {length:.0f} mm: what is not surely through, was found joined or painted.</source>
         <translation>Er geht über {length:.0f} mm: was nicht sicher durch ist, verbunden gefunden oder angemalt wurde.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>It is burnt to the right of and behind the spot, on the same coating. Then choose the field that looks best: its values are kept with the coating.</source>
+        <translation>Es wird rechts und hinter dem Lichtpunkt gebrannt, auf derselben Beschichtung. Dann das Feld wählen, das am besten aussieht: Seine Werte werden bei der Beschichtung aufbewahrt.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
@@ -8385,6 +8453,11 @@
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
         <source>It was moved. Touch two reference holes, better three; nothing is run before.</source>
         <translation>Sie wurde bewegt. Zwei Bezugslöcher antasten, besser drei; vorher läuft nichts.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Its maker declares it safe for laser work</source>
+        <translation>Der Hersteller erklärt sie für lasergeeignet</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
@@ -8437,6 +8510,11 @@
         <translation>{axis} bei der Maschine behalten</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Kept free round pads and holes</source>
+        <translation>Um Pads und Löcher frei</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
         <source>Kept with the machine. Undo takes it back.</source>
         <translation>Bei der Maschine behalten. Rückgängig nimmt es zurück.</translation>
@@ -8445,6 +8523,11 @@
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
         <source>Keys</source>
         <translation>Tasten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/menus.py"/>
+        <source>L&amp;egend by laser…</source>
+        <translation>B&amp;eschriftung mit Laser…</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
@@ -8462,6 +8545,11 @@
         <translation>{name} auslassen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>Left free for pads and holes</source>
+        <translation>Für Pads und Löcher ausgelassen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
         <source>Left over right</source>
         <translation>Links über rechts</translation>
@@ -8470,6 +8558,11 @@
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
         <source>Left, X</source>
         <translation>Links, X</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Legend by laser</source>
+        <translation>Beschriftung mit Laser</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
@@ -8502,6 +8595,7 @@
         <translation>Zeile {n} von {all} ist die letzte, die erwiesen getan ist ({why}). Fortsetzen überlappt ein wenig und geht nie tiefer. Oder stattdessen mit dem nächsten Teil beginnen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>Lines</source>
         <translation>Linien</translation>
@@ -8553,6 +8647,16 @@
         <translation>Der Auftrag wird angelegt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Mark the legend</source>
+        <translation>Beschriftung markieren</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Marks</source>
+        <translation>Marken</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
         <source>Mean</source>
         <translation>Mittel</translation>
@@ -8572,6 +8676,11 @@
         <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
         <source>Mill the copper of the other side</source>
         <translation>Das Kupfer der anderen Seite fräsen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/pages/design.py"/>
+        <source>Mill the other side too: cut out only after turning over</source>
+        <translation>Auch die andere Seite fräsen: erst nach dem Wenden ausschneiden</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/surface.py"/>
@@ -8862,6 +8971,11 @@
         <translation>Einmal rund um die Platine: War nichts im Weg?</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>Once round the legend: is it where it should be?</source>
+        <translation>Einmal um die Beschriftung: Liegt sie, wo sie soll?</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>One careful pass, {share:.1f} % sure</source>
         <translation>Ein sorgfältiger Durchgang, {share:.1f} % sicher</translation>
@@ -8875,6 +8989,11 @@
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>One pass takes about</source>
         <translation>Ein Durchgang dauert etwa</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>One row for every stroke: quicker, thinner</source>
+        <translation>Eine Reihe je Strich: schneller, dünner</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
@@ -9004,6 +9123,11 @@
         <translation>Teil {n} von {all}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Pitch of pulses</source>
+        <translation>Abstand der Pulse</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/canvas/describe.py"/>
         <source>Place</source>
         <translation>Ort</translation>
@@ -9017,6 +9141,11 @@
         <location filename="../../app/drypoint/ui/design_side/imports.py"/>
         <source>Place of the programs</source>
         <translation>Ort der Programme</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>Place, 95 %</source>
+        <translation>Lage, 95 %</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/remapping.py"/>
@@ -9083,6 +9212,16 @@
         <location filename="../../app/drypoint/ui/window.py"/>
         <source>Position</source>
         <translation>Position</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Power upwards, dwell to the right</source>
+        <translation>Leistung nach oben, Dauer nach rechts</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
@@ -9279,6 +9418,11 @@
         <translation>Rolle von {file}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Rows apart</source>
+        <translation>Abstand der Reihen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/run.py"/>
         <source>Run the exact lines of what comes next on the bench: do they go through, how long?</source>
         <translation>Genau die nächsten Zeilen auf dem Prüfstand fahren: Gehen sie durch, wie lange?</translation>
@@ -9397,6 +9541,11 @@
         <translation>Seite, die gefräst wird</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/pages.py"/>
+        <source>Sides being milled</source>
+        <translation>Gefräste Seiten</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>Size</source>
@@ -9438,6 +9587,11 @@
         <translation>Leertaste und ziehen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Spark rows</source>
+        <translation>Pulsreihen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/bits.py"/>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>Spindle</source>
@@ -9477,6 +9631,11 @@
         <location filename="../../app/drypoint/ui/run_strip.py"/>
         <source>Spindle slower by 10 %</source>
         <translation>Spindel 10 % langsamer</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Spot</source>
+        <translation>Brennfleck</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
@@ -9538,6 +9697,11 @@
         <location filename="../../app/drypoint/ui/machine_side/desk.py"/>
         <source>Stopped. Everything buffered was thrown away; the spindle output is off.</source>
         <translation>Gestoppt. Alles Gepufferte wurde verworfen; der Spindelausgang ist aus.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>Stopped; the beam is off. The run can be taken up again.</source>
+        <translation>Angehalten; der Strahl ist aus. Der Lauf kann wieder aufgenommen werden.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
@@ -9603,6 +9767,11 @@
         <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
         <source>Take it off, turn or clean it, clamp it again. Then its holes are touched.</source>
         <translation>Abnehmen, wenden oder säubern, neu spannen. Dann werden ihre Löcher angetastet.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Take the broken run up</source>
+        <translation>Abgebrochenen Lauf aufnehmen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/pausing.py"/>
@@ -9705,9 +9874,19 @@
         <translation>Der Entwurf, gesehen von der Seite, die gefräst wird.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>The focus light is out.</source>
+        <translation>Das Fokuslicht ist aus.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>The gap is {gap:.3f} mm, {length:.1f} mm long. {hint}</source>
         <translation>Der Abstand ist {gap:.3f} mm, auf {length:.1f} mm Länge. {hint}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>The grid is burnt: choose the field that looks best.</source>
+        <translation>Das Raster ist gebrannt: das Feld wählen, das am besten aussieht.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
@@ -9723,6 +9902,11 @@
         <location filename="../../app/drypoint/ui/app.py"/>
         <source>The language changes when Drypoint is started again.</source>
         <translation>Die Sprache wechselt, wenn Drypoint neu gestartet wird.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>The legend is marked.</source>
+        <translation>Die Beschriftung ist markiert.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/machine.py"/>
@@ -9801,6 +9985,7 @@
         <translation>Die Oberfläche ist überholt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
         <source>There is no job yet.</source>
@@ -10108,6 +10293,11 @@
         <translation>Was daraus folgt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>What is marked</source>
+        <translation>Was markiert wird</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/pages.py"/>
         <source>What is taken for the machine</source>
         <translation>Was für die Maschine gilt</translation>
@@ -10329,6 +10519,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <location filename="../../app/drypoint/ui/pages/run.py"/>
@@ -10545,6 +10736,11 @@
         <translation>mm Nut</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>mm of lines</source>
+        <translation>mm Linien</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <source>mm residual, {spare}</source>
         <translation>mm Restabweichung, {spare}</translation>
@@ -10553,6 +10749,11 @@
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>must read</source>
         <translation>muss zeigen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>name of the coating</source>
+        <translation>Name der Beschichtung</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
@@ -10680,6 +10881,11 @@
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
         <source>proved apart</source>
         <translation>als getrennt bewiesen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>pulses</source>
+        <translation>Pulse</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
@@ -10829,6 +11035,11 @@
         <location filename="../../app/drypoint/ui/machine_side/remapping.py"/>
         <source>where it lay before re-mapping</source>
         <translation>wo sie vor dem Umrechnen lag</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <source>within {far:.2f} mm</source>
+        <translation>auf {far:.2f} mm genau</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/jog/position.py"/>
@@ -11029,6 +11240,11 @@
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <source>{pace:g} times real time</source>
         <translation>{pace:g}-fache Echtzeit</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>{power:.0f} % for {dwell:.0f} ms</source>
+        <translation>{power:.0f} % für {dwell:.0f} ms</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/run.py"/>
