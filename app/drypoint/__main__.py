@@ -25,6 +25,7 @@ from drypoint.board.model import Side
 from drypoint.errors import DrypointError, StoreError
 from drypoint.progress import Cancelled, Progress
 from drypoint.session import commands
+from drypoint.session.actions.coupon import Corner
 from drypoint.session.report import report
 from drypoint.session.wear_book import usual_book
 
@@ -81,6 +82,15 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--to", required=True, type=Path, metavar="DIR")
     one = verbs.add_parser("show", help="all facts about a job")
     one.add_argument("job", type=Path)
+    one = verbs.add_parser("coupon", help="write the program of a test pattern for the V-bit")
+    one.add_argument("job", type=Path)
+    one.add_argument("--to", required=True, type=Path, metavar="DIR")
+    one.add_argument(
+        "--corner",
+        choices=[corner.value for corner in Corner],
+        default=Corner.LOWER_LEFT.value,
+        help="corner of the blank that it lies nearest to",
+    )
     one = verbs.add_parser("bits", help="what every bit has cut, over all jobs")
     one.add_argument("--renew", metavar="NAME", help="a new bit of that name was put in")
     one = verbs.add_parser("demo", help="the example board, from files to proven copper")
@@ -130,6 +140,8 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
         return lambda told: commands.export_job(words.job, words.to, told, usual_book().read())
     if verb == "show":
         return lambda told: commands.show_job(words.job, told)
+    if verb == "coupon":
+        return lambda _told: commands.coupon_job(words.job, words.to, Corner(words.corner))
     if verb == "bits":
         return lambda _told: commands.worn(usual_book(), renew=words.renew)
     if verb == "demo" and (words.headless or words.json or words.to):

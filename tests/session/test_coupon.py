@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 import shapely
@@ -67,3 +69,20 @@ def test_the_answer_is_used_from_then_on(touched):
     assert shift[0] == pytest.approx(found.offset)
     session.undo()
     assert session.settings.bits.vbit == bit
+
+
+@pytest.mark.parametrize("corner", list(coupon.Corner))
+def test_the_coupon_lies_in_the_corner_asked_for_and_is_written(session, tmp_path, corner):
+    wide = replace(session.settings.blank, width=0.0, height=0.0, margin=20.0)
+    session.change("Room in every corner", blank=wide)
+    layout = session.derived.layout(session.snapshot)
+    work = coupon.coupon_work(session, corner, flat=True)
+    middle = np.vstack([cut.path for cut in work.widths.cuts]).mean(axis=0)
+    x0, y0, x1, y1 = layout.workable.bounds
+    assert ("right" in corner) == (middle[0] > (x0 + x1) / 2)
+    assert ("upper" in corner) == (middle[1] > (y0 + y1) / 2)
+    files = coupon.export_coupon(session, tmp_path / "made", corner)
+    assert [path.suffix for path in files] == [".nc", ".txt"]
+    text = files[1].read_text(encoding="utf-8")
+    assert "not touched" in text
+    assert all(cut.label in text for cut in (*work.widths.cuts, *work.depths.cuts))

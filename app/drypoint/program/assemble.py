@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import numpy as np
+from numpy.typing import NDArray
 
 from drypoint.bits.model import Bit
 from drypoint.gcode.writer import number, write_lines
 from drypoint.program.builder import MoveBuilder, append
 from drypoint.program.check import check_lines
-from drypoint.program.model import MoveKind, Program
+from drypoint.program.model import MoveKind, Moves, Program
 from drypoint.program.settings import ProgramSettings
 from drypoint.program.time import estimate
 from drypoint.progress import Progress
@@ -40,25 +41,7 @@ def assemble(
     if settings.park is not None and cutting:
         moves = append(moves, MoveKind.RAPID, (*settings.park, plane))
     told = progress or Progress()
-    body, line_move = write_lines(
-        moves.kind,
-        moves.end,
-        moves.feed,
-        moves.centre,
-        moves.dwell,
-        start=(None, None, plane),
-        limit=settings.line_limit,
-        decimals=settings.decimals,
-        progress=told.part(0.0, 0.5),
-    )
-    head = _head(plane, bit, settings, spindle)
-    tail = ("M5",) if spindle else ()
-    # the spindle stops on the clearance plane, before the way to the park place
-    off = int(np.searchsorted(line_move, cutting))
-    lines = (*head, *body[:off], *tail, *body[off:])
-    none = np.full(len(head) + len(tail), -1, dtype=np.int32)
-    mapping = np.concatenate((none[: len(head)], line_move[:off], none[len(head) :], line_move[off:]))
-    mapping.flags.writeable = False
+    lines, mapping = _lines(moves, cutting, builder, bit, spindle, told.part(0.0, 0.5))
     check_lines(lines, plane, settings.line_limit, progress=told.part(0.5, 1.0))
     return Program(
         name=name,
@@ -72,6 +55,33 @@ def assemble(
         clearance=plane,
         chord=chord,
     )
+
+
+def _lines(
+    moves: Moves, cutting: int, builder: MoveBuilder, bit: Bit, spindle: bool, progress: Progress
+) -> tuple[tuple[str, ...], NDArray[np.int32]]:
+    """The text of all moves with head and tail, and the move that each line makes (-1: none).
+
+    The spindle stops on the clearance plane after the ``cutting`` moves, before the way to the park place.
+    """
+    settings = builder.settings
+    body, line_move = write_lines(
+        moves.kind,
+        moves.end,
+        moves.feed,
+        moves.centre,
+        moves.dwell,
+        start=(None, None, builder.plane),
+        limit=settings.line_limit,
+        decimals=settings.decimals,
+        progress=progress,
+    )
+    head, tail = _head(builder.plane, bit, settings, spindle), ("M5",) if spindle else ()
+    off = int(np.searchsorted(line_move, cutting))
+    none = np.full(len(head) + len(tail), -1, dtype=np.int32)
+    mapping = np.concatenate((none[: len(head)], line_move[:off], none[len(head) :], line_move[off:]))
+    mapping.flags.writeable = False
+    return (*head, *body[:off], *tail, *body[off:]), mapping
 
 
 def _head(plane: float, bit: Bit, settings: ProgramSettings, spindle: bool) -> tuple[str, ...]:

@@ -19,6 +19,7 @@ def report(verb: str, found: Found) -> str:
         "show": _shown,
         "demo": _demo,
         "bits": _bits,
+        "coupon": lambda found: list(found["files"]),
     }
     return "\n".join(say[verb](found))
 

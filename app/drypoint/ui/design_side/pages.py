@@ -16,11 +16,14 @@ from drypoint.session.settings import Settings
 from drypoint.session.traveller import StepName
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.canvas.content import Spot
+from drypoint.ui.design_side.coupon import CouponFiles
 from drypoint.ui.design_side.editing import Editing
+from drypoint.ui.design_side.electrical import Electrical
 from drypoint.ui.design_side.fields import Plain, PlainFields, explain
 from drypoint.ui.design_side.imports import Imports
 from drypoint.ui.design_side.messages import Messages
 from drypoint.ui.design_side.planner import Planner
+from drypoint.ui.design_side.switches import PlainSwitches
 from drypoint.ui.design_side.translate import (
     bit_settings,
     bit_values,
@@ -30,6 +33,7 @@ from drypoint.ui.design_side.translate import (
     least_width,
     with_width,
 )
+from drypoint.ui.design_side.wear import WearOfBits
 from drypoint.ui.design_side.words import board_page, cuts_page, passes_page, place_and_hint, surface_page
 from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.pages.design import BitsPage, BlankPage, BoardPage, BoardPageValues, CutsPage, CutsPageValues
@@ -71,6 +75,18 @@ class DesignPages(QObject):
             StepName.PASSES: self.passes,
         }
         self.more = self._add_fields()
+        self.switches = PlainSwitches(
+            self.cuts,
+            (
+                ("holes", "spots", self.tr("Spot marks before thin drills")),
+                ("cuts", "dust_pause", self.tr("Pause to remove the dust")),
+            ),
+            bridge,
+            editing,
+        )
+        self.electrical = Electrical(self.cuts, bridge, editing)
+        self.wear = WearOfBits(self.bits, bridge, messages)
+        self.coupon = CouponFiles(self.bits, bridge, messages)
         self.imports = Imports(self.blank, self.cuts, bridge, planner, editing, messages)
         for number, page in enumerate(self._pages.values()):
             window.set_page(number, page)
@@ -98,6 +114,12 @@ class DesignPages(QObject):
             Plain("cuts", "through", self.tr("Into the backing"), "mm", 2, 0.0, 5.0, 0.1),
             Plain("cuts", "marks", self.tr("Reference holes"), "", 0, 2, 12),
         )
+        holes = (
+            Plain("holes", "tolerance", self.tr("A drill may differ by"), "mm", 2, 0.0, 0.5),
+            Plain("holes", "slender", self.tr("Thin from depth over diameter"), "", 1, 0.5, 20.0, 0.5),
+            Plain("holes", "small_pad", self.tr("Small pad, up to"), "mm", 1, 0.0, 10.0),
+            Plain("holes", "gentle", self.tr("Share of feed in small pads"), "", 2, 0.1, 1.0, 0.1),
+        )
         touch = (
             Plain("surface", "highest", self.tr("Start above the copper"), "mm", 1, 0.2, 20.0),
             Plain("surface", "lowest", self.tr("Give up below it"), "mm", 1, 0.2, 20.0),
@@ -111,6 +133,7 @@ class DesignPages(QObject):
         return (
             PlainFields(self.blank, self.tr("Copies"), copies, bridge, editing),
             PlainFields(self.cuts, self.tr("Depth and reference"), cuts, bridge, editing),
+            PlainFields(self.cuts, self.tr("Drilling"), holes, bridge, editing),
             PlainFields(self.surface, self.tr("How it is touched"), touch, bridge, editing),
             PlainFields(self.passes, self.tr("What is taken for the machine"), passes, bridge, editing),
         )
@@ -172,6 +195,7 @@ class DesignPages(QObject):
         self.surface.count.set_value(float(settings.surface.touches))
         for group in self.more:
             group.show(settings)
+        self.switches.show(settings)
         passes = self.passes.fields
         passes["target"].set_value(100 * settings.passes.target)
         passes["deepest"].set_value(settings.passes.deepest)
@@ -297,6 +321,9 @@ class DesignPages(QObject):
         """Fill every figure from what is planned, and tell errors where they belong."""
         planner, session = self._planner, self._bridge.session
         self.show_settings()
+        nets = () if planner.board is None else tuple(planner.board.board.nets)
+        self.electrical.show(Settings() if session is None else session.settings, nets)
+        self.wear.show()
         new, other = self.tr("New job…"), self.tr("Change files…")
         self.board.change_button.setText(new if session is None else other)
         if self._is_new("board", planner.board):

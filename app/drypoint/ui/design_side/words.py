@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import QCoreApplication
 
 from drypoint.board.model import Board, Finding, Side
-from drypoint.cuts.model import Cut, IslandCheck
+from drypoint.cuts.model import Cut, Flaw, IslandCheck
 from drypoint.errors import DrypointError
 from drypoint.passes.model import THROUGH, Pass
 from drypoint.passes.options import Choice
@@ -151,16 +151,26 @@ def _unsaid(cuts: CutPlan) -> tuple[Finding, ...]:
 
 def _flaws(cuts: CutPlan) -> tuple[Finding, ...]:
     """Nets too close for their voltage, and traces that the cut thins."""
-    found = []
-    for kind, flaws, what in (
-        ("close", cuts.close, _say("{nets} are too close for their voltage")),
-        ("thin", cuts.check.thinned, _say("{nets} is thinned")),
-    ):
+    places: dict[tuple[str, str, tuple[float, float]], list[Flaw]] = {}
+    for kind, flaws in (("close", cuts.close), ("thin", cuts.check.thinned)):
         for flaw in flaws:
-            nets = _say(" and ").join(flaw.nets[:2])
-            where = fill(_say("at {x:.2f}, {y:.2f} mm"), x=flaw.at[0], y=flaw.at[1])
-            found.append(Finding(kind, what.format(nets=nets), where, flaw.what, flaw.at, flaw.nets))
-    return tuple(found)
+            places.setdefault((kind, flaw.nets[0], flaw.at), []).append(flaw)
+    return tuple(_flaw(kind, together) for (kind, _, _), together in places.items())
+
+
+def _flaw(kind: str, together: Sequence[Flaw]) -> Finding:
+    """Flaws of one net at one place as one finding: copper without a net is near to many others at once."""
+    first = together[0]
+    where = fill(_say("at {x:.2f}, {y:.2f} mm"), x=first.at[0], y=first.at[1])
+    if kind == "thin":
+        what = _say("{net} is thinned").format(net=first.nets[0])
+    elif len(together) > 1:
+        what = _say("{net} is too close to {count} nets for its voltage").format(
+            net=first.nets[0], count=len(together)
+        )
+    else:
+        what = _say("{nets} are too close for their voltage").format(nets=_say(" and ").join(first.nets[:2]))
+    return Finding(kind, what, where, first.what, first.at, first.nets)
 
 
 def check_findings(check: IslandCheck) -> tuple[Finding, ...]:

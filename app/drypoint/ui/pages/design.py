@@ -12,8 +12,9 @@ from drypoint.cuts.model import Narrow
 from drypoint.ui.forms.bits import BitsForm
 from drypoint.ui.forms.blank import BlankForm
 from drypoint.ui.forms.values import BitValues, BlankValues
+from drypoint.ui.forms.wear import WearForm
 from drypoint.ui.language.words import fill, local
-from drypoint.ui.parts.blocks import Elided, Figure, Note, Row, button, empty, words
+from drypoint.ui.parts.blocks import Elided, Figure, Note, Row, button, empty, rule, words
 from drypoint.ui.parts.fields import Choice, NumberField, Setting
 from drypoint.ui.parts.page import Page
 from drypoint.ui.parts.segments import Segments
@@ -161,6 +162,10 @@ class BitsPage(Page):
         self.lead.show()
         self.form = BitsForm(theme, values)
         self.add(self.form)
+        self.add(rule())
+        self.add(words(self.tr("Wear"), "section"))
+        self.wear = WearForm(theme)
+        self.add(self.wear)
 
 
 @dataclass(frozen=True, slots=True)

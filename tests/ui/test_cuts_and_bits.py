@@ -1,0 +1,160 @@
+"""The newer fields of the pages Cuts and Bits, by real clicks and keys."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QPushButton
+
+from drypoint.cuts.model import CutKind
+from drypoint.cuts.ratings import Surroundings
+from drypoint.session.actions.coupon import Corner
+from drypoint.session.commands import prepare
+from drypoint.session.settings import Voltage
+from drypoint.session.wear_book import WearBook, Worked
+from drypoint.ui import app as app_module
+from drypoint.ui.app import Application
+from drypoint.ui.design_side.remember import Remembered
+from drypoint.ui.forms.voltages import VoltagesForm
+from drypoint.ui.parts.blocks import Note
+from drypoint.ui.parts.fields import Choice, NumberField
+from drypoint.ui.theme.theme import Theme
+
+PATIENCE = 30_000
+
+
+@pytest.fixture(scope="module")
+def prepared_job(hive_scale: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    made = tmp_path_factory.mktemp("cuts-and-bits") / "hive.drypoint"
+    prepare([hive_scale], made)
+    return made
+
+
+@pytest.fixture
+def window(
+    light: Theme, qtbot, prepared_job: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> Iterator[Application]:
+    monkeypatch.setattr(app_module, "MACHINE_SIDE", "drypoint.ui.no_machine")
+    book = WearBook(tmp_path / "wear.json")
+    book.add("V-bit 0.1 mm 30°", Worked(19_500.0))
+    book.add("Drill 0.8 mm", Worked(holes=300))
+    book.add("Somebody else's bit", Worked(5_000.0))
+    made = Application(light, Remembered(tmp_path / "window.json"), book)
+    made.bridge.recovery = tmp_path / "recovery"
+    qtbot.addWidget(made.window)
+    made.window.show()
+    copy = tmp_path / "hive.drypoint"
+    shutil.copyfile(prepared_job, copy)
+    assert made.design.documents.open(copy)
+    _planned(made, qtbot)
+    yield made
+    made.window.close()
+    made.close()
+
+
+def _planned(made: Application, qtbot) -> None:
+    planner = made.design.planner
+    qtbot.waitUntil(lambda: planner.cuts is not None and not made.bridge.busy, timeout=PATIENCE)
+
+
+def _settings(made: Application):
+    session = made.bridge.session
+    assert session is not None
+    return session.settings
+
+
+def _spots(made: Application) -> bool:
+    found = made.design.planner.cuts
+    return found is None or any(cut.kind is CutKind.SPOT for cut in found.cuts.holes)
+
+
+def _crosses(form: VoltagesForm) -> list[QPushButton]:
+    shown = [each for each in form.findChildren(QPushButton) if each.isVisibleTo(form)]
+    return [each for each in shown if each.text() == "×"]
+
+
+def _close(made: Application) -> bool:
+    found = made.design.planner.cuts
+    return found is not None and bool(found.cuts.close)
+
+
+def test_spot_marks_and_the_dust_pause_are_switches(window: Application, qtbot) -> None:
+    window.window.choose_step(3)
+    pages = window.design.pages
+    assert _spots(window)
+    for name, section in (("spots", "holes"), ("dust_pause", "cuts")):
+        switch = pages.switches.switch(name)
+        assert switch.isChecked()
+        assert switch.accessibleDescription()
+        qtbot.mouseClick(switch, Qt.MouseButton.LeftButton)
+        assert getattr(getattr(_settings(window), section), name) is False
+    qtbot.waitUntil(lambda: not _spots(window), timeout=PATIENCE)
+    window.design.editing.undo()
+    window.design.editing.undo()
+    qtbot.waitUntil(lambda: pages.switches.switch("spots").isChecked(), timeout=PATIENCE)
+
+
+def test_a_voltage_is_entered_and_what_is_too_close_is_listed_and_shown(window: Application, qtbot) -> None:
+    window.window.choose_step(3)
+    electrical, page = window.design.pages.electrical, window.design.pages.cuts
+    form = electrical.form
+    qtbot.mouseClick(form.add_button, Qt.MouseButton.LeftButton)
+    (one,) = _settings(window).electrical.voltages
+    volts = form.findChild(NumberField)
+    volts.line_edit().selectAll()
+    qtbot.keyClicks(volts.line_edit(), "120")
+    qtbot.keyClick(volts.line_edit(), Qt.Key.Key_Return)
+    assert _settings(window).electrical.voltages == (Voltage(one.net, "", 120.0),)
+    qtbot.waitUntil(lambda: _close(window), timeout=PATIENCE)
+    _planned(window, qtbot)
+    notes = [
+        note
+        for note in page.findChildren(Note)
+        if note.isVisibleTo(page) and one.net in note.accessibleName()
+    ]
+    assert notes
+    chosen = []
+    page.place_chosen.connect(chosen.append)
+    link = next(each for each in notes[0].findChildren(QPushButton) if "mm" in each.text())
+    qtbot.mouseClick(link, Qt.MouseButton.LeftButton)
+    assert chosen == [window.design.planner.cuts.cuts.close[0].at]
+    electrical.surroundings.setCurrentIndex(2)
+    electrical.surroundings.activated.emit(2)
+    assert _settings(window).electrical.surroundings is Surroundings.COATED
+    net = next(box for box in form.findChildren(Choice) if box.isVisibleTo(form))
+    net.setCurrentIndex(1)
+    net.activated.emit(1)
+    assert _settings(window).electrical.voltages[0].net == net.itemData(1)
+    qtbot.waitUntil(lambda: bool(_crosses(form)))
+    (remove,) = _crosses(form)
+    qtbot.mouseClick(remove, Qt.MouseButton.LeftButton)
+    assert _settings(window).electrical.voltages == ()
+
+
+def test_wear_is_told_and_a_new_bit_counts_from_nothing(window: Application, qtbot) -> None:
+    window.window.choose_step(2)
+    wear = window.design.pages.bits.wear
+    assert set(wear.buttons) == {"V-bit 0.1 mm 30°", "Drill 0.8 mm"}
+    qtbot.mouseClick(wear.buttons["V-bit 0.1 mm 30°"], Qt.MouseButton.LeftButton)
+    assert window.bridge.book is not None
+    assert window.bridge.book.read().of("V-bit 0.1 mm 30°").length == 0.0
+    assert window.bridge.book.read().of("Drill 0.8 mm").holes == 300
+
+
+def test_the_test_pattern_is_written_for_the_corner_chosen(
+    window: Application, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window.window.choose_step(2)
+    pattern = window.design.pages.coupon
+    folder = tmp_path / "pattern"
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(folder))
+    pattern.corner.setFocus()
+    qtbot.keyClick(pattern.corner, Qt.Key.Key_End)
+    assert pattern.corner.currentData() == Corner.UPPER_RIGHT
+    qtbot.mouseClick(pattern.write_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: (folder / "coupon.txt").is_file() and not window.bridge.busy, timeout=PATIENCE)
+    assert list(folder.glob("coupon-*.nc"))
