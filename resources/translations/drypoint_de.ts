@@ -953,6 +953,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/job/store.py"/>
+        <location filename="../../app/drypoint/session/actions/coupon.py"/>
         <location filename="../../app/drypoint/session/export.py"/>
         <source>Choose another folder.</source>
         <translation>Einen anderen Ordner wählen.</translation>
@@ -2808,6 +2809,11 @@
         <translation>Die Uhr ablesen, {upper} {came}, Zyklus {cycle}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/coupon.py"/>
+        <source>Read widths with a loupe; test with a meter which lines part the copper.</source>
+        <translation>Breiten mit der Lupe ablesen; mit dem Messgerät prüfen, welche Linien das Kupfer trennen.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/layers.py"/>
         <source>Reading the drill files</source>
         <translation>Die Bohrdateien werden gelesen</translation>
@@ -3783,6 +3789,7 @@
         <translation>Die Datei will eine andere einbinden ({command}).</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/coupon.py"/>
         <location filename="../../app/drypoint/session/export.py"/>
         <source>The files could not be written ({strerror}).</source>
         <translation>Die Dateien ließen sich nicht schreiben ({strerror}).</translation>
@@ -7233,6 +7240,11 @@
         <translation>Eine Messuhr auf dem Tisch gegen den Kopf. Die Achse fährt ihren Ort von beiden Seiten an; Sie tippen ein, was die Uhr zeigt. Nötig, wo keine Wand ist, und um das andere Verfahren zu prüfen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/pages.py"/>
+        <source>A drill may differ by</source>
+        <translation>Ein Bohrer darf abweichen um</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/desk.py"/>
         <source>A fault in Drypoint itself ended this. The machine was stopped; the job is safe.</source>
         <translation>Ein Fehler in Drypoint selbst hat dies beendet. Die Maschine wurde angehalten; der Auftrag ist sicher.</translation>
@@ -7251,6 +7263,11 @@
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>A machine on a serial port, or the bench: a simulated one.</source>
         <translation>Eine Maschine am seriellen Anschluss oder der Prüfstand: eine simulierte.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/wear.py"/>
+        <source>A new {bit} was put in</source>
+        <translation>Ein neues Werkzeug {bit} wurde eingesetzt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/pages.py"/>
@@ -7308,6 +7325,11 @@
         <translation>Pause hinzufügen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/voltages.py"/>
+        <source>Add a voltage</source>
+        <translation>Spannung hinzufügen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Add clamp</source>
         <translation>Spanner hinzufügen</translation>
@@ -7342,6 +7364,11 @@
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>All away</source>
         <translation>Alle weg</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
+        <source>An estimate by IPC-2221. For mains the safety standard of the device rules.</source>
+        <translation>Eine Schätzung nach IPC-2221. Für Netzspannung gilt die Sicherheitsnorm des Geräts.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
@@ -7744,6 +7771,11 @@
         <translation>Kupfer</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
+        <source>Copper in use</source>
+        <translation>Kupfer im Betrieb</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>Copper of the other side</source>
         <translation>Kupfer der anderen Seite</translation>
@@ -7762,6 +7794,11 @@
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
         <source>Copy the text</source>
         <translation>Den Text kopieren</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>Corner of the blank</source>
+        <translation>Ecke des Rohlings</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
@@ -7903,6 +7940,11 @@
         <location filename="../../app/drypoint/ui/machine_side/reference.py"/>
         <source>Drilled holes</source>
         <translation>Gebohrte Löcher</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/pages.py"/>
+        <source>Drilling</source>
+        <translation>Bohren</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/bits.py"/>
@@ -8095,6 +8137,7 @@
         <translation>Fokuslicht erlischt nach</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
         <location filename="../../app/drypoint/ui/design_side/paper.py"/>
         <source>Folder for the programs</source>
         <translation>Ordner für die Programme</translation>
@@ -8601,6 +8644,11 @@
         <translation>Linien</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>Lines in the waste that show how wide and how deep the V-bit really cuts.</source>
+        <translation>Linien im Abfall, die zeigen, wie breit und tief der Stichel wirklich schneidet.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>Link wires</source>
         <translation>Drahtbrücken</translation>
@@ -8610,6 +8658,11 @@
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <source>Look again</source>
         <translation>Noch einmal hinsehen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/wear.py"/>
+        <source>Look at it under a loupe; replace it if it leaves burrs.</source>
+        <translation>Mit der Lupe ansehen; ersetzen, wenn Grate bleiben.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/describe.py"/>
@@ -8671,6 +8724,11 @@
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <source>Measure the play of the axes, with guidance.</source>
         <translation>Das Spiel der Achsen messen, mit Anleitung.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/voltages.py"/>
+        <source>Measured against</source>
+        <translation>Gemessen gegen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
@@ -8765,6 +8823,11 @@
         <translation>Netz</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/voltages.py"/>
+        <source>Net that carries a voltage</source>
+        <translation>Netz, das eine Spannung führt</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/canvas/describe.py"/>
         <source>Net {name}</source>
         <translation>Netz {name}</translation>
@@ -8785,6 +8848,11 @@
         <location filename="../../app/drypoint/ui/pages/nets.py"/>
         <source>Nets by their reach</source>
         <translation>Netze nach ihrer Durchtrennung</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/wear.py"/>
+        <source>New bit</source>
+        <translation>Neues Werkzeug</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
@@ -8888,6 +8956,11 @@
         <translation>Noch nichts angetastet.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/voltages.py"/>
+        <source>No voltage is entered: clearances are not checked.</source>
+        <translation>Keine Spannung eingetragen: Abstände werden nicht geprüft.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/run.py"/>
         <source>None. Add one here, at the scrubber, or by the menu on the canvas.</source>
         <translation>Keine. Hier eine hinzufügen, am Schieber oder im Menü auf dem Bild.</translation>
@@ -8949,6 +9022,11 @@
         <location filename="../../app/drypoint/ui/pages/run.py"/>
         <source>Nothing to run yet.</source>
         <translation>Noch nichts zu fahren.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/wear.py"/>
+        <source>Nothing was cut at a machine yet. The bench wears no bits.</source>
+        <translation>An einer Maschine wurde noch nichts geschnitten. Der Prüfstand nutzt keine Werkzeuge ab.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
@@ -9106,6 +9184,11 @@
         <location filename="../../app/drypoint/ui/canvas/scrubber.py"/>
         <source>Pause here</source>
         <translation>Pause hier</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/pages.py"/>
+        <source>Pause to remove the dust</source>
+        <translation>Pause zum Entfernen des Staubs</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/run.py"/>
@@ -9347,6 +9430,11 @@
         <translation>Die Pause {where} entfernen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/voltages.py"/>
+        <source>Remove the voltage of {net}</source>
+        <translation>Spannung von {net} entfernen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Repeat of a touch</source>
         <translation>Wiederholung einer Antastung</translation>
@@ -9498,6 +9586,11 @@
         <translation>Einstellungen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/pages.py"/>
+        <source>Share of feed in small pads</source>
+        <translation>Anteil des Vorschubs in kleinen Pads</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <source>Sheet of copper</source>
         <translation>Kupferplatte</translation>
@@ -9577,6 +9670,11 @@
         <translation>10 % langsamer</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/pages.py"/>
+        <source>Small pad, up to</source>
+        <translation>Kleines Pad, bis</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/preparing.py"/>
         <source>Something went wrong</source>
         <translation>Etwas ging schief</translation>
@@ -9636,6 +9734,11 @@
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Spot</source>
         <translation>Brennfleck</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/pages.py"/>
+        <source>Spot marks before thin drills</source>
+        <translation>Anbohren vor dünnen Bohrern</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
@@ -9787,6 +9890,11 @@
         <location filename="../../app/drypoint/ui/forms/programs.py"/>
         <source>Taken for</source>
         <translation>Gehalten für</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>Test pattern</source>
+        <translation>Testmuster</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/request_bar.py"/>
@@ -9985,6 +10093,11 @@
         <translation>Die Oberfläche ist überholt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>The test pattern's program is written.</source>
+        <translation>Das Programm des Testmusters ist geschrieben.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
@@ -10005,6 +10118,11 @@
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
         <source>Thickness of the paper</source>
         <translation>Dicke des Papiers</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/pages.py"/>
+        <source>Thin from depth over diameter</source>
+        <translation>Dünn ab Tiefe durch Durchmesser</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/run.py"/>
@@ -10182,6 +10300,11 @@
         <translation>Das Antasten dauert etwa</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
+        <source>Traces may warm by</source>
+        <translation>Erwärmung der Leiterbahnen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/machine.py"/>
         <source>Travel {axis}</source>
         <translation>Verfahrweg {axis}</translation>
@@ -10262,6 +10385,21 @@
         <translation>Ansicht</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/voltages.py"/>
+        <source>Voltage</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
+        <source>Voltage and current</source>
+        <translation>Spannung und Strom</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
+        <source>Voltages</source>
+        <translation>Spannungen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
         <source>Wall</source>
         <translation>Wand</translation>
@@ -10275,6 +10413,11 @@
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
         <source>Was {names} touched instead?</source>
         <translation>Wurde stattdessen {names} angetastet?</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/pages/design.py"/>
+        <source>Wear</source>
+        <translation>Abnutzung</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/imports.py"/>
@@ -10379,6 +10522,11 @@
         <translation>Eine Tabelle schreiben …</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>Write its program…</source>
+        <translation>Sein Programm schreiben…</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/tables.py"/>
         <source>Write the heights to</source>
         <translation>Die Höhen schreiben nach</translation>
@@ -10461,6 +10609,11 @@
         <translation>danach</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/voltages.py"/>
+        <source>all other nets</source>
+        <translation>alle anderen Netze</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
         <source>an edge of the copper</source>
         <translation>einer Kante des Kupfers</translation>
@@ -10490,6 +10643,16 @@
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>at {x:.2f}, {y:.2f} mm</source>
         <translation>bei {x:.2f}, {y:.2f} mm</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
+        <source>bare</source>
+        <translation>blank</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
+        <source>bare, above 3050 m</source>
+        <translation>blank, über 3050 m</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/live.py"/>
@@ -10550,6 +10713,11 @@
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>closed</source>
         <translation>geschlossen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
+        <source>conformal coating</source>
+        <translation>Schutzlack</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
@@ -10714,6 +10882,16 @@
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>lower edge</source>
         <translation>unteren Kante</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>lower left</source>
+        <translation>unten links</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>lower right</source>
+        <translation>unten rechts</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/jog/position.py"/>
@@ -10929,6 +11107,11 @@
         <translation>ohne Maschine gesagt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
+        <source>solder mask</source>
+        <translation>Lötstopplack</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
         <source>spindle {percent} %</source>
         <translation>Spindel {percent} %</translation>
@@ -11027,6 +11210,16 @@
         <translation>oberen Kante</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>upper left</source>
+        <translation>oben links</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>upper right</source>
+        <translation>oben rechts</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>what touches</source>
         <translation>was antastet</translation>
@@ -11075,6 +11268,11 @@
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>{a} and {b} stay joined</source>
         <translation>{a} und {b} bleiben verbunden</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/wear.py"/>
+        <source>{bit} counts from nothing again.</source>
+        <translation>{bit} zählt wieder von null.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/proof.py"/>
@@ -11142,6 +11340,11 @@
         <translation>{lines} Zeilen, alle genommen; {time} auf dem Prüfstand, {expected} erwartet.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/wear.py"/>
+        <source>{metres:.1f} m cut, {holes} holes</source>
+        <translation>{metres:.1f} m geschnitten, {holes} Löcher</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
         <source>{names} was drilled in another clamping: between them stands the error of the fit then.</source>
         <translation>{names} wurde in einer anderen Aufspannung gebohrt: Dazwischen steht dann der Fehler der Einpassung.</translation>
@@ -11187,11 +11390,6 @@
         <translation>{nets} ist in Stücke zerbrochen</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/design_side/words.py"/>
-        <source>{nets} is thinned</source>
-        <translation>{nets} ist verdünnt</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/ui/canvas/canvas.py"/>
         <source>{nets} nets, {holes} holes; view: {view}</source>
         <translation>{nets} Netze, {holes} Löcher; Ansicht: {view}</translation>
@@ -11200,6 +11398,16 @@
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>{nets} stay joined</source>
         <translation>{nets} bleiben verbunden</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/words.py"/>
+        <source>{net} is thinned</source>
+        <translation>{net} ist verengt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/words.py"/>
+        <source>{net} is too close to {count} nets for its voltage</source>
+        <translation>{net} liegt für seine Spannung zu nah an {count} Netzen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/nets.py"/>
