@@ -21,6 +21,7 @@ def main() -> None:
     parser.add_argument("--scale", default="1", help="1 to 2")
     parser.add_argument("--only", default="", help="names that contain this")
     parser.add_argument("--scheme", default="both", choices=["light", "dark", "both"])
+    parser.add_argument("--language", default="en", choices=["en", "de"])
     wanted = parser.parse_args()
     os.environ["QT_SCALE_FACTOR"] = wanted.scale
     wanted.folder.mkdir(parents=True, exist_ok=True)
@@ -28,8 +29,11 @@ def main() -> None:
     from PySide6.QtWidgets import QApplication  # noqa: PLC0415 - the scale is set first
     from stage import Stage  # noqa: PLC0415
 
+    from drypoint.ui.language.speech import Language, Speech  # noqa: PLC0415
+
     width, height = (int(part) for part in wanted.size.split("x"))
     app = QApplication([])
+    Speech(app).speak(Language(wanted.language))
     schemes = {"light": [False], "dark": [True], "both": [False, True]}[wanted.scheme]
     for dark in schemes:
         stage = Stage(app, dark, width, height)

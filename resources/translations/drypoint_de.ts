@@ -1093,7 +1093,7 @@
         <location filename="../../app/drypoint/machine/procedures/contact.py"/>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Clip on the copper</source>
-        <translation>Klemme auf dem Kupfer</translation>
+        <translation>Klemme am Kupfer</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/explain.py"/>
@@ -2796,7 +2796,7 @@
         <location filename="../../app/drypoint/ui/canvas/describe.py"/>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>Reach</source>
-        <translation>Durchtrennung</translation>
+        <translation>Erreicht</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/gerber.py"/>
@@ -2877,7 +2877,7 @@
         <location filename="../../app/drypoint/session/sheet.py"/>
         <location filename="../../app/drypoint/ui/jog/reference.py"/>
         <source>Residual</source>
-        <translation>Restabweichung</translation>
+        <translation>Restfehler</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -6131,7 +6131,7 @@
     <message>
         <location filename="../../app/drypoint/passes/reach.py"/>
         <source>reach</source>
-        <translation>Durchtrennung</translation>
+        <translation>erreicht</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/passes/reach.py"/>
@@ -6162,7 +6162,7 @@
     <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>residual {residual:.2f} mm</source>
-        <translation>Restabweichung {residual:.2f} mm</translation>
+        <translation>Restfehler {residual:.2f} mm</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/rest.py"/>
@@ -7045,7 +7045,7 @@
     <message>
         <location filename="../../app/drypoint/ui/menus.py"/>
         <source>&amp;Fit</source>
-        <translation>&amp;Einpassen</translation>
+        <translation>&amp;Alles zeigen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/menus.py"/>
@@ -7110,7 +7110,7 @@
     <message>
         <location filename="../../app/drypoint/ui/menus.py"/>
         <source>&amp;Order</source>
-        <translation>&amp;Reihenfolge</translation>
+        <translation>&amp;Abfolge</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/menus.py"/>
@@ -7125,7 +7125,7 @@
     <message>
         <location filename="../../app/drypoint/ui/menus.py"/>
         <source>&amp;Reach</source>
-        <translation>Du&amp;rchtrennung</translation>
+        <translation>E&amp;rreicht</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/editing.py"/>
@@ -7217,7 +7217,7 @@
     <message>
         <location filename="../../app/drypoint/ui/design_side/view.py"/>
         <source>95 % of expected error</source>
-        <translation>95 % des erwarteten Fehlers</translation>
+        <translation>95 % des Fehlers</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/jog/reference.py"/>
@@ -7332,7 +7332,7 @@
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Add clamp</source>
-        <translation>Spanner hinzufügen</translation>
+        <translation>Neu</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/wizard/files.py"/>
@@ -7549,7 +7549,7 @@
         <location filename="../../app/drypoint/ui/design_side/pages.py"/>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
         <source>Blank and clamps</source>
-        <translation>Zuschnitt und Spanner</translation>
+        <translation>Zuschnitt, Spanner</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
@@ -7560,7 +7560,7 @@
     <message>
         <location filename="../../app/drypoint/ui/jog/reference.py"/>
         <source>Bring it near</source>
-        <translation>In die Nähe bringen</translation>
+        <translation>Annähern</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
@@ -7620,7 +7620,7 @@
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Centre the board on the blank</source>
-        <translation>Die Platine auf dem Zuschnitt zentrieren</translation>
+        <translation>Platine zentrieren</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/pages.py"/>
@@ -7672,12 +7672,12 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Clip held against the bit</source>
-        <translation>Klemme ans Werkzeug gehalten</translation>
+        <translation>Klemme am Werkzeug</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Clip off, bit in the air</source>
-        <translation>Klemme ab, Werkzeug in der Luft</translation>
+        <translation>Klemme ab, frei</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
@@ -7808,7 +7808,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>Cut again by hand</source>
-        <translation>Von Hand nachschneiden</translation>
+        <translation>Nachschneiden</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/proof.py"/>
@@ -8119,7 +8119,7 @@
     <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>Fit  0</source>
-        <translation>Einpassen  0</translation>
+        <translation>Alles 0</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/view.py"/>
@@ -8545,7 +8545,7 @@
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Keep away from clamps by</source>
-        <translation>Von Spannern wegbleiben um</translation>
+        <translation>Abstand zu Spannern</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
@@ -8575,7 +8575,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>Last stroke away</source>
-        <translation>Letzten Strich weg</translation>
+        <translation>Strich weg</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
@@ -8657,7 +8657,7 @@
         <location filename="../../app/drypoint/ui/forms/machine.py"/>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <source>Look again</source>
-        <translation>Noch einmal hinsehen</translation>
+        <translation>Noch einmal suchen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/wear.py"/>
@@ -8677,12 +8677,12 @@
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Lower left of the board, x</source>
-        <translation>Platine unten links, x</translation>
+        <translation>Platine links, x</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Lower left of the board, y</source>
-        <translation>Platine unten links, y</translation>
+        <translation>Platine vorn, y</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/live.py"/>
@@ -8737,8 +8737,8 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
-        <source>Mill the other side too: cut out only after turning over</source>
-        <translation>Auch die andere Seite fräsen: erst nach dem Wenden ausschneiden</translation>
+        <source>Mill both sides, outline last</source>
+        <translation>Beide Seiten fräsen, Umriss zuletzt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/surface.py"/>
@@ -8842,7 +8842,7 @@
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <location filename="../../app/drypoint/ui/wizard/files.py"/>
         <source>Nets are known from</source>
-        <translation>Netze sind bekannt aus</translation>
+        <translation>Netze bekannt aus</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/nets.py"/>
@@ -9031,7 +9031,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Now the input reads</source>
-        <translation>Jetzt zeigt der Eingang</translation>
+        <translation>Eingang jetzt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
@@ -9102,7 +9102,7 @@
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <location filename="../../app/drypoint/ui/canvas/scrubber.py"/>
         <source>Order</source>
-        <translation>Reihenfolge</translation>
+        <translation>Abfolge</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/scrubber.py"/>
@@ -9147,7 +9147,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>Paint on the board</source>
-        <translation>Auf die Platine malen</translation>
+        <translation>Malen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/request_bar.py"/>
@@ -9253,7 +9253,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Plan touches</source>
-        <translation>Antasten planen</translation>
+        <translation>Tastplan</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/pages.py"/>
@@ -9359,7 +9359,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Read a table…</source>
-        <translation>Eine Tabelle lesen …</translation>
+        <translation>Tabelle lesen …</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/request_bar.py"/>
@@ -9437,7 +9437,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Repeat of a touch</source>
-        <translation>Wiederholung einer Antastung</translation>
+        <translation>Wiederholung</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
@@ -9497,7 +9497,7 @@
     <message>
         <location filename="../../app/drypoint/ui/jog/reference.py"/>
         <source>Ring left, worst</source>
-        <translation>Restring, schlimmster</translation>
+        <translation>Kleinster Ring</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
@@ -9568,7 +9568,7 @@
     <message>
         <location filename="../../app/drypoint/ui/jog/position.py"/>
         <source>Set by hand wheel…</source>
-        <translation>Mit dem Handrad gesetzt …</translation>
+        <translation>Handrad …</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/jogging.py"/>
@@ -9613,7 +9613,7 @@
     <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>Show…</source>
-        <translation>Zeigen …</translation>
+        <translation>Zeige …</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
@@ -10287,7 +10287,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Touches left out</source>
-        <translation>Ausgelassene Antastungen</translation>
+        <translation>Ausgelassen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
@@ -10297,7 +10297,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Touching takes about</source>
-        <translation>Das Antasten dauert etwa</translation>
+        <translation>Dauert etwa</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
@@ -10514,12 +10514,12 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Worst spread on a groove</source>
-        <translation>Schlimmste Streuung auf einer Nut</translation>
+        <translation>Schlimmste auf Nuten</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Write a table…</source>
-        <translation>Eine Tabelle schreiben …</translation>
+        <translation>Tabelle schreiben …</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
@@ -10692,7 +10692,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>chance to be cut off</source>
-        <translation>Chance, getrennt zu sein</translation>
+        <translation>Chance getrennt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/programs.py"/>
@@ -10742,7 +10742,7 @@
     <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>cut in this pass</source>
-        <translation>in diesem Durchgang geschnitten</translation>
+        <translation>jetzt geschnitten</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
@@ -10775,7 +10775,7 @@
     <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>earlier pass</source>
-        <translation>früherer Durchgang</translation>
+        <translation>früher</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
@@ -10866,7 +10866,7 @@
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>left edge</source>
-        <translation>linken Kante</translation>
+        <translation>linke Kante</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
@@ -10881,7 +10881,7 @@
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>lower edge</source>
-        <translation>unteren Kante</translation>
+        <translation>untere Kante</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
@@ -10921,7 +10921,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <source>mm residual, {spare}</source>
-        <translation>mm Restabweichung, {spare}</translation>
+        <translation>mm Restfehler, {spare}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
@@ -11079,17 +11079,17 @@
         <location filename="../../app/drypoint/ui/design_side/view.py"/>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <source>residual</source>
-        <translation>Restabweichung</translation>
+        <translation>Restfehler</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
         <source>residual {r:.3f} mm, worst place ± {w:.3f} mm</source>
-        <translation>Restabweichung {r:.3f} mm, schlimmster Ort ± {w:.3f} mm</translation>
+        <translation>Restfehler {r:.3f} mm, schlimmster Ort ± {w:.3f} mm</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>right edge</source>
-        <translation>rechten Kante</translation>
+        <translation>rechte Kante</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
@@ -11119,7 +11119,7 @@
     <message>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
         <source>spread {mid:.0f}, worst {worst:.0f} µm</source>
-        <translation>Streuung {mid:.0f}, schlimmste {worst:.0f} µm</translation>
+        <translation>Streuung {mid:.0f}, max. {worst:.0f} µm</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
@@ -11207,7 +11207,7 @@
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>upper edge</source>
-        <translation>oberen Kante</translation>
+        <translation>obere Kante</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
@@ -11312,7 +11312,7 @@
     <message>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
         <source>{count} touches   {low:+.0f} … {high:+.0f} µm</source>
-        <translation>{count} Antastungen   {low:+.0f} … {high:+.0f} µm</translation>
+        <translation>{count} Punkte   {low:+.0f} … {high:+.0f} µm</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
@@ -11542,7 +11542,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>µm spread in the middle of all places</source>
-        <translation>µm Streuung in der Mitte aller Stellen</translation>
+        <translation>µm Streuung im Mittel aller Stellen</translation>
     </message>
 </context>
 </TS>

@@ -29,7 +29,7 @@ from drypoint.ui.theme.theme import Theme
 from drypoint.ui.traveller import NARROW, WIDE, Step, Traveller
 
 STEPS = 9
-PAGE, PAGE_WIDE, PAGE_LARGE = 300, 430, 360
+PAGE, PAGE_WIDE, PAGE_LARGE = 312, 430, 360
 RIGHT, RIGHT_LARGE = 388, 480
 LARGE, ONE_AREA, NARROW_TAG, OVER = 1900, 1360, 1345, 1240
 """Widths of the window at which the arrangement changes, px."""
@@ -239,8 +239,10 @@ class MainWindow(QMainWindow):
         self._between.setVisible(not one)
         self.jog.setMinimumHeight(0 if one else self.jog.wanted_height())
         self._right.setVisible(not (wide and width < LARGE))
-        right = RIGHT_LARGE if large else RIGHT
-        self._right.setMinimumWidth(RIGHT)
+        words = max(self._right.minimumSizeHint().width(), self.jog.wanted_width())
+        least = max(RIGHT, words)  # another language has longer ones
+        right = max(RIGHT_LARGE if large else RIGHT, least)
+        self._right.setMinimumWidth(least)
         page = PAGE_WIDE if wide else (PAGE_LARGE if large else PAGE)
         self.pages.setMinimumWidth(page if not large else min(page, PAGE_LARGE))
         self._set_over(width < OVER)

@@ -37,3 +37,7 @@ class JogPanel(QScrollArea):
     def wanted_height(self) -> int:
         """Height at which nothing needs to scroll, px."""
         return self._inner.minimumSizeHint().height()
+
+    def wanted_width(self) -> int:
+        """Width at which nothing is cut off, px."""
+        return self._inner.minimumSizeHint().width()

@@ -80,7 +80,7 @@ class BoardPage(Page):
         self.sides.chosen.connect(lambda number: self.side_changed.emit(list(Side)[number]))
         self.add(Setting(self.tr("Name of the job"), self.name_field))
         self.add(Setting(self.tr("Side being milled"), self.sides))
-        self.both = QCheckBox(self.tr("Mill the other side too: cut out only after turning over"))
+        self.both = QCheckBox(self.tr("Mill both sides, outline last"))
         self.both.clicked.connect(self.both_changed)
         self.add(self.both)
         self.section(self.tr("Files"))
