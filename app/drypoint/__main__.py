@@ -26,6 +26,7 @@ from drypoint.errors import DrypointError, StoreError
 from drypoint.progress import Cancelled, Progress
 from drypoint.session import commands
 from drypoint.session.actions.coupon import Corner
+from drypoint.session.actions.coupon_reading import coupon_job, readings
 from drypoint.session.report import report
 from drypoint.session.wear_book import usual_book
 
@@ -82,15 +83,27 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--to", required=True, type=Path, metavar="DIR")
     one = verbs.add_parser("show", help="all facts about a job")
     one.add_argument("job", type=Path)
-    one = verbs.add_parser("coupon", help="write the program of a test pattern for the V-bit")
+    one = verbs.add_parser(
+        "coupon", help="write the program of a test pattern for the V-bit, or say what was read from it"
+    )
     one.add_argument("job", type=Path)
-    one.add_argument("--to", required=True, type=Path, metavar="DIR")
+    one.add_argument("--to", type=Path, metavar="DIR", help="folder for the program")
     one.add_argument(
         "--corner",
         choices=[corner.value for corner in Corner],
         default=Corner.LOWER_LEFT.value,
         help="corner of the blank that it lies nearest to",
     )
+    for name, mark, what in (
+        ("width", "DEPTH=MM", "width read of the line at a depth"),
+        ("parted", "DEPTH", "depth of a square that the meter finds parted"),
+        ("joined", "DEPTH", "depth of a square that it finds joined"),
+        ("stands", "GAP", "planned width of a ridge that still stands"),
+        ("gone", "GAP", "planned width of a ridge that is gone"),
+    ):
+        kind = _reading if name == "width" else float
+        one.add_argument(f"--{name}", action="append", default=[], type=kind, metavar=mark, help=what)
+    one.add_argument("--use", action="store_true", help="use what was found from now on; it can be undone")
     one = verbs.add_parser("bits", help="what every bit has cut, over all jobs")
     one.add_argument("--renew", metavar="NAME", help="a new bit of that name was put in")
     one = verbs.add_parser("demo", help="the example board, from files to proven copper")
@@ -111,6 +124,14 @@ def _place(text: str) -> tuple[float, float, float]:
     if len(parts) not in (2, 3) or not all(map(math.isfinite, parts)):
         raise argparse.ArgumentTypeError(f"{text!r} is no place: give X,Y or X,Y,DEG")
     return parts[0], parts[1], parts[2] if len(parts) == 3 else 0.0
+
+
+def _reading(text: str) -> tuple[float, float]:
+    """Depth and width of a line, as they are written on the command line."""
+    depth, sign, width = text.partition("=")
+    if not sign:
+        raise argparse.ArgumentTypeError(f"{text!r} is no reading: give DEPTH=WIDTH, both in mm")
+    return float(depth), float(width)
 
 
 def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]] | None:
@@ -141,7 +162,8 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
     if verb == "show":
         return lambda told: commands.show_job(words.job, told)
     if verb == "coupon":
-        return lambda _told: commands.coupon_job(words.job, words.to, Corner(words.corner))
+        read = readings(words.width, words.parted, words.joined, words.stands, words.gone)
+        return lambda _told: coupon_job(words.job, words.to, Corner(words.corner), read, use=words.use)
     if verb == "bits":
         return lambda _told: commands.worn(usual_book(), renew=words.renew)
     if verb == "demo" and (words.headless or words.json or words.to):

@@ -1565,6 +1565,11 @@
         <translation>Engstellen, zu schmal zum Schneiden</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/coupon_reading.py"/>
+        <source>Give --to DIR, or readings such as --width 0.10=0.16 --joined 0.03 --parted 0.05.</source>
+        <translation>--to ORDNER angeben, oder Ablesungen wie --width 0.10=0.16 --joined 0.03 --parted 0.05.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/commands.py"/>
         <source>Give one place for each.</source>
         <translation>Für jede einen Ort angeben.</translation>
@@ -2335,6 +2340,11 @@
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>Narrowest copper that grooves may leave of a trace.</source>
         <translation>Schmalstes Kupfer, das Nuten von einer Leiterbahn übrig lassen dürfen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/actions/coupon_reading.py"/>
+        <source>Neither a folder for the program nor anything that was read.</source>
+        <translation>Weder ein Ordner für das Programm noch etwas Abgelesenes.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/export.py"/>
@@ -5708,6 +5718,7 @@
         <location filename="../../app/drypoint/bits/width_coupon.py"/>
         <location filename="../../app/drypoint/cuts/coupon.py"/>
         <location filename="../../app/drypoint/cuts/depth_coupon.py"/>
+        <location filename="../../app/drypoint/session/actions/coupon_reading.py"/>
         <source>coupon</source>
         <translation>Prüfstück</translation>
     </message>

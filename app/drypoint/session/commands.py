@@ -15,7 +15,6 @@ from drypoint.board.model import Side
 from drypoint.errors import InputError, PlanError, StoreError
 from drypoint.job.store import SUFFIX, Job
 from drypoint.progress import Progress
-from drypoint.session.actions.coupon import Corner, export_coupon
 from drypoint.session.export import export
 from drypoint.session.facts import prepared_facts, shown_facts
 from drypoint.session.legend_export import legend_notes
@@ -228,15 +227,6 @@ def export_job(
         ],
         "notes": list(notes),
     }
-
-
-def coupon_job(job: Path, folder: Path, corner: Corner) -> dict[str, Any]:
-    """Write the test pattern of a job's V-bit, in a corner of its blank."""
-    session = Session.open(job)
-    try:
-        return {"files": [str(path) for path in export_coupon(session, folder, corner)]}
-    finally:
-        session.close()
 
 
 def worn(book: WearBook, *, renew: str | None = None) -> dict[str, Any]:

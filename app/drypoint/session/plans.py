@@ -234,8 +234,11 @@ def taught(snap: Snapshot) -> Belief | None:
 
     Touching off anew scatters the depth, so its usual spread is kept beside the coupon's own.
     """
+    bit = snap.settings.bits.vbit
     for record in reversed(snap.records["coupon"]):
-        if record.data["bit"] == snap.settings.bits.vbit.name:
+        shape = [record.data.get(name, getattr(bit, name)) for name in ("tip", "runout", "angle")]
+        same = np.allclose(shape, [bit.tip, bit.runout, bit.angle], rtol=0.0, atol=1e-9)
+        if record.data["bit"] == bit.name and same:
             offset = float(record.data["offset"])
             spread = float(np.hypot(record.data["sigma"], OFFSET_SPREAD))
             return Belief(offset=offset, spread=spread, prior_offset=offset, prior_spread=spread)

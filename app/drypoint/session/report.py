@@ -19,7 +19,7 @@ def report(verb: str, found: Found) -> str:
         "show": _shown,
         "demo": _demo,
         "bits": _bits,
-        "coupon": lambda found: list(found["files"]),
+        "coupon": lambda found: [*found["files"], *found["facts"]],
     }
     return "\n".join(say[verb](found))
 

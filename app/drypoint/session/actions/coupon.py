@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
@@ -141,10 +142,17 @@ def read_coupon(
 
 
 def adopt(session: Session, found: Evaluation) -> None:
-    """Use the answer from now on: tip and run-out for widths and bite, the offset for depth and reach."""
-    bits = session.settings.bits
-    session.change(f"{found.bit.name} as its coupon says", bits=replace(bits, vbit=found.bit))
-    session.keep("coupon", {"bit": found.bit.name, "offset": found.offset, "sigma": found.sigma(2)})
+    """Use the answer from now on: tip and run-out for widths and bite, the offset for depth and reach.
+
+    The offset counts as long as the bit has the shape it was read with, so that undoing the change of
+    the bit takes it back too. The shape is rounded to 1 µm and 0.01°, as it can be typed.
+    """
+    bits, bit = session.settings.bits, found.bit
+    angle = math.radians(round(math.degrees(bit.angle), 2))
+    bit = replace(bit, tip=round(bit.tip, 3), runout=round(bit.runout, 3), angle=angle)
+    shape = {"tip": bit.tip, "runout": bit.runout, "angle": bit.angle}
+    session.keep("coupon", {"bit": bit.name, "offset": found.offset, "sigma": found.sigma(2), **shape})
+    session.change("V-bit as its coupon says", bits=replace(bits, vbit=bit))
 
 
 def _extent(coupon: Coupon) -> Geometry:
