@@ -87,7 +87,7 @@ def test_ways_to_cut_nets_and_brush(opened: Callable[[], Bystander], job: Path) 
     who.window.choose_step(5)
     page, canvas, planner = who.app.design.pages.passes, who.window.canvas.canvas, who.app.design.planner
     who.wait(lambda: planner.passes is not None and len(page.choice_buttons()) == 4)
-    assert [one.isChecked() for one in page.choice_buttons()] == [False, True, False, False]
+    assert [one.isChecked() for one in page.choice_buttons()] == [False, False, True, False]
 
     def deepest() -> float:
         return 0.0 if planner.passes is None else planner.passes.plan.next.deepest

@@ -154,7 +154,8 @@ def test_pictures_of_the_demo_agree_with_the_plan(planned: Session) -> None:
     touches = pictures.touches(snap, Progress())
     assert len(touches.planned) == snap.settings.surface.touches
     assert touches.heat is None
-    assert [hole.number for hole in pictures.fit(snap).holes] == [1, 2, 3, 4]
+    marks = {hole.name for hole in pictures.fit(snap).holes}
+    assert {"R1", "R2", "R3", "R4"} <= marks
 
 
 def test_recent_jobs_are_few_and_there(tmp_path: Path) -> None:

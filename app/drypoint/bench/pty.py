@@ -43,6 +43,7 @@ class BenchPty:
         self._stop_read, self._stop_write = os.pipe()
         bench.clock.pace = pace
         self._link = bench.connect()
+        self._open = True
         self._thread = threading.Thread(target=self._serve, name="bench-pty", daemon=True)
         self._thread.start()
 
@@ -54,7 +55,8 @@ class BenchPty:
 
     def close(self) -> None:
         """Stop serving; the port is gone for whoever has it open."""
-        if self._thread.is_alive():
+        if self._open:
+            self._open = False
             os.write(self._stop_write, b"x")
             self._thread.join()
             self._link.close()
@@ -66,9 +68,12 @@ class BenchPty:
             ready, _, _ = select.select([self._master, self._stop_read], [], [], _TURN)
             if self._stop_read in ready:
                 return
-            if self._master in ready:
-                self._link.write(os.read(self._master, 4096))
-            self._bench.clock.catch_up()
-            data = self._link.read(0.0)
+            try:
+                if self._master in ready:
+                    self._link.write(os.read(self._master, 4096))
+                self._bench.clock.catch_up()
+                data = self._link.read(0.0)
+            except MachineError:  # the bench was ended: as if the machine were switched off
+                return
             if data:
                 os.write(self._master, data)
