@@ -59,8 +59,10 @@ class Theme(QObject):
         if wanted is self.tokens and self._dressed:
             return
         self.tokens, self._dressed = wanted, True
+        self._app.setStyleSheet("")  # from none to another is several times quicker than from one to another
         self._app.setPalette(palette(self.tokens))
-        self._app.setFont(font(Text.BODY))
+        if self._app.font() != font(Text.BODY):  # else every widget would be told
+            self._app.setFont(font(Text.BODY))
         self._app.setStyleSheet(style_sheet(self.tokens))
         self.changed.emit()
 
