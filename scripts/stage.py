@@ -8,6 +8,7 @@ import numpy as np
 from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import QApplication, QWidget
 from sample import CLAMPS, HEIGHT, WIDTH, sample
+from sheets import legend_sheet, test_pattern
 
 from drypoint.board.model import Finding, LayerFile, Role
 from drypoint.ui.canvas.content import Clamp, Content, Spot, View
@@ -66,7 +67,8 @@ class Stage:
         self.window.canvas.canvas.setFocus()
 
     def scenes(self) -> list[str]:
-        return [*NAMES, "empty", "held", "needs-you", "order", *(f"wizard-{n}" for n in range(1, 7))]
+        extra = ("empty", "held", "needs-you", "order", "legend-sheet", "test-pattern")
+        return [*NAMES, *extra, *(f"wizard-{n}" for n in range(1, 7))]
 
     def close(self) -> None:
         self.window.close()
@@ -74,6 +76,13 @@ class Stage:
     def shoot(self, name: str) -> QPixmap:
         if name.startswith("wizard"):
             return self.wizard(int(name[-1]) - 1)
+        if name in ("legend-sheet", "test-pattern"):
+            sheet = (legend_sheet if name == "legend-sheet" else test_pattern)(self.window)
+            sheet.show()
+            self.settle()
+            picture = sheet.grab()
+            sheet.close()
+            return picture
         target: QWidget = self.window
         getattr(self, f"set_{name.replace('-', '_')}", lambda: None)()
         self.settle()

@@ -7387,6 +7387,11 @@
         <translation>Ein Inseltasten beweist es.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/imports.py"/>
         <source>Another copy of a board</source>
         <translation>Noch eine Kopie einer Platine</translation>
@@ -7410,6 +7415,11 @@
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
         <source>Arrow keys, Page Up, Page Down</source>
         <translation>Pfeiltasten, Bild auf, Bild ab</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>As many as you have; 0 is not read.</source>
+        <translation>So viele, wie Sie haben; 0 heißt nicht abgelesen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/menus.py"/>
@@ -7679,6 +7689,11 @@
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Clamps</source>
         <translation>Spanner</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Clear</source>
+        <translation>Leeren</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
@@ -8022,6 +8037,11 @@
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
         <source>Enter</source>
         <translation>Eingabe</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Enter what you read: a width or a test is enough to begin.</source>
+        <translation>Geben Sie ein, was Sie ablesen: Eine Breite oder eine Prüfung genügt für den Anfang.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/side.py"/>
@@ -8742,14 +8762,14 @@
         <translation>Gemessen gegen</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
-        <source>Mill the copper of the other side</source>
-        <translation>Das Kupfer der anderen Seite fräsen</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>Mill both sides, outline last</source>
         <translation>Beide Seiten fräsen, Umriss zuletzt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
+        <source>Mill the copper of the other side</source>
+        <translation>Das Kupfer der anderen Seite fräsen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/surface.py"/>
@@ -9486,6 +9506,11 @@
         <translation>Umkehrspanne und Wiederholpräzision von einer Seite (ISO 230-2)</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Ridges between two lines</source>
+        <translation>Stege zwischen zwei Linien</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
         <source>Right, X</source>
         <translation>Rechts, X</translation>
@@ -9525,6 +9550,11 @@
         <location filename="../../app/drypoint/ui/pages/run.py"/>
         <source>Run the exact lines of what comes next on the bench: do they go through, how long?</source>
         <translation>Genau die nächsten Zeilen auf dem Prüfstand fahren: Gehen sie durch, wie lange?</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Run-out</source>
+        <translation>Rundlauffehler</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/menus.py"/>
@@ -9757,6 +9787,11 @@
         <translation>Streuung</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Squares, tested with a meter</source>
+        <translation>Quadrate, mit dem Messgerät geprüft</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
         <source>Stale: {reason}</source>
         <translation>Überholt: {reason}</translation>
@@ -9904,8 +9939,14 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
         <source>Test pattern</source>
         <translation>Testmuster</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_reading.py"/>
+        <source>The V-bit is used as its test pattern says. It can be undone.</source>
+        <translation>Der V-Stichel wird so verwendet, wie sein Testmuster sagt. Das lässt sich rückgängig machen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/request_bar.py"/>
@@ -10109,6 +10150,7 @@
         <translation>Das Programm des Testmusters ist geschrieben.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_reading.py"/>
         <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
@@ -10154,6 +10196,16 @@
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>Times without touching the copper.</source>
         <translation>Versuche ohne Berührung des Kupfers.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Tip</source>
+        <translation>Spitze</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Tip and run-out together</source>
+        <translation>Spitze und Rundlauffehler zusammen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
@@ -10371,6 +10423,11 @@
         <translation>Entsperren</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Use from now on</source>
+        <translation>Ab jetzt verwenden</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
         <source>V-bit</source>
         <translation>V-Stichel</translation>
@@ -10457,6 +10514,11 @@
         <translation>Was für die Maschine gilt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>What it shows…</source>
+        <translation>Was es zeigt …</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
         <source>What the design consists of.</source>
         <translation>Woraus der Entwurf besteht.</translation>
@@ -10465,6 +10527,11 @@
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <source>What the fit says</source>
         <translation>Was die Einpassung sagt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>What the test pattern shows</source>
+        <translation>Was das Testmuster zeigt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/surface.py"/>
@@ -10516,6 +10583,21 @@
         <location filename="../../app/drypoint/ui/forms/bits.py"/>
         <source>Width of the tip</source>
         <translation>Breite der Spitze</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_picture.py"/>
+        <source>Width, mm</source>
+        <translation>Breite, mm</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_picture.py"/>
+        <source>Widths read against the answer</source>
+        <translation>Abgelesene Breiten neben der Antwort</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Widths, read with a loupe</source>
+        <translation>Breiten, mit der Lupe abgelesen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/messages.py"/>
@@ -10756,9 +10838,19 @@
         <translation>jetzt geschnitten</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>deeper than set</source>
+        <translation>tiefer als eingestellt</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>depth</source>
         <translation>Tiefe</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_picture.py"/>
+        <source>depth as set, mm; band: 95 %; dashed: as believed before</source>
+        <translation>eingestellte Tiefe, mm; Band: 95 %; gestrichelt: zuvor</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/parts/glyph.py"/>
@@ -10819,6 +10911,16 @@
         <translation>macht sich bereit</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>give or take {sigma:.0f} µm</source>
+        <translation>auf {sigma:.0f} µm genau</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>gone</source>
+        <translation>weg</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>groove</source>
         <translation>Nut</translation>
@@ -10869,6 +10971,7 @@
         <translation>ihre Attribute</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
         <source>joined</source>
@@ -11037,6 +11140,11 @@
         <translation>angemalt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>parted</source>
+        <translation>getrennt</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>pass {number}</source>
         <translation>Durchgang {number}</translation>
@@ -11118,6 +11226,11 @@
         <translation>ohne Maschine gesagt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>shallower than set</source>
+        <translation>flacher als eingestellt</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
         <source>solder mask</source>
         <translation>Lötstopplack</translation>
@@ -11142,6 +11255,11 @@
         <location filename="../../app/drypoint/ui/machine_side/reference.py"/>
         <source>standard deviation</source>
         <translation>Standardabweichung</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>stands</source>
+        <translation>steht</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
@@ -11179,6 +11297,11 @@
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>through</source>
         <translation>durch</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_picture.py"/>
+        <source>through from here</source>
+        <translation>ab hier durch</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/nets.py"/>
@@ -11476,6 +11599,16 @@
         <translation>{share:.1f} % erwartet nach Durchgang {number}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>{size:.2f} mm deep</source>
+        <translation>{size:.2f} mm tief</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>{size:.2f} mm wide as planned</source>
+        <translation>{size:.2f} mm breit geplant</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>{tabs} tabs, {depths} depths</source>
         <translation>{tabs} Stege, {depths} Tiefen</translation>
@@ -11534,6 +11667,11 @@
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>{t} was broken off</source>
         <translation>{t} wurde abgebrochen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>{was:.3f} mm before</source>
+        <translation>zuvor {was:.3f} mm</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/closing.py"/>

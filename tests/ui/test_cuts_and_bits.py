@@ -14,6 +14,7 @@ from drypoint.cuts.model import CutKind
 from drypoint.cuts.ratings import Surroundings
 from drypoint.session.actions.coupon import Corner
 from drypoint.session.commands import prepare
+from drypoint.session.plans import taught
 from drypoint.session.settings import Voltage
 from drypoint.session.wear_book import WearBook, Worked
 from drypoint.ui import app as app_module
@@ -158,3 +159,45 @@ def test_the_test_pattern_is_written_for_the_corner_chosen(
     qtbot.mouseClick(pattern.write_button, Qt.MouseButton.LeftButton)
     qtbot.waitUntil(lambda: (folder / "coupon.txt").is_file() and not window.bridge.busy, timeout=PATIENCE)
     assert list(folder.glob("coupon-*.nc"))
+
+
+def test_what_the_test_pattern_shows_is_entered_used_and_undone(window: Application, qtbot) -> None:
+    window.window.choose_step(2)
+    reading, before = window.design.pages.coupon_reading, _settings(window).bits.vbit
+    sheet = reading.sheet
+    qtbot.mouseClick(window.design.pages.coupon.read_button, Qt.MouseButton.LeftButton)
+    assert sheet.isVisible()
+    assert not sheet.use_button.isEnabled()
+    for depth, field in sheet.widths.items():
+        field.line_edit().selectAll()
+        qtbot.keyClicks(field.line_edit(), f"{before.width(depth) + 0.03:.3f}")
+        qtbot.keyClick(field.line_edit(), Qt.Key.Key_Return)
+    for depth, choice in sheet.squares.items():
+        qtbot.mouseClick(choice.buttons()[2 if depth >= 0.03 else 1], Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(sheet.ridges[0.3].buttons()[2], Qt.MouseButton.LeftButton)
+    assert sheet.read.squares[0.02] is False
+    assert sheet.read.squares[0.03] is True
+    assert sheet.read.ridges == {0.3: True}
+    assert len(sheet.read.widths) == 5
+    qtbot.waitUntil(lambda: sheet.use_button.isEnabled() and not window.bridge.busy, timeout=PATIENCE)
+    assert not sheet.picture.grab().isNull()
+    plain = window.design.planner.cuts
+    qtbot.mouseClick(sheet.use_button, Qt.MouseButton.LeftButton)
+    after = _settings(window).bits.vbit
+    assert after.tip + after.runout > before.tip + before.runout + 0.01
+    session = window.bridge.session
+    assert session is not None
+    belief = taught(session.snapshot)
+    assert belief is not None
+    assert 0.003 < belief.offset < 0.017
+    assert not sheet.read.any
+    assert not sheet.use_button.isEnabled()
+    qtbot.waitUntil(lambda: window.design.planner.cuts not in (None, plain), timeout=PATIENCE)
+    assert plain is not None
+    found = window.design.planner.cuts
+    assert found is not None
+    assert found.cuts.width > plain.cuts.width + 0.01
+    window.design.editing.undo()
+    assert _settings(window).bits.vbit == before
+    assert taught(session.snapshot) is None
+    sheet.close()

@@ -43,6 +43,8 @@ class CouponFiles(QObject):
         self.write_button = button(self.tr("Write its program…"))
         self.write_button.clicked.connect(self._ask_folder)
         page.add(self.write_button)
+        self.read_button = button(self.tr("What it shows…"))
+        page.add(self.read_button)
         bridge.computed.connect(self._computed)
         bridge.failed.connect(self._failed)
 

@@ -17,6 +17,7 @@ from drypoint.session.traveller import StepName
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.canvas.content import Spot
 from drypoint.ui.design_side.coupon import CouponFiles
+from drypoint.ui.design_side.coupon_reading import CouponReading
 from drypoint.ui.design_side.editing import Editing
 from drypoint.ui.design_side.electrical import Electrical
 from drypoint.ui.design_side.fields import Plain, PlainFields, explain
@@ -87,6 +88,8 @@ class DesignPages(QObject):
         self.electrical = Electrical(self.cuts, bridge, editing)
         self.wear = WearOfBits(self.bits, bridge, messages)
         self.coupon = CouponFiles(self.bits, bridge, messages)
+        self.coupon_reading = CouponReading(window, bridge, messages)
+        self.coupon.read_button.clicked.connect(self.coupon_reading.open)
         self.imports = Imports(self.blank, self.cuts, bridge, planner, editing, messages)
         for number, page in enumerate(self._pages.values()):
             window.set_page(number, page)

@@ -194,7 +194,7 @@ class LegendSheet(QDialog):
                 widget.deleteLater()
         rows = 1 + max(cell.row for cell in grid.cells)
         for cell in grid.cells:
-            each = button(f"{100 * cell.power:.0f} %  {1000 * cell.dwell:.0f} ms")
+            each = button(f"{100 * cell.power:.0f} %\n{1000 * cell.dwell:.0f} ms", "only-segment")
             each.setAccessibleName(
                 fill(
                     self.tr("{power:.0f} % for {dwell:.0f} ms"),
@@ -205,7 +205,7 @@ class LegendSheet(QDialog):
             each.setToolTip(each.accessibleName())
             each.setCheckable(True)
             each.setChecked((cell.power, cell.dwell) in kept)
-            each.setStyleSheet("padding: 2px; min-width: 40px")
+            each.setStyleSheet("padding: 2px; min-width: 40px; min-height: 34px")
             each.clicked.connect(lambda _=False, c=cell: self.best.emit(c.row, c.column))
             self._cells.addWidget(each, rows - 1 - cell.row, cell.column)
         self._grid.show()
