@@ -5653,6 +5653,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/grooves.py"/>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
         <source>bite</source>
         <translation>Einbiss</translation>
     </message>
@@ -5776,6 +5777,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/grooves.py"/>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
         <source>groove width</source>
         <translation>Nutbreite</translation>
     </message>
@@ -6120,6 +6122,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/reference/explain.py"/>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
         <source>play</source>
         <translation>Spiel</translation>
     </message>
@@ -6157,6 +6160,7 @@
     <message>
         <location filename="../../app/drypoint/reference/affine.py"/>
         <location filename="../../app/drypoint/reference/fit.py"/>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
         <source>reference holes</source>
         <translation>Bezugslöcher</translation>
     </message>
@@ -7354,12 +7358,12 @@
         <location filename="../../app/drypoint/ui/forms/boards.py"/>
         <location filename="../../app/drypoint/ui/wizard/files.py"/>
         <source>Add folder…</source>
-        <translation>Ordner hinzufügen …</translation>
+        <translation>Ordner dazu …</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/boards.py"/>
         <source>Add zip…</source>
-        <translation>Zip hinzufügen …</translation>
+        <translation>Zip dazu …</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/proof.py"/>
@@ -8310,6 +8314,11 @@
         <location filename="../../app/drypoint/ui/run_strip.py"/>
         <source>Held</source>
         <translation>Angehalten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/explain.py"/>
+        <source>Help: {setting}</source>
+        <translation>Hilfe: {setting}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
@@ -10738,6 +10747,11 @@
         <translation>bei {x:.2f}, {y:.2f} mm</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>backing</source>
+        <translation>Unterlage</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
         <source>bare</source>
         <translation>blank</translation>
@@ -10752,6 +10766,11 @@
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
         <source>bench</source>
         <translation>Prüfstand</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>board</source>
+        <translation>Platine</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
@@ -10793,6 +10812,16 @@
         <translation>ein Werkzeug wählen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>circle of the tip</source>
+        <translation>Kreis der Spitze</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>clamp</source>
+        <translation>Spanner</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/view.py"/>
         <source>clamped anew {time}</source>
         <translation>neu gespannt {time}</translation>
@@ -10811,6 +10840,11 @@
         <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
         <source>conformal coating</source>
         <translation>Schutzlack</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>copper left of the trace</source>
+        <translation>Kupfer, das bleibt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
@@ -10843,7 +10877,13 @@
         <translation>tiefer als eingestellt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>deepest</source>
+        <translation>tiefster Schnitt</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
         <source>depth</source>
         <translation>Tiefe</translation>
     </message>
@@ -10851,6 +10891,16 @@
         <location filename="../../app/drypoint/ui/design_side/coupon_picture.py"/>
         <source>depth as set, mm; band: 95 %; dashed: as believed before</source>
         <translation>eingestellte Tiefe, mm; Band: 95 %; gestrichelt: zuvor</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>depth asked for</source>
+        <translation>verlangte Tiefe</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>diameter</source>
+        <translation>Durchmesser</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/parts/glyph.py"/>
@@ -10901,6 +10951,16 @@
         <translation>erwartet; das Kabel ist die Grenze: So viele kurze Zeilen dauern länger als die Wege</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>gap</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>gap as designed</source>
+        <translation>Lücke im Entwurf</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
         <source>gap {gap:.2f} mm</source>
         <translation>Abstand {gap:.2f} mm</translation>
@@ -10916,6 +10976,11 @@
         <translation>auf {sigma:.0f} µm genau</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>given up below</source>
+        <translation>darunter aufgegeben</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
         <source>gone</source>
         <translation>weg</translation>
@@ -10929,6 +10994,11 @@
         <location filename="../../app/drypoint/ui/forms/programs.py"/>
         <source>grooves, in passes</source>
         <translation>Nuten, in Durchgängen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>height</source>
+        <translation>Höhe</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
@@ -10961,6 +11031,16 @@
         <translation>im Plan</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>included angle</source>
+        <translation>Spitzenwinkel</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>into the backing</source>
+        <translation>in die Unterlage</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
         <source>islands of the carved copper / nets of the design</source>
         <translation>Inseln des gefrästen Kupfers / Netze des Entwurfs</translation>
@@ -10978,6 +11058,16 @@
         <translation>verbunden</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>keep away</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>laminate</source>
+        <translation>Basismaterial</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>left edge</source>
         <translation>linke Kante</translation>
@@ -10986,6 +11076,16 @@
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>left in this piece, done about {t}</source>
         <translation>übrig in diesem Teil, fertig um etwa {t}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>lifted by</source>
+        <translation>angehoben um</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
@@ -11046,6 +11146,11 @@
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>name of the coating</source>
         <translation>Name der Beschichtung</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>nearer: one cut</source>
+        <translation>näher: ein Schnitt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
@@ -11128,6 +11233,11 @@
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>open</source>
         <translation>offen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>outline</source>
+        <translation>Umriss</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
@@ -11262,9 +11372,19 @@
         <translation>steht</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>starts above</source>
+        <translation>Beginn darüber</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>still to cut</source>
         <translation>noch zu schneiden</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>tab</source>
+        <translation>Steg</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
@@ -11285,6 +11405,11 @@
         <location filename="../../app/drypoint/ui/forms/programs.py"/>
         <source>the outline</source>
         <translation>Umriss</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>thickness</source>
+        <translation>Dicke</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
@@ -11317,6 +11442,11 @@
         <location filename="../../app/drypoint/ui/pages/nets.py"/>
         <source>through; least {least} at a spot</source>
         <translation>durch; am wenigsten {least} an einer Stelle</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>to be cut again</source>
+        <translation>wird nachgeschnitten</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/parts/glyph.py"/>
@@ -11354,6 +11484,11 @@
         <translation>oben rechts</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>waste</source>
+        <translation>Rand</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>what touches</source>
         <translation>was antastet</translation>
@@ -11362,6 +11497,11 @@
         <location filename="../../app/drypoint/ui/machine_side/remapping.py"/>
         <source>where it lay before re-mapping</source>
         <translation>wo sie vor dem Umrechnen lag</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>width of the tip</source>
+        <translation>Breite der Spitze</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/legend_side/legending.py"/>

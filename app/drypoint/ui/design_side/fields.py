@@ -7,13 +7,11 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from PySide6.QtCore import QObject
-from PySide6.QtWidgets import QWidget
 
-from drypoint.session.help import HELP
 from drypoint.session.settings import Settings
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.editing import Editing
-from drypoint.ui.language.words import told
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.page import Page
 
@@ -47,6 +45,7 @@ class PlainFields(QObject):
         self._bridge, self._editing = bridge, editing
         self._fields: list[tuple[Plain, NumberField]] = []
         page.section(title)
+        wide = any(len(plain.unit) > 3 for plain in fields)  # one column: the numbers end below each other
         for plain in fields:
             field = NumberField(
                 plain.label,
@@ -55,8 +54,8 @@ class PlainFields(QObject):
                 least=plain.least,
                 most=plain.most,
                 step=plain.step,
-                width=66 if len(plain.unit) > 3 else 74,
-                unit_width=56 if len(plain.unit) > 3 else 30,
+                width=66 if wide else 74,
+                unit_width=56 if wide else 30,
             )
             field.edited.connect(lambda value, plain=plain: self._change(plain, value))
             row = Setting(plain.label, field)
@@ -81,12 +80,3 @@ class PlainFields(QObject):
         whole = isinstance(getattr(before, plain.name), int)
         changed = replace(before, **{plain.name: round(value) if whole else value})
         self._editing.change(plain.label, **{plain.section: changed})
-
-
-def explain(row: QWidget, key: str) -> None:
-    """Put the help of a setting where the pointer and a screen reader find it."""
-    found = HELP.get(key)
-    if found is not None:
-        row.setToolTip(told(found.text))
-        for field in row.findChildren(NumberField):
-            field.line_edit().setAccessibleDescription(told(found.does))

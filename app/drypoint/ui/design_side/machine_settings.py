@@ -12,12 +12,13 @@ from drypoint.session.settings import Settings
 from drypoint.session.work import preset_of
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.editing import Editing
-from drypoint.ui.design_side.fields import Plain, PlainFields, explain
+from drypoint.ui.design_side.fields import Plain, PlainFields
 from drypoint.ui.design_side.help import Sheet
 from drypoint.ui.design_side.new_job import found_ports, machine_classes
 from drypoint.ui.design_side.translate import machine_settings, machine_values
 from drypoint.ui.forms.machine import MachineForm
 from drypoint.ui.forms.values import MachineValues
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.page import Page
 from drypoint.ui.window import MainWindow
 

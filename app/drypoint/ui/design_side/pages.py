@@ -20,7 +20,7 @@ from drypoint.ui.design_side.coupon import CouponFiles
 from drypoint.ui.design_side.coupon_reading import CouponReading
 from drypoint.ui.design_side.editing import Editing
 from drypoint.ui.design_side.electrical import Electrical
-from drypoint.ui.design_side.fields import Plain, PlainFields, explain
+from drypoint.ui.design_side.fields import Plain, PlainFields
 from drypoint.ui.design_side.imports import Imports
 from drypoint.ui.design_side.messages import Messages
 from drypoint.ui.design_side.planner import Planner
@@ -40,6 +40,7 @@ from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.pages.design import BitsPage, BlankPage, BoardPage, BoardPageValues, CutsPage, CutsPageValues
 from drypoint.ui.pages.measure import SurfacePage, SurfacePageValues
 from drypoint.ui.pages.passes import PassesPage
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.page import Page
 from drypoint.ui.window import MainWindow
 

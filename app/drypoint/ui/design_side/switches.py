@@ -8,11 +8,10 @@ from typing import Any
 
 from PySide6.QtCore import QObject
 
-from drypoint.session.help import HELP
 from drypoint.session.settings import Settings
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.editing import Editing
-from drypoint.ui.language.words import told
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import Setting
 from drypoint.ui.parts.page import Page
 from drypoint.ui.parts.switch import Switch
@@ -35,11 +34,8 @@ class PlainSwitches(QObject):
             switch.clicked.connect(
                 lambda on, section=section, name=name, label=label: self._change(section, name, label, on)
             )
-            found = HELP.get(f"{section}.{name}")
             row = Setting(label, switch)
-            if found is not None:
-                row.setToolTip(told(found.text))
-                switch.setAccessibleDescription(told(found.does))
+            explain(row, f"{section}.{name}")
             page.add(row)
             self._switches[section, name] = switch
 

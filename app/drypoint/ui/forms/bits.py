@@ -13,11 +13,23 @@ from drypoint.ui.forms.sketch import VBitSketch
 from drypoint.ui.forms.values import BitValues
 from drypoint.ui.language.words import local
 from drypoint.ui.parts.blocks import rule, words
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.theme.theme import Theme
 
 LARGEST_DRILL = 10.0
 """mm; what is larger is bored with the end mill."""
+
+EXPLAINED = {
+    "tip": "bits.vbit.tip",
+    "angle_deg": "bits.vbit.angle",
+    "feed": "bits.vbit.speeds.feed",
+    "plunge": "bits.vbit.speeds.plunge",
+    "spindle": "bits.vbit.speeds.spindle",
+    "mill": "bits.mill.diameter",
+    "mill_feed": "bits.mill.speeds.feed",
+}
+"""Where the help of each field is found."""
 
 
 class BitsForm(QWidget):
@@ -62,20 +74,27 @@ class BitsForm(QWidget):
         column.addWidget(words(self.tr("V-bit for grooves"), "section"))
         column.addWidget(self._sketch)
         for name in ("tip", "angle_deg", "feed", "plunge", "spindle"):
-            field = self._fields[name]
-            column.addWidget(Setting(field.accessibleName(), field))
+            column.addWidget(self._row(name))
         column.addWidget(rule())
         column.addWidget(words(self.tr("Outline and holes"), "section"))
         for name in ("mill", "mill_feed"):
-            field = self._fields[name]
-            column.addWidget(Setting(field.accessibleName(), field))
-        column.addWidget(Setting(self.tr("Drills at hand, mm"), self.drills))
+            column.addWidget(self._row(name))
+        drills = Setting(self.tr("Drills at hand, mm"), self.drills)
+        explain(drills, "bits.drills.diameter")
+        column.addWidget(drills)
         caution = self.tr(
             "Feeds and speeds are common practice for small engravers; "
             "the makers of bit and machine know better."
         )
         column.addWidget(words(caution, "caption", wrap=True))
         column.addStretch(1)
+
+    def _row(self, name: str) -> Setting:
+        """A field with its help."""
+        field = self._fields[name]
+        made = Setting(field.accessibleName(), field)
+        explain(made, EXPLAINED[name])
+        return made
 
     @property
     def values(self) -> BitValues:

@@ -12,6 +12,7 @@ from drypoint.ui.canvas.content import Box, Clamp
 from drypoint.ui.forms.values import BlankValues
 from drypoint.ui.language.words import fill, local
 from drypoint.ui.parts.blocks import Note, button, empty, rule, words
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import Choice, NumberField, Setting
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
@@ -27,6 +28,13 @@ def gap(first: Box, second: Box) -> float:
     dx = max(first[0] - second[2], second[0] - first[2], 0.0)
     dy = max(first[1] - second[3], second[1] - first[3], 0.0)
     return float((dx * dx + dy * dy) ** 0.5)
+
+
+def _row(label: str, field: QWidget, key: str) -> Setting:
+    """A row with its help."""
+    made = Setting(label, field)
+    explain(made, key)
+    return made
 
 
 class ClampRow(QFrame):
@@ -72,8 +80,8 @@ class BlankForm(QWidget):
         self._board = (0.0, 0.0)
         self._chosen: int | None = None
         size = {"unit": "mm", "least": 5.0, "most": 2000.0}
-        self.width_field = NumberField(self.tr("Width"), "", width=74, least=5.0, most=2000.0)
-        self.height_field = NumberField(self.tr("Height"), width=74, **size)  # type: ignore[arg-type]
+        self.width_field = NumberField(self.tr("Width"), "", width=66, least=5.0, most=2000.0, unit_width=0)
+        self.height_field = NumberField(self.tr("Height"), width=66, **size)  # type: ignore[arg-type]
         self.thickness = NumberField(self.tr("Thickness"), "mm", decimals=2, least=0.1, most=10.0)
         self.copper = Choice(self.tr("Copper"), 120)
         self.board_x = NumberField(self.tr("Lower left of the board, x"), "mm")
@@ -101,13 +109,13 @@ class BlankForm(QWidget):
         row.setSpacing(6)
         for each in (self.width_field, words("×", "unit"), self.height_field):
             row.addWidget(each)
-        column.addWidget(Setting(self.tr("Size"), size))
-        column.addWidget(Setting(self.tr("Thickness"), self.thickness))
+        column.addWidget(_row(self.tr("Size"), size, "blank.width"))
+        column.addWidget(_row(self.tr("Thickness"), self.thickness, "blank.thickness"))
         for copper in COPPERS:
             self.copper.addItem(self.tr("{thickness:.0f} µm").format(thickness=copper * 1e3), copper)
-        column.addWidget(Setting(self.tr("Copper"), self.copper))
-        column.addWidget(Setting(self.tr("Lower left of the board, x"), self.board_x))
-        column.addWidget(Setting(self.tr("Lower left of the board, y"), self.board_y))
+        column.addWidget(_row(self.tr("Copper"), self.copper, "blank.copper"))
+        column.addWidget(_row(self.tr("Lower left of the board, x"), self.board_x, "blank.board_x"))
+        column.addWidget(_row(self.tr("Lower left of the board, y"), self.board_y, "blank.board_y"))
         column.addWidget(self.centred)
         column.addWidget(rule())
         head = QHBoxLayout()
@@ -117,9 +125,9 @@ class BlankForm(QWidget):
         head.addWidget(self.add_clamp)
         column.addLayout(head)
         column.addLayout(self._rows)
-        column.addWidget(Setting(self.tr("Keep away from clamps by"), self.keep_away))
+        column.addWidget(_row(self.tr("Keep away from clamps by"), self.keep_away, "blank.clamp_margin"))
         column.addWidget(rule())
-        column.addWidget(Setting(self.tr("Backing board under the blank"), self.backing))
+        column.addWidget(_row(self.tr("Backing board under the blank"), self.backing, "blank.backing"))
         column.addSpacing(6)
         column.addWidget(self.note)
         column.addStretch(1)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 
 from drypoint.ui.forms.values import MachineValues
 from drypoint.ui.parts.blocks import Note, button, rule, words
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import Choice, NumberField, Setting
 from drypoint.ui.theme.theme import Theme
 
@@ -62,7 +63,9 @@ class MachineForm(QWidget):
         column.setSpacing(6)
         column.addWidget(words(self.tr("Connection"), "section"))
         for box, name in ((self.port, self.tr("Port")), (self.baud, self.tr("Baud"))):
-            column.addWidget(Setting(name, box))
+            row = Setting(name, box)
+            explain(row, "machine.port" if box is self.port else "machine.baud")
+            column.addWidget(row)
         for baud in BAUDS:
             self.baud.addItem(str(baud), baud)
         column.addWidget(Setting("", self.look_again))
@@ -71,9 +74,16 @@ class MachineForm(QWidget):
         column.addWidget(self._size_setting)
         self._size_setting.hide()
         for field in (*self._travel, *self._play):
-            column.addWidget(Setting(field.accessibleName(), field))
+            row = Setting(field.accessibleName(), field)
+            explain(row, "machine.travel" if field in self._travel else "machine.play")
+            column.addWidget(row)
         column.addWidget(rule())
-        for check in (self.contact, self.spindle, self.homing):
+        for check, name in (
+            (self.contact, "contact"),
+            (self.spindle, "spindle_switched"),
+            (self.homing, "homing"),
+        ):
+            explain(check, f"machine.{name}")
             column.addWidget(check)
         text = self.tr(
             "Stop in this program is no emergency stop. Keep the power switch within reach, wear eye "

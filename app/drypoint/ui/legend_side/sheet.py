@@ -11,10 +11,10 @@ from PySide6.QtWidgets import QCheckBox, QDialog, QGridLayout, QLineEdit, QVBoxL
 from drypoint.cuts.burn_grid import BurnGrid
 from drypoint.session.laser_safety import BARE
 from drypoint.session.settings import LaserSection
-from drypoint.ui.design_side.fields import explain
 from drypoint.ui.language.words import fill, told
 from drypoint.ui.menus import Commands, keep_run_keys
 from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.page import Page
 from drypoint.ui.parts.segments import Segments

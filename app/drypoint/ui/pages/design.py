@@ -15,6 +15,7 @@ from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.forms.wear import WearForm
 from drypoint.ui.language.words import fill, local
 from drypoint.ui.parts.blocks import Elided, Figure, Note, Row, button, empty, rule, words
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import Choice, NumberField, Setting
 from drypoint.ui.parts.page import Page
 from drypoint.ui.parts.segments import Segments
@@ -78,8 +79,8 @@ class BoardPage(Page):
         self.name_field.editingFinished.connect(lambda: self.name_changed.emit(self.name_field.text()))
         self.sides = Segments([self.tr("Top"), self.tr("Bottom")], self.tr("Side being milled"), chosen=1)
         self.sides.chosen.connect(lambda number: self.side_changed.emit(list(Side)[number]))
-        self.add(Setting(self.tr("Name of the job"), self.name_field))
-        self.add(Setting(self.tr("Side being milled"), self.sides))
+        explain(self.add(Setting(self.tr("Name of the job"), self.name_field)), "board.name")
+        explain(self.add(Setting(self.tr("Side being milled"), self.sides)), "board.side")
         self.both = QCheckBox(self.tr("Mill both sides, outline last"))
         self.both.clicked.connect(self.both_changed)
         self.add(self.both)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QVBoxLayout
 
 from drypoint.ui.language.words import local
 from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.parts.page import Page
@@ -79,9 +80,11 @@ class SurfacePage(Page):
         self.add(self._advice)
         self._add_circuit()
         self.section(self.tr("Touch plan"))
-        self.count = NumberField(self.tr("Touches"), "", decimals=0, least=6.0, most=400.0, step=4.0)
+        self.count = NumberField(
+            self.tr("Touches"), "", decimals=0, least=6.0, most=400.0, step=4.0, width=66, unit_width=56
+        )
         self.count.edited.connect(self.count_changed)
-        self.add(Setting(self.tr("Touches"), self.count))
+        explain(self.add(Setting(self.tr("Touches"), self.count)), "surface.touches")
         self._notes = QVBoxLayout()
         self._notes.setSpacing(8)
         self.body.addLayout(self._notes)

@@ -80,7 +80,7 @@ class NumberField(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(6)
         row.addWidget(self._line)
-        if unit:
+        if unit_width:
             label = QLabel(unit)
             label.setFixedWidth(unit_width)
             give_look(label, "unit")
@@ -192,6 +192,7 @@ class Setting(QWidget):
         self, label: str, field: QWidget, help_text: str = "", parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
+        self.title = label
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(8)
@@ -204,3 +205,10 @@ class Setting(QWidget):
         if help_text:
             self.setToolTip(told(help_text))
             field.setAccessibleDescription(told(help_text))
+
+    def end_with(self, widget: QWidget) -> None:
+        """One more small widget at the end of the row."""
+        row = self.layout()
+        if row is not None:
+            row.setSpacing(4)
+            row.addWidget(widget)

@@ -45,6 +45,8 @@ LOOKS = frozenset(
         "armed",
         "strip",
         "over",
+        "card",
+        "help",
     }
 )
 """Every value of the ``look`` property the sheet knows."""
@@ -98,6 +100,8 @@ QFrame[look="rule"] { background: $line; border: none; max-height: 1px; min-heig
 QFrame[look="note-plain"] { background: $soft; border: none; border-left: 3px solid $copper; }
 QFrame[look="note-caution"] { background: $caution_ground; border: none; border-left: 3px solid $caution; }
 QFrame[look="note-error"] { background: $error_ground; border: none; border-left: 3px solid $error; }
+QFrame[look="card"] { background: $panel; border: 1px solid $edge; border-radius: 5px; }
+QFrame[look="card"]:focus { border: 2px solid $copper; }
 QFrame[look="row"] { background: transparent; border: none; }
 QFrame[look="row-chosen"] { background: $soft; border: none; }
 
@@ -121,6 +125,10 @@ QPushButton[look="stop"]:focus { border: 2px solid $copper; }
 QPushButton[look="stop"]:pressed { background: $ink2; }
 QPushButton[look="axis"] { min-width: 38px; min-height: 38px; max-width: 38px; max-height: 38px; padding: 0; font-size: 18px; }
 QPushButton[look="axis"]:focus { padding: 0; min-width: 36px; min-height: 36px; max-width: 36px; max-height: 36px; }
+QPushButton[look="help"] { border: 1px solid transparent; background: transparent; color: $ink2;
+  padding: 0; min-height: 0; font-size: 13px; border-radius: 12px; }
+QPushButton[look="help"]:hover { border-color: $edge; }
+QPushButton[look="help"]:focus { border: 2px solid $copper; padding: 0; }
 QPushButton[look="flat"] { border: 1px solid transparent; background: transparent; color: $copper;
   padding: 2px 4px; min-height: 20px; font-size: 13px; text-align: left; }
 QPushButton[look="flat"]:hover { text-decoration: underline; }
