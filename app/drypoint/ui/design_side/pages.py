@@ -212,8 +212,7 @@ class DesignPages(QObject):
     # settings in
 
     def _settings(self) -> Settings | None:
-        session = self._bridge.session
-        return None if session is None else session.settings
+        return None if self._bridge.session is None else self._bridge.session.settings
 
     def _rename(self, name: str) -> None:
         settings = self._settings()
