@@ -6,6 +6,7 @@ depends on what else the machine does; ``tests/benchmarks/turns.py`` prints both
 
 from __future__ import annotations
 
+import gc
 from pathlib import Path
 
 import pytest
@@ -15,7 +16,7 @@ from walk import walk
 
 import drypoint.ui.app as app_module
 from drypoint.progress import Progress
-from drypoint.ui.app import Application
+from drypoint.ui.app import Application, undisturbed
 from drypoint.ui.design_side.new_job import make_plain
 from drypoint.ui.design_side.remember import Remembered
 from drypoint.ui.theme.theme import Theme
@@ -62,3 +63,24 @@ def test_no_turn_of_the_demo_computes_for_long(
     assert len(longest) > 15
     assert any(own > 0.0 for own in longest.values()), "nothing was watched"
     assert max(longest.values()) < BUSY, longest
+
+
+def test_what_is_loaded_is_not_searched_for_garbage_while_the_window_runs() -> None:
+    class Loop:
+        pass
+
+    def kept(kind: type) -> int:
+        return sum(type(each) is kind for each in gc.get_objects())
+
+    before = Loop()
+    before.itself = before
+    assert kept(Loop) == 1
+    with undisturbed():
+        assert kept(Loop) == 0
+        fresh = Loop()
+        fresh.itself = fresh
+        assert kept(Loop) == 1  # what is made later is
+    assert kept(Loop) == 2
+    del before, fresh
+    gc.collect()
+    assert kept(Loop) == 0
