@@ -7,6 +7,7 @@ depends on what else the machine does; ``tests/benchmarks/turns.py`` prints both
 from __future__ import annotations
 
 import gc
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -26,6 +27,8 @@ BUSY = 0.5
 """A turn that computes longer than this in the window's thread is a fault of the window, s: several times
 what the benchmark finds, so that a slow machine does not fail."""
 PATIENCE = 240_000
+DENSE = "gyw-electro"
+"""The board of the corpus to walk through: dense, yet planned in seconds; the benchmark takes larger ones."""
 
 
 def watched(application: Application, job: Path, qtbot) -> dict[str, float]:
@@ -45,24 +48,40 @@ def watched(application: Application, job: Path, qtbot) -> dict[str, float]:
     return longest
 
 
-def test_no_turn_of_the_demo_computes_for_long(
-    light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
+@pytest.fixture
+def walked(light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Callable[[Path], None]:
+    """Walks through the window with a board of these files, and judges the turns."""
     monkeypatch.setattr(app_module, "MACHINE_SIDE", "drypoint.ui.no_machine")
-    job = tmp_path / "demo.drypoint"
-    make_plain(job, EXAMPLE, Progress()).close()
-    application = Application(light, Remembered(tmp_path / "window.json"))
-    application.bridge.recovery = tmp_path / "recovery"
-    qtbot.addWidget(application.window)
-    application.window.show()
-    try:
-        longest = watched(application, job, qtbot)
-    finally:
-        application.window.close()
-        application.close()
-    assert len(longest) > 15
-    assert any(own > 0.0 for own in longest.values()), "nothing was watched"
-    assert max(longest.values()) < BUSY, longest
+
+    def walk_through(files: Path) -> None:
+        job = tmp_path / f"{files.name}.drypoint"
+        make_plain(job, files, Progress()).close()
+        application = Application(light, Remembered(tmp_path / "window.json"))
+        application.bridge.recovery = tmp_path / "recovery"
+        qtbot.addWidget(application.window)
+        application.window.show()
+        try:
+            longest = watched(application, job, qtbot)
+        finally:
+            application.window.close()
+            application.close()
+        assert len(longest) > 15
+        assert any(own > 0.0 for own in longest.values()), "nothing was watched"
+        assert max(longest.values()) < BUSY, longest
+
+    return walk_through
+
+
+def test_no_turn_of_the_demo_computes_for_long(walked: Callable[[Path], None]) -> None:
+    walked(EXAMPLE)
+
+
+@pytest.mark.corpus
+def test_no_turn_with_a_dense_board_computes_for_long(walked: Callable[[Path], None], corpus: Path) -> None:
+    files = corpus / DENSE
+    if not files.is_dir():
+        pytest.skip(f"{DENSE} is not among the boards")
+    walked(files)
 
 
 def test_what_is_loaded_is_not_searched_for_garbage_while_the_window_runs() -> None:
