@@ -826,6 +826,12 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/legend.py"/>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Burn grid</source>
+        <translation>Brennraster</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/legend.py"/>
         <source>Burn grid on {material}</source>
         <translation>Brennraster auf {material}</translation>
     </message>
@@ -1966,6 +1972,11 @@
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>It needs no trust in the touched heights, and takes several times as long.</source>
         <translation>Es braucht kein Vertrauen in die angetasteten Höhen und dauert ein Mehrfaches.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/legend.py"/>
+        <source>It needs {width:.0f} × {height:.0f} mm to the right of the spot and behind it.</source>
+        <translation>Es braucht {width:.0f} × {height:.0f} mm rechts vom Lichtpunkt und dahinter.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/gerber_format.py"/>
@@ -3433,6 +3444,11 @@
         <location filename="../../app/drypoint/board/panel.py"/>
         <source>The boards on a blank must all be milled from one side.</source>
         <translation>Die Platinen auf einem Zuschnitt müssen alle von einer Seite gefräst werden.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/legend.py"/>
+        <source>The burn grid would reach beyond the blank or over a clamp.</source>
+        <translation>Das Brennraster würde über den Zuschnitt hinaus oder auf einen Spanner reichen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/proof.py"/>
@@ -7603,11 +7619,6 @@
         <translation>Hier ein Raster brennen</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
-        <source>Burn grid</source>
-        <translation>Brennraster</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
         <source>By</source>
@@ -8643,6 +8654,7 @@
         <translation>Links, X</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Legend by laser</source>
         <translation>Beschriftung mit Laser</translation>
@@ -11088,6 +11100,7 @@
         <translation>angehoben um</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>line {n} of {all}</source>
         <translation>Zeile {n} von {all}</translation>

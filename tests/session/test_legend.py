@@ -25,7 +25,7 @@ from drypoint.session.legend import (
     spot_fit,
     with_best_cell,
 )
-from drypoint.session.settings import LaserSection
+from drypoint.session.settings import Clamp, LaserSection
 from drypoint.session.station import connect, make_bench
 
 SAFE = LaserSection(coating="black paint", declared_safe=True)
@@ -115,6 +115,20 @@ def test_the_legend_of_the_other_side_is_mirrored_by_the_fit_alone(ready):
 def test_power_is_scaled_to_what_the_controller_states(ready):
     program = burn_grid_program(ready.derived, ready.snapshot, plan_burn_grid(powers=(0.5,)), scale=255.0)
     assert set(program.beam.power) == {127.5}
+
+
+def test_a_burn_grid_beside_the_blank_or_on_a_clamp_is_refused(ready):
+    layout = ready.derived.layout(ready.snapshot)
+    x0, y0, x1, y1 = layout.blank.bounds
+    wide, high = plan_burn_grid().size
+    burn_grid_program(ready.derived, ready.snapshot, plan_burn_grid((x0 + 0.2, y1 - high - 0.2)))
+    for corner in ((x0 - 0.5, y0 + 1.0), (x1 - wide + 0.5, y0 + 1.0), (x0 + 1.0, y1 - high + 0.5)):
+        with pytest.raises(PlanError, match="beyond the blank"):
+            burn_grid_program(ready.derived, ready.snapshot, plan_burn_grid(corner))
+    held = replace(ready.settings.blank, clamps=(Clamp(4.0, 4.0, 6.0, 6.0),))
+    ready.change("A clamp", blank=held)
+    with pytest.raises(PlanError, match="clamp"):
+        burn_grid_program(ready.derived, ready.snapshot, plan_burn_grid((x0 + 1.0, y0 + 1.0)))
 
 
 def test_the_best_field_is_kept_with_the_material():

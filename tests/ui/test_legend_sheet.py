@@ -11,10 +11,13 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QPushButton
 
 from drypoint.bench.bench import Bench
+from drypoint.machine.controller import StreamEvent
 from drypoint.machine.operator import RequestKind
+from drypoint.progress import Progress
 from drypoint.session.laser_safety import EYES
 from drypoint.session.session import Session
 from drypoint.ui.canvas.content import Layer
+from drypoint.ui.legend_side.legending import telling
 
 sys.path.insert(0, str(Path(__file__).parent))
 from bystander import Bystander
@@ -120,6 +123,15 @@ def test_the_best_field_of_a_grid_is_kept_with_the_coating(ready: Bystander, ben
     assert sheet is not None
     ready.desk.operator.shown = 0.0
     ready.desk.bar.automatic.setChecked(True)
+    ready.click(sheet.burn_button)  # the spot is on the very corner of the blank
+    ready.rest()
+    assert not len(bench.burn.spots)
+    assert ready.desk.error is not None
+    assert "beyond the blank" in ready.desk.error.what
+    station = ready.desk.station
+    assert station is not None
+    ready.desk.start("place", lambda _: station.controller.set_work(x=1.0, y=1.0))
+    ready.rest()
     ready.click(sheet.burn_button)
     ready.rest()
     assert len({round(power, 3) for power in bench.burn.spots[:, 3].tolist()}) == 6
@@ -130,6 +142,19 @@ def test_the_best_field_of_a_grid_is_kept_with_the_coating(ready: Bystander, ben
     kept = ready.session.settings.laser
     assert (kept.power, kept.dwell) == (0.6, 0.01)
     assert [(one.name, one.power) for one in kept.materials] == [("black paint", 0.6)]
+
+
+def test_marking_tells_how_far_it_is_and_is_never_ended_from_there(ready: Bystander) -> None:
+    state = ready.desk.state
+    told: list[float] = []
+    progress = Progress(lambda share, _: told.append(share))
+    tell = telling(progress)
+    for executed in (0, 5, 20):
+        tell(StreamEvent(20, 20, executed, 20, state))
+    assert told == [0.0, 0.25, 1.0]
+    progress.cancel()
+    tell(StreamEvent(20, 20, 20, 20, state))
+    assert told == [0.0, 0.25, 1.0]
 
 
 def test_the_focus_light_goes_out_by_itself(ready: Bystander, bench: Bench) -> None:

@@ -5,6 +5,10 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
+import numpy as np
+import shapely
+from shapely import MultiPoint
+
 from drypoint.cuts.burn_grid import BurnGrid
 from drypoint.errors import PlanError
 from drypoint.geometry.rigid import Rigid
@@ -133,9 +137,11 @@ def burn_grid_program(
     Raises
     ------
     PlanError
-        The material is not acknowledged, or the board's place is not known.
+        The material is not acknowledged, the board's place is not known, or the grid would lie beside
+        the blank or on a clamp.
     """
     material = require_material(snap.settings.laser)
+    _require_on_blank(derived, snap, grid)
     return pulse_program(
         grid.rows,
         spot_fit(derived, snap),
@@ -145,6 +151,31 @@ def burn_grid_program(
         name="40-burn-grid",
         title=say("Burn grid on {material}", material=material),
     )
+
+
+def _require_on_blank(derived: Derived, snap: Snapshot, grid: BurnGrid) -> None:
+    """A beam beside the blank burns the bed, on a clamp it comes back.
+
+    Clamps are known for the first clamping only.
+
+    Raises
+    ------
+    PlanError
+        If a pulse would fall there.
+    """
+    layout = derived.layout(snap)
+    room = layout.workable if snap.setup == 1 else layout.blank
+    pulses = MultiPoint(np.vstack(grid.rows))
+    if not shapely.covers(room, shapely.buffer(pulses, snap.settings.laser.spot)):
+        raise PlanError(
+            "The burn grid would reach beyond the blank or over a clamp.",
+            "Burn grid",
+            say(
+                "It needs {width:.0f} × {height:.0f} mm to the right of the spot and behind it.",
+                width=math.ceil(grid.size[0]),
+                height=math.ceil(grid.size[1]),
+            ),
+        )
 
 
 def with_best_cell(chosen: LaserSection, grid: BurnGrid, row: int, column: int) -> LaserSection:

@@ -12,6 +12,7 @@ from drypoint.cuts.burn_grid import BurnGrid, plan_burn_grid
 from drypoint.cuts.legend import Legend
 from drypoint.errors import DrypointError, PlanError
 from drypoint.job.journal import unfinished
+from drypoint.machine.controller import StreamEvent
 from drypoint.machine.procedures.running import RunResult
 from drypoint.progress import Progress
 from drypoint.session.actions import mark
@@ -31,9 +32,10 @@ from drypoint.ui.canvas.content import Layer
 from drypoint.ui.language.words import fill, told
 from drypoint.ui.legend_side.sheet import LegendFacts, LegendSheet
 from drypoint.ui.machine_side.desk import Desk
+from drypoint.wording import say
 
 MARKING = "legend"
-"""Name of the procedures with laser light, and of what is computed for the sheet."""
+"""Name of what is computed for the sheet."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -108,20 +110,20 @@ class Legending(QObject):
         def work(session: Session, station: Station, told_: Progress) -> RunResult:
             program = _program(session, station, told_.part(0.0, 0.1))
             run = mark.take_up if again else mark.mark
-            return run(session, station, program)
+            return run(session, station, program, on_event=telling(told_))
 
         self._do(work, self.tr("The legend is marked."))
 
     def burn(self) -> None:
         """A burn grid from where the spot stands now."""
 
-        def work(session: Session, station: Station, _told: Progress) -> RunResult:
+        def work(session: Session, station: Station, told_: Progress) -> RunResult:
             snap = session.snapshot
             x, y, _ = station.controller.place()
             at = spot_fit(session.derived, snap).inverse().apply([(x, y)])[0]
             grid = plan_burn_grid((float(at[0]), float(at[1])), pitch=snap.settings.laser.pitch)
             program = burn_grid_program(session.derived, snap, grid, scale=mark.full_power(station))
-            return mark.mark(session, station, program)
+            return mark.mark(session, station, program, on_event=telling(told_))
 
         self._do(work, self.tr("The grid is burnt: choose the field that looks best."), self._show_grid)
 
@@ -143,7 +145,9 @@ class Legending(QObject):
             if then is not None:
                 then()
 
-        self._desk.with_station(MARKING, lambda station, told_: work(session, station, told_), done)
+        self._desk.with_station(
+            self.tr("Legend by laser"), lambda station, told_: work(session, station, told_), done
+        )
 
     def _show_grid(self) -> None:
         session = self._desk.bridge.session
@@ -211,6 +215,17 @@ class Legending(QObject):
             connected = self._desk.station is not None and not self._desk.busy
             record = unfinished(session.job)
             self.sheet.show_usable(connected, self._ready, record is not None and record.laser)
+
+
+def telling(progress: Progress) -> Callable[[StreamEvent], None]:
+    """Tells how many of the lines are proven executed; called on the machine's thread."""
+
+    def tell(event: StreamEvent) -> None:
+        if event.total and not progress.cancelled:  # a run is ended by stopping it, never from here
+            done = say("line {n} of {all}", n=event.executed, all=event.total)
+            progress.step(event.executed / event.total, done)
+
+    return tell
 
 
 def _program(session: Session, station: Station, progress: Progress) -> Any:
