@@ -7659,7 +7659,6 @@
         <translation>Platine zentrieren</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/design_side/pages.py"/>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>Change files…</source>
         <translation>Dateien ändern …</translation>
@@ -7693,6 +7692,11 @@
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Clamp {number} is {far:.1f} mm from the outline</source>
         <translation>Spanner {number} ist {far:.1f} mm vom Umriss entfernt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/clamps.py"/>
+        <source>Clamp {number}, {where}, {size}</source>
+        <translation>Spanner {number}, {where}, {size}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
@@ -8312,6 +8316,11 @@
         <translation>Höhe des Werkzeugs</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/clamps.py"/>
+        <source>Height of the clamp</source>
+        <translation>Höhe des Spanners</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
         <source>Height of the copper</source>
         <translation>Höhe des Kupfers</translation>
@@ -8639,6 +8648,11 @@
         <translation>{name} auslassen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/clamps.py"/>
+        <source>Left edge of the clamp</source>
+        <translation>Linke Kante des Spanners</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
         <source>Left free for pads and holes</source>
         <translation>Für Pads und Löcher ausgelassen</translation>
@@ -8725,6 +8739,16 @@
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>Loops</source>
         <translation>Schleifen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/clamps.py"/>
+        <source>Lower edge of the clamp</source>
+        <translation>Untere Kante des Spanners</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/clamps.py"/>
+        <source>Lower left</source>
+        <translation>Unten links</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
@@ -8917,7 +8941,7 @@
         <translation>Neuer Auftrag und Öffnen sind im Menü Datei.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/design_side/pages.py"/>
+        <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>New job…</source>
         <translation>Neuer Auftrag …</translation>
     </message>
@@ -9702,6 +9726,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
+        <location filename="../../app/drypoint/ui/forms/clamps.py"/>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>Size</source>
         <translation>Größe</translation>
@@ -10599,6 +10624,11 @@
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Width</source>
         <translation>Breite</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/clamps.py"/>
+        <source>Width of the clamp</source>
+        <translation>Breite des Spanners</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/bits.py"/>

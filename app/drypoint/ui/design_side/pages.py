@@ -327,8 +327,7 @@ class DesignPages(QObject):
         nets = () if planner.board is None else tuple(planner.board.board.nets)
         self.electrical.show(Settings() if session is None else session.settings, nets)
         self.wear.show()
-        new, other = self.tr("New job…"), self.tr("Change files…")
-        self.board.change_button.setText(new if session is None else other)
+        self.board.show_whether_new(session is None)
         if self._is_new("board", planner.board):
             board = planner.board
             self.board.show_board(BoardPageValues() if board is None else board_page(board.board))
@@ -346,10 +345,7 @@ class DesignPages(QObject):
             self.passes.show_passes(passes_page(planner.passes, touched, self._settings()))
         for step, page in self._pages.items():
             error = planner.errors.get(step)
-            if error is None:
-                page.show_trouble("")
-            else:
-                page.show_trouble(error.what, place_and_hint(error))
+            page.show_trouble(*(("",) if error is None else (error.what, place_and_hint(error))))
 
     def _plan_pass(self) -> None:
         """Plan the next pass, or say what must come first."""

@@ -4,17 +4,16 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QMouseEvent
-from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QVBoxLayout, QWidget
 
 from drypoint.ui.canvas.content import Box, Clamp
+from drypoint.ui.forms.clamps import ClampFields, ClampRow, neighbour
 from drypoint.ui.forms.values import BlankValues
-from drypoint.ui.language.words import fill, local
+from drypoint.ui.language.words import fill
 from drypoint.ui.parts.blocks import Note, button, empty, rule, words
 from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import Choice, NumberField, Setting
-from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
 
 COPPERS = (0.018, 0.035, 0.070)
@@ -35,30 +34,6 @@ def _row(label: str, field: QWidget, key: str) -> Setting:
     made = Setting(label, field)
     explain(made, key)
     return made
-
-
-class ClampRow(QFrame):
-    """One clamp of the list."""
-
-    chosen = Signal(int)
-
-    def __init__(self, clamp: Clamp, where: str, chosen: bool) -> None:
-        super().__init__()
-        self._number = clamp.number
-        give_look(self, "row-chosen" if chosen else "row")
-        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(8, 6, 8, 6)
-        row.addWidget(words(str(clamp.number), "value"))
-        row.addSpacing(6)
-        row.addWidget(words(where, "quiet"))
-        row.addStretch(1)
-        x0, y0, x1, y1 = clamp.box
-        row.addWidget(words(local(f"{x1 - x0:.1f} × {y1 - y0:.1f} mm"), "value"))
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        self.chosen.emit(self._number)
-        event.accept()
 
 
 class BlankForm(QWidget):
@@ -91,6 +66,7 @@ class BlankForm(QWidget):
         self.remove_clamp = button(self.tr("Remove"))
         self.keep_away = NumberField(self.tr("Keep away from clamps by"), "mm", least=0.0, most=50.0)
         self.backing = NumberField(self.tr("Backing board under the blank"), "mm", least=0.0, most=60.0)
+        self.clamp_fields = ClampFields()
         self._rows = QVBoxLayout()
         self._rows.setSpacing(0)
         self.note = Note("caution", "")
@@ -125,6 +101,7 @@ class BlankForm(QWidget):
         head.addWidget(self.add_clamp)
         column.addLayout(head)
         column.addLayout(self._rows)
+        column.addWidget(self.clamp_fields)
         column.addWidget(_row(self.tr("Keep away from clamps by"), self.keep_away, "blank.clamp_margin"))
         column.addWidget(rule())
         column.addWidget(_row(self.tr("Backing board under the blank"), self.backing, "blank.backing"))
@@ -147,6 +124,7 @@ class BlankForm(QWidget):
         self.centred.clicked.connect(lambda on: self._change(centred=on))
         self.add_clamp.clicked.connect(self._add)
         self.remove_clamp.clicked.connect(self._remove)
+        self.clamp_fields.edited.connect(self._place_clamp)
         self.note.hint_clicked.connect(self._mend)
 
     @property
@@ -262,15 +240,39 @@ class BlankForm(QWidget):
         }
         return min(away, key=lambda name: away[name])
 
+    def _place_clamp(self, box: Box) -> None:
+        clamps = self._values.clamps
+        self._change(clamps=tuple(replace(c, box=box) if c.number == self._chosen else c for c in clamps))
+
     def _list_clamps(self) -> None:
+        had = self._row_with_focus()
         empty(self._rows)
+        chosen = None
         for clamp in self._values.clamps:
             row = ClampRow(clamp, self._where(clamp), clamp.number == self._chosen)
             row.chosen.connect(self._row_chosen)
+            row.walked.connect(lambda n, step: self._row_chosen(neighbour(self._values.clamps, n, step)))
+            row.removed.connect(self._remove_row)
             self._rows.addWidget(row)
+            if clamp.number == self._chosen:
+                chosen = clamp
+                if had:
+                    row.show()
+                    row.setFocus()
         if not self._values.clamps:
             self._rows.addWidget(words(self.tr("No clamps yet."), "quiet"))
-        self.remove_clamp.setEnabled(self._chosen is not None)
+        self.remove_clamp.setEnabled(chosen is not None)
+        self.clamp_fields.setVisible(chosen is not None)
+        if chosen is not None:
+            self.clamp_fields.show_box(chosen.box)
+
+    def _row_with_focus(self) -> bool:
+        return any(row.hasFocus() for row in self.findChildren(ClampRow))
+
+    def _remove_row(self, number: int) -> None:
+        self._chosen = number
+        self._remove()
+        self.add_clamp.setFocus()
 
     def _row_chosen(self, number: int) -> None:
         self.choose_clamp(number)

@@ -111,6 +111,10 @@ class BoardPage(Page):
             note.where_clicked.connect(lambda f=finding: self.finding_chosen.emit(f))
             self._notes.addWidget(note)
 
+    def show_whether_new(self, new: bool) -> None:
+        """Without a job the button begins one."""
+        self.change_button.setText(self.tr("New job…") if new else self.tr("Change files…"))
+
     def show_settings(self, name: str, side: Side) -> None:
         """Name and side as they are set; no signal."""
         if not self.name_field.isModified() or not self.name_field.hasFocus():
