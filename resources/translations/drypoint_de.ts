@@ -2104,6 +2104,21 @@
         <translation>Beschriftung</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/beside.py"/>
+        <source>Legend by laser: marked</source>
+        <translation>Beschriftung: markiert</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/beside.py"/>
+        <source>Legend by laser: other side</source>
+        <translation>Beschriftung: andere Seite</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/beside.py"/>
+        <source>Legend by laser: to do</source>
+        <translation>Beschriftung: offen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/legend.py"/>
         <source>Legend on {material}</source>
         <translation>Beschriftung auf {material}</translation>
@@ -2943,6 +2958,16 @@
         <location filename="../../app/drypoint/session/actions/turn.py"/>
         <source>Second side</source>
         <translation>Zweite Seite</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/beside.py"/>
+        <source>Second side: looks up now</source>
+        <translation>Zweite Seite: liegt jetzt oben</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/beside.py"/>
+        <source>Second side: to do</source>
+        <translation>Zweite Seite: offen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject
 
+from drypoint.session.beside import beside
 from drypoint.session.derive import Peek
 from drypoint.session.doubts import suspects
 from drypoint.session.traveller import Line, StepState, traveller
@@ -21,7 +22,7 @@ from drypoint.ui.design_side.repainting import Repainting
 from drypoint.ui.design_side.tables import HeightTables
 from drypoint.ui.design_side.view import BOARD, CUTS, PASSES, SURFACE, DesignView
 from drypoint.ui.design_side.words import side_of
-from drypoint.ui.language.words import local
+from drypoint.ui.language.words import local, told
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.traveller import Step
 from drypoint.ui.window import MainWindow
@@ -75,7 +76,9 @@ class DesignSide(QObject):
         fact = side_of(settings.board.side)
         if board is not None:
             fact += local(f", {board.board.width:.4g} × {board.board.height:.4g} mm")
-        foot = self.tr("Every change is saved at once and can be undone.")
+        more = beside(session.snapshot, session.derived.peek(session.snapshot).board)
+        saved = self.tr("Every change is saved at once and can be undone.")
+        foot = "\n".join(told(line) for line in more) or saved
         tag.show_job(settings.board.name or session.job.path.stem, fact, foot)
         tag.show_steps(
             [
