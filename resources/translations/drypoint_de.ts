@@ -517,6 +517,11 @@
         <translation>Die Datei des Umrisses hinzufügen oder diesen behalten.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>All, root mean square</source>
+        <translation>Alle, quadratisches Mittel</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/legend.py"/>
         <source>Allow a smaller clearance.</source>
         <translation>Einen kleineren Abstand erlauben.</translation>
@@ -663,6 +668,17 @@
         <translation>Bd</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/sheet.py"/>
+        <location filename="../../app/drypoint/ui/design_side/help.py"/>
+        <source>Before anything turns</source>
+        <translation>Bevor sich etwas dreht</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/sheet.py"/>
+        <source>Before laser light</source>
+        <translation>Vor dem Laserlicht</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
         <source>Believing it too good promises a better place than the legend gets.</source>
         <translation>Ihm zu viel zu glauben verspricht einen besseren Ort, als die Beschriftung bekommt.</translation>
@@ -671,6 +687,13 @@
         <location filename="../../app/drypoint/session/actions/play.py"/>
         <source>Beside a wall of copper, {upper}</source>
         <translation>Neben einer Wand aus Kupfer, {upper}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/sheet.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
+        <source>Bit</source>
+        <translation>Werkzeug</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/contact.py"/>
@@ -683,6 +706,7 @@
         <translation>Werkzeuge sind scharf; Handschuhe tragen oder einen Halter benutzen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/session/layout.py"/>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <location filename="../../app/drypoint/ui/menus.py"/>
@@ -698,6 +722,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/derive.py"/>
+        <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/ui/canvas/canvas.py"/>
         <location filename="../../app/drypoint/ui/machine_side/remapping.py"/>
         <location filename="../../app/drypoint/ui/menus.py"/>
@@ -752,6 +777,11 @@
         <location filename="../../app/drypoint/board/panel.py"/>
         <source>Boards {a} and {b} touch.</source>
         <translation>Platinen {a} und {b} berühren sich.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <source>Bored holes</source>
+        <translation>Gefräste Löcher</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
@@ -1071,6 +1101,13 @@
         <translation>Neu gespannt um {time}: {note}.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
+        <location filename="../../app/drypoint/ui/forms/blank.py"/>
+        <source>Clamps</source>
+        <translation>Spanner</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/procedures/touching.py"/>
         <source>Clean the copper and the bit there, see that the board lies firmly, then set zero again.</source>
         <translation>Kupfer und Werkzeug dort säubern, nachsehen, ob die Platine fest liegt, dann Null neu setzen.</translation>
@@ -1084,6 +1121,11 @@
         <location filename="../../app/drypoint/machine/procedures/play.py"/>
         <source>Clean wall and bit; look at clip and wire. A chip may hang between them.</source>
         <translation>Wand und Werkzeug säubern; Klemme und Draht ansehen. Dazwischen kann ein Span hängen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <source>Clearing</source>
+        <translation>Ausräumen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/contact.py"/>
@@ -1410,6 +1452,11 @@
         <translation>Der Vorschub ist auf {feed_max:.0f} mm/min begrenzt: Die Späne sind dünner als verlangt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/sheet.py"/>
+        <source>Feed mm/min</source>
+        <translation>Vorschub mm/min</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/legend.py"/>
         <source>Fills of the legend</source>
         <translation>Füllungen der Beschriftung</translation>
@@ -1591,6 +1638,14 @@
         <translation>Weniger als {bed:.1f} mm über den Zuschnitt hinausgehen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <source>Grooves</source>
+        <translation>Nuten</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Grooves of another board leave nets joined; an outline without tabs lets the board come loose; what is left out is missing unless it is planned here.</source>
         <translation>Nuten einer anderen Platine lassen Netze verbunden; ein Umriss ohne Stege lässt die Platine los; was ausgelassen wird, fehlt, wenn es hier nicht geplant ist.</translation>
@@ -1631,6 +1686,12 @@
         <translation>Höhe über dem Kupfer, in der das Werkzeug quer fährt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <location filename="../../app/drypoint/ui/heat/view.py"/>
+        <source>Height of the copper</source>
+        <translation>Höhe des Kupfers</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/electrical.py"/>
         <source>Highest voltage between them, direct or peak of alternating.</source>
         <translation>Höchste Spannung zwischen ihnen, Gleichspannung oder Scheitelwert der Wechselspannung.</translation>
@@ -1655,6 +1716,13 @@
         <location filename="../../app/drypoint/reference/fit.py"/>
         <source>Hole positions must be pairs of finite numbers: {error}.</source>
         <translation>Lochorte müssen Paare endlicher Zahlen sein: {error}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
+        <location filename="../../app/drypoint/ui/pages/design.py"/>
+        <source>Holes</source>
+        <translation>Löcher</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -2098,6 +2166,7 @@
     <message>
         <location filename="../../app/drypoint/cuts/legend.py"/>
         <location filename="../../app/drypoint/program/laser.py"/>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
         <location filename="../../app/drypoint/session/legend.py"/>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>Legend</source>
@@ -2230,6 +2299,7 @@
         <translation>MOMM und MOIN sind möglich.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/session/work.py"/>
         <location filename="../../app/drypoint/ui/design_side/machine_settings.py"/>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
@@ -2609,6 +2679,7 @@
         <translation>Außerhalb des Fokus sind die Flecke breit und blass.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
         <location filename="../../app/drypoint/session/plans.py"/>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <location filename="../../app/drypoint/ui/wizard/files.py"/>
@@ -2828,6 +2899,7 @@
         <translation>Den Freifahrweg in den Einstellungen vergrößern oder den Schalter ansehen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/session/pass_plan.py"/>
         <location filename="../../app/drypoint/ui/canvas/describe.py"/>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
@@ -2888,6 +2960,11 @@
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>Reference holes made in the waste before anything else. The board is found again from them.</source>
         <translation>Bezugslöcher, vor allem anderen in den Abfall gemacht. An ihnen wird die Platine wiedergefunden.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <source>Reference marks</source>
+        <translation>Bezugsmarken</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/rehearsal.py"/>
@@ -3095,6 +3172,12 @@
         <translation>Größe des Laminats längs y. 0 nimmt die Platine mit ihrem Rand ringsum.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <location filename="../../app/drypoint/ui/pages/design.py"/>
+        <source>Slots</source>
+        <translation>Langlöcher</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>Slower on short moves, where the machine may stutter; safer where a cable loses lines.</source>
         <translation>Langsamer auf kurzen Wegen, wo die Maschine stottern kann; sicherer, wo ein Kabel Zeilen verliert.</translation>
@@ -3140,6 +3223,11 @@
         <translation>Geschwindigkeit des seriellen Anschlusses, wie die Steuerung sie erwartet.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/sheet.py"/>
+        <source>Spindle /min</source>
+        <translation>Spindel 1/min</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/procedures/bit_change.py"/>
         <source>Spindle off</source>
         <translation>Spindel aus</translation>
@@ -3165,6 +3253,11 @@
         <translation>Spindel ein</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <source>Spot marks</source>
+        <translation>Zentrierpunkte</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/actions/run.py"/>
         <source>Start the next piece of work.</source>
         <translation>Das nächste Stück Arbeit beginnen.</translation>
@@ -3173,6 +3266,12 @@
         <location filename="../../app/drypoint/machine/procedures/running.py"/>
         <source>Stay with the machine. Stop here is a stop in software; the power switch is the one that counts.</source>
         <translation>Bei der Maschine bleiben. Stopp ist hier ein Halt durch Software; was zählt, ist der Netzschalter.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/sheet.py"/>
+        <location filename="../../app/drypoint/ui/jog/position.py"/>
+        <source>Step</source>
+        <translation>Schritt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/faults.py"/>
@@ -4923,6 +5022,12 @@
         <translation>Mindestens drei Kontakte mit dem Rand sind nötig.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <location filename="../../app/drypoint/session/sheet.py"/>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/preset.py"/>
         <source>Times and rapid moves will differ.</source>
         <translation>Zeiten und Eilgänge werden anders sein.</translation>
@@ -5233,6 +5338,11 @@
         <location filename="../../app/drypoint/session/derive.py"/>
         <source>Touch two reference holes, better three.</source>
         <translation>Zwei Bezugslöcher antasten, besser drei.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/sheet.py"/>
+        <source>Touched</source>
+        <translation>Angetastet</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/export.py"/>
@@ -5705,6 +5815,12 @@
         <translation>Werkzeuge</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <source>bored holes</source>
+        <translation>gefräste Löcher</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/session/marks.py"/>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
@@ -5727,6 +5843,11 @@
         <translation>von Hand gewählt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <source>clamp {number}</source>
+        <translation>Spanner {number}</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/ratings.py"/>
         <source>clearance</source>
         <translation>Sicherheitshöhe</translation>
@@ -5738,6 +5859,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/clearing.py"/>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
         <source>clearing</source>
         <translation>wird geräumt</translation>
     </message>
@@ -5747,9 +5869,20 @@
         <translation>nah</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
+        <source>copper of a net</source>
+        <translation>Kupfer eines Netzes</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/islands.py"/>
         <source>copper of {name} is cut away</source>
         <translation>Kupfer von {name} wird weggeschnitten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>copper outside</source>
+        <translation>Kupfer außen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/touching.py"/>
@@ -5791,6 +5924,20 @@
         <translation>Durchmesser</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <location filename="../../app/drypoint/ui/canvas/describe.py"/>
+        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
+        <location filename="../../app/drypoint/ui/jog/reference.py"/>
+        <location filename="../../app/drypoint/ui/pages/passes.py"/>
+        <source>doubtful</source>
+        <translation>zweifelhaft</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>every net is an island</source>
+        <translation>jedes Netz ist eine Insel</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/reference/gross.py"/>
         <source>far apart</source>
         <translation>weit auseinander</translation>
@@ -5828,6 +5975,11 @@
         <translation>Nut, {width:.2f} mm</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <source>grooves</source>
+        <translation>Nuten</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/reference/head.py"/>
         <source>head offset</source>
         <translation>Versatz des Kopfs</translation>
@@ -5844,6 +5996,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/holes.py"/>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
         <source>holes</source>
         <translation>Löcher</translation>
     </message>
@@ -5899,6 +6052,14 @@
         <translation>ihre .FileFunction ist {match}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <location filename="../../app/drypoint/ui/design_side/words.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <source>joined</source>
+        <translation>verbunden</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/grooves.py"/>
         <source>joining</source>
         <translation>wird verbunden</translation>
@@ -5914,6 +6075,11 @@
         <translation>Laser</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>laser head</source>
+        <translation>Laserkopf</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/program/laser_check.py"/>
         <source>last line</source>
         <translation>letzte Zeile</translation>
@@ -5927,6 +6093,11 @@
         <location filename="../../app/drypoint/reference/linear.py"/>
         <source>least squares</source>
         <translation>kleinste Quadrate</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <source>legend</source>
+        <translation>Beschriftung</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/bits/drill_sizes.py"/>
@@ -6008,6 +6179,11 @@
         <translation>Zeile {waiting}: {lines}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <source>link wire</source>
+        <translation>Drahtbrücke</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/surface/give.py"/>
         <source>long</source>
         <translation>lang</translation>
@@ -6064,6 +6240,39 @@
         <location filename="../../app/drypoint/machine/procedures/touching.py"/>
         <source>no contact at {x:.2f}, {y:.2f}</source>
         <translation>kein Kontakt bei {x:.2f}, {y:.2f}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>none entered: keep them outside the board and the reference holes</source>
+        <translation>keine eingetragen: außerhalb von Platine und Bezugslöchern halten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>not every net is an island</source>
+        <translation>nicht jedes Netz ist eine Insel</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>not made</source>
+        <translation>nicht gemacht</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>not made since the last pass</source>
+        <translation>seit dem letzten Durchgang nicht gemacht</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>not possible: there is no copper data</source>
+        <translation>nicht möglich: Es gibt keine Kupferdaten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <location filename="../../app/drypoint/ui/canvas/describe.py"/>
+        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
+        <location filename="../../app/drypoint/ui/pages/passes.py"/>
+        <source>not through</source>
+        <translation>nicht durch</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
@@ -6125,6 +6334,13 @@
         <location filename="../../app/drypoint/board/copper.py"/>
         <source>other side {number}</source>
         <translation>andere Seite {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
+        <source>outline</source>
+        <translation>Umriss</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/outline.py"/>
@@ -6194,6 +6410,11 @@
         <translation>die Tiefen der Durchgänge werden gelesen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <source>reference hole</source>
+        <translation>Bezugsloch</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/actions/find.py"/>
         <source>reference hole {label}</source>
         <translation>Bezugsloch {label}</translation>
@@ -6212,6 +6433,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/holes.py"/>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
         <source>reference marks</source>
         <translation>Bezugsmarken</translation>
     </message>
@@ -6260,6 +6482,16 @@
         <location filename="../../app/drypoint/cuts/holes.py"/>
         <source>slot {diameter:.2f} mm</source>
         <translation>Langloch {diameter:.2f} mm</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <source>slots</source>
+        <translation>Langlöcher</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <source>spot marks</source>
+        <translation>Zentrierpunkte</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
@@ -6325,11 +6557,20 @@
         <translation>verdünnte Leiterbahnen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <location filename="../../app/drypoint/ui/canvas/describe.py"/>
+        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
+        <location filename="../../app/drypoint/ui/pages/passes.py"/>
+        <source>through</source>
+        <translation>durch</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/drill.py"/>
         <source>tool diameters only make sense in {other}: read so</source>
         <translation>Werkzeugdurchmesser ergeben nur in {other} Sinn: so gelesen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/session/marks.py"/>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
@@ -6340,11 +6581,6 @@
         <location filename="../../app/drypoint/machine/procedures/touching.py"/>
         <source>touch {index} of {count}</source>
         <translation>Antastung {index} von {count}</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/session/export.py"/>
-        <source>touched at {data:.3f}, {data2:.3f}</source>
-        <translation>angetastet bei {data:.3f}, {data2:.3f}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/proof.py"/>
@@ -6360,6 +6596,12 @@
         <location filename="../../app/drypoint/board/drill.py"/>
         <source>units not stated: read as {words}, {shape} ({units_from})</source>
         <translation>Einheiten nicht angegeben: gelesen als {words}, {shape} ({units_from})</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <source>unproved</source>
+        <translation>unbewiesen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/program/warp.py"/>
@@ -6395,6 +6637,11 @@
         <location filename="../../app/drypoint/cuts/outline.py"/>
         <source>x {x:.1f} y {y:.1f}</source>
         <translation>x {x:.1f} y {y:.1f}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>x, y: lower left corner of the blank; z: on the copper, 3 mm in from that corner</source>
+        <translation>x, y: linke untere Ecke des Zuschnitts; z: auf dem Kupfer, 3 mm einwärts von dieser Ecke</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/touching.py"/>
@@ -6850,6 +7097,16 @@
         <translation>{name}, {width:.1f} × {height:.1f} mm, Kupfer der {value} gefräst</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <source>{name}: grooves</source>
+        <translation>{name}: Nuten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <source>{name}: height of the copper</source>
+        <translation>{name}: Höhe des Kupfers</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/gcode/expressions.py"/>
         <source>{name}[{x:g}] cannot be computed.</source>
         <translation>{name}[{x:g}] lässt sich nicht berechnen.</translation>
@@ -6866,8 +7123,18 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/export.py"/>
+        <source>{off:.3f} mm</source>
+        <translation>{off:.3f} mm</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
         <source>{preset}; moves across at {clearance:g} mm</source>
         <translation>{preset}; fährt quer in {clearance:g} mm</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>{share:.1f} %</source>
+        <translation>{share:.1f} %</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
@@ -6955,7 +7222,13 @@
         <translation>{what}: Eine Zeile kam verstümmelt an.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <source>{what}: {bit}</source>
+        <translation>{what}: {bit}</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/errors.py"/>
+        <location filename="../../app/drypoint/session/facts.py"/>
         <source>{where}: {what}</source>
         <translation>{where}: {what}</translation>
     </message>
@@ -6982,8 +7255,14 @@
     <message>
         <location filename="../../app/drypoint/machine/procedures/sideways.py"/>
         <location filename="../../app/drypoint/machine/procedures/touching.py"/>
+        <location filename="../../app/drypoint/session/export.py"/>
         <source>{x:.2f}, {y:.2f}</source>
         <translation>{x:.2f}, {y:.2f}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>{x:.3f}, {y:.3f}</source>
+        <translation>{x:.3f}; {y:.3f}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/drill_body.py"/>
@@ -7552,11 +7831,6 @@
         <translation>Bevor sich etwas bewegt</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/design_side/help.py"/>
-        <source>Before anything turns</source>
-        <translation>Bevor sich etwas dreht</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/ui/pages/run.py"/>
         <source>Before piece</source>
         <translation>Vor Teil</translation>
@@ -7571,12 +7845,6 @@
         <location filename="../../app/drypoint/ui/design_side/pages.py"/>
         <source>Beside each other</source>
         <translation>Nebeneinander</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
-        <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
-        <source>Bit</source>
-        <translation>Werkzeug</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
@@ -7727,12 +7995,6 @@
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <source>Clamped anew…</source>
         <translation>Neu gespannt …</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
-        <location filename="../../app/drypoint/ui/forms/blank.py"/>
-        <source>Clamps</source>
-        <translation>Spanner</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
@@ -8304,12 +8566,6 @@
         <translation>Nutbreite</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
-        <source>Grooves</source>
-        <translation>Nuten</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
         <source>Halt and end the program (Ctrl+.). This is no emergency stop: it works only while the program, the cable and the controller do. Keep the power switch within reach.</source>
         <translation>Anhalten und das Programm beenden (Strg+.). Das ist kein Not-Halt: Es wirkt nur, solange Programm, Kabel und Steuerung wirken. Halten Sie den Netzschalter in Reichweite.</translation>
@@ -8344,11 +8600,6 @@
         <location filename="../../app/drypoint/ui/forms/clamps.py"/>
         <source>Height of the clamp</source>
         <translation>Höhe des Spanners</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/heat/view.py"/>
-        <source>Height of the copper</source>
-        <translation>Höhe des Kupfers</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
@@ -8399,12 +8650,6 @@
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <source>Hole, design place</source>
         <translation>Loch, Ort im Entwurf</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
-        <location filename="../../app/drypoint/ui/pages/design.py"/>
-        <source>Holes</source>
-        <translation>Löcher</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
@@ -8501,6 +8746,11 @@
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>I know of its fumes and fire, and have seen to both</source>
         <translation>Dämpfe und Brandgefahr sind bekannt, für beides ist gesorgt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/paper.py"/>
+        <source>IN DOUBT since {when}: {why}</source>
+        <translation>ZWEIFELHAFT seit {when}: {why}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/proof.py"/>
@@ -9551,6 +9801,11 @@
         <translation>Bericht über einen Fehler</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/paper.py"/>
+        <source>Report: {name}</source>
+        <translation>Bericht: {name}</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/proof.py"/>
         <source>Report…</source>
         <translation>Bericht …</translation>
@@ -9772,11 +10027,6 @@
         <translation>Dieses Teil überspringen</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/pages/design.py"/>
-        <source>Slots</source>
-        <translation>Langlöcher</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
         <source>Slower by 10 %</source>
         <translation>10 % langsamer</translation>
@@ -9887,11 +10137,6 @@
         <location filename="../../app/drypoint/ui/machine_side/closing.py"/>
         <source>Stay here, held</source>
         <translation>Hier bleiben, angehalten</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/jog/position.py"/>
-        <source>Step</source>
-        <translation>Schritt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
@@ -10914,11 +11159,6 @@
         <translation>Kupfer, das bleibt</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
-        <source>copper of a net</source>
-        <translation>Kupfer eines Netzes</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
         <source>cut again next</source>
         <translation>wird als Nächstes nachgeschnitten</translation>
@@ -10978,14 +11218,6 @@
         <location filename="../../app/drypoint/ui/parts/glyph.py"/>
         <source>doubt</source>
         <translation>Zweifel</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/canvas/describe.py"/>
-        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
-        <location filename="../../app/drypoint/ui/jog/reference.py"/>
-        <location filename="../../app/drypoint/ui/pages/passes.py"/>
-        <source>doubtful</source>
-        <translation>zweifelhaft</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
@@ -11116,13 +11348,6 @@
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>its attributes</source>
         <translation>ihre Attribute</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
-        <location filename="../../app/drypoint/ui/design_side/words.py"/>
-        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
-        <source>joined</source>
-        <translation>verbunden</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/parts/sketches.py"/>
@@ -11261,11 +11486,9 @@
         <translation>keine</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/canvas/describe.py"/>
-        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
-        <location filename="../../app/drypoint/ui/pages/passes.py"/>
-        <source>not through</source>
-        <translation>nicht durch</translation>
+        <location filename="../../app/drypoint/ui/design_side/paper.py"/>
+        <source>not ended</source>
+        <translation>nicht beendet</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
@@ -11301,11 +11524,6 @@
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>open</source>
         <translation>offen</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/parts/sketches.py"/>
-        <source>outline</source>
-        <translation>Umriss</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
@@ -11485,13 +11703,6 @@
         <translation>diese Seite</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/canvas/describe.py"/>
-        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
-        <location filename="../../app/drypoint/ui/pages/passes.py"/>
-        <source>through</source>
-        <translation>durch</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/ui/design_side/coupon_picture.py"/>
         <source>through from here</source>
         <translation>ab hier durch</translation>
@@ -11530,11 +11741,6 @@
         <location filename="../../app/drypoint/ui/jog/reference.py"/>
         <source>touched</source>
         <translation>angetastet</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
-        <source>unproved</source>
-        <translation>unbewiesen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
@@ -11890,6 +12096,11 @@
         <location filename="../../app/drypoint/ui/forms/boards.py"/>
         <source>{what} of board {number}</source>
         <translation>{what} von Platine {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/paper.py"/>
+        <source>{when}, {reason}, {count} lines</source>
+        <translation>{when}, {reason}, {count} Zeilen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/sketch.py"/>

@@ -11,6 +11,7 @@ from drypoint.passes.model import ReachMap
 from drypoint.session.pictures import board_picture, reach_picture, surface_picture
 from drypoint.session.session import Session
 from drypoint.session.sheet import CAUTIONS, SheetFacts, WorkStep, clock, setup_sheet
+from drypoint.wording import say, told
 
 SVG = "{http://www.w3.org/2000/svg}"
 
@@ -64,3 +65,24 @@ def test_the_sheet_carries_cautions_and_escapes_names() -> None:
 
 def test_times_read_like_times() -> None:
     assert [clock(seconds) for seconds in (0, 31, 370.4, 3723)] == ["0:00", "0:31", "6:10", "1:02:03"]
+
+
+def test_the_sheet_speaks_the_language_it_is_given() -> None:
+    heads = {"Order of work": "Arbeitsfolge", "{size:.1f} mm": "{size:.1f} Millimeter"}
+
+    def speak(text: str) -> str:
+        return told(text, lambda template: heads.get(template, template), ",")
+
+    facts = SheetFacts("Sheet", "now", (("a", say("{size:.1f} mm", size=2.5)),), ())
+    page = setup_sheet(facts, speak)
+    assert "Arbeitsfolge" in page
+    assert "2,5 Millimeter" in page
+    assert "Order of work" not in page
+    assert "Order of work" in setup_sheet(facts)
+
+
+def test_pictures_speak_the_language_they_are_given(session: Session) -> None:
+    snap = session.snapshot
+    board, layout = session.derived.board(snap), session.derived.layout(snap)
+    assert ">COPPER OF A NET<" in board_picture(board, layout, str.upper)
+    assert ">copper of a net<" in board_picture(board, layout)

@@ -21,7 +21,7 @@ from drypoint.program.settings import FitLike, HeightLike, ProgramSettings
 from drypoint.program.strokes import bore, drill, eased
 from drypoint.program.warp import warp
 from drypoint.progress import Progress
-from drypoint.wording import say
+from drypoint.wording import say, strung
 
 SPOT_PITCH = 0.5
 """Holes drilled in a row to make a slot: distance as a share of the drill's diameter."""
@@ -115,26 +115,37 @@ def _place_group(
     builder.lift()
     kinds = sorted({one.cut.kind for one in group}, key=list(CutKind).index)
     name = "-".join(kind.value.replace(" ", "-") for kind in kinds)
-    title = ", ".join(_PLURAL[kind] for kind in kinds)
+    what = strung((_HEAD[kinds[0]], *(_PLURAL[kind] for kind in kinds[1:])), ", ")
     return assemble(
         builder,
         bit,
         name=f"{number:02d}-{name}-{slug(bit.name)}",
-        title=f"{title[0].upper()}{title[1:]}: {bit.name}",
+        title=say("{what}: {bit}", what=what, bit=bit.name),
         chord=bound,
     )
 
 
 _PLURAL = {
-    CutKind.MARK: "reference marks",
-    CutKind.GROOVE: "grooves",
-    CutKind.CLEAR: "clearing",
-    CutKind.SPOT: "spot marks",
-    CutKind.HOLE: "holes",
-    CutKind.BORE: "bored holes",
-    CutKind.SLOT: "slots",
-    CutKind.LEGEND: "legend",
-    CutKind.OUTLINE: "outline",
+    CutKind.MARK: say("reference marks"),
+    CutKind.GROOVE: say("grooves"),
+    CutKind.CLEAR: say("clearing"),
+    CutKind.SPOT: say("spot marks"),
+    CutKind.HOLE: say("holes"),
+    CutKind.BORE: say("bored holes"),
+    CutKind.SLOT: say("slots"),
+    CutKind.LEGEND: say("legend"),
+    CutKind.OUTLINE: say("outline"),
+}
+_HEAD = {
+    CutKind.MARK: say("Reference marks"),
+    CutKind.GROOVE: say("Grooves"),
+    CutKind.CLEAR: say("Clearing"),
+    CutKind.SPOT: say("Spot marks"),
+    CutKind.HOLE: say("Holes"),
+    CutKind.BORE: say("Bored holes"),
+    CutKind.SLOT: say("Slots"),
+    CutKind.LEGEND: say("Legend"),
+    CutKind.OUTLINE: say("Outline"),
 }
 
 

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from drypoint.bits.wear import Wear
 from drypoint.board.model import Board
-from drypoint.errors import StoreError
+from drypoint.errors import PlanError, StoreError
 from drypoint.geometry.rigid import Rigid
 from drypoint.job.store import Record
 from drypoint.passes.depth import uniform_pass
@@ -19,14 +19,16 @@ from drypoint.program.laser import LaserProgram
 from drypoint.program.model import Program
 from drypoint.program.place import place
 from drypoint.progress import Progress
+from drypoint.reference.fit import Fit
 from drypoint.session.facts import sentence
 from drypoint.session.laser_safety import cautions
 from drypoint.session.legend_export import exported_legend, legend_notes, legend_text
 from drypoint.session.pictures import board_picture, cuts_picture, reach_picture, surface_picture
-from drypoint.session.plans import CarriedSurface, CutPlan
+from drypoint.session.plans import CarriedSurface, CutPlan, Placing
 from drypoint.session.session import Session
 from drypoint.session.sheet import SheetFacts, WorkStep, clock, setup_sheet
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.svg import Speak
 from drypoint.session.work import (
     WorkItem,
     WorkKind,
@@ -38,7 +40,7 @@ from drypoint.session.work import (
     require_reach,
     run_seconds,
 )
-from drypoint.wording import say
+from drypoint.wording import say, strung
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,11 +84,12 @@ def export(
     progress: Progress | None = None,
     made: Sequence[Program] | None = None,
     wear: Wear | None = None,
+    speak: Speak = str,
 ) -> tuple[Written, ...]:
     """Write programs, pictures and the setup sheet into a folder.
 
     ``made`` are programs at hand, such as those of a rehearsal; else all that are still to run. ``wear`` is
-    what the bits have done so far.
+    what the bits have done so far; ``speak`` says sheet and pictures in the language of the reader.
 
     Raises
     ------
@@ -107,9 +110,9 @@ def export(
         legend = exported_legend(session.derived, session.snapshot, told.part(0.7, 0.8))
         written += _write_legend(folder, legend, session)
         told.step(0.8, "Pictures")
-        pictures = write_pictures(session, folder)
+        pictures = write_pictures(session, folder, speak)
         told.step(0.95, "Setup sheet")
-        page = setup_sheet(with_legend(sheet_facts(session, made, pictures, wear), legend, session))
+        page = setup_sheet(with_legend(sheet_facts(session, made, pictures, wear), legend, session), speak)
         (folder / "setup-sheet.html").write_text(page, encoding="utf-8")
     except OSError as error:
         raise StoreError(
@@ -142,7 +145,7 @@ def with_legend(sheet: SheetFacts, legend: LaserProgram | None, session: Session
     notes = legend_notes(session.derived, session.snapshot)
     if legend is None:
         return replace(sheet, findings=(*sheet.findings, *notes))
-    step = WorkStep(legend.title, "laser head", "–", "–", clock(legend.seconds), legend.name)
+    step = WorkStep(legend.title, say("laser head"), "–", "–", clock(legend.seconds), legend.name)
     return replace(
         sheet,
         work=(*sheet.work, step),
@@ -151,14 +154,18 @@ def with_legend(sheet: SheetFacts, legend: LaserProgram | None, session: Session
     )
 
 
-def write_pictures(session: Session, folder: Path) -> tuple[tuple[str, str], ...]:
+def write_pictures(session: Session, folder: Path, speak: Speak = str) -> tuple[tuple[str, str], ...]:
     """Write what there is to see; (words, SVG) of each."""
     snap = session.snapshot
     derived = session.derived
     board, layout, cuts = derived.board(snap), derived.layout(snap), derived.cuts(snap)
     found = [
-        ("board.svg", "The board on its blank", board_picture(board, layout)),
-        ("grooves.svg", "Grooves", cuts_picture(board, layout, cuts.grooves.lines, cuts.width, cuts.marks)),
+        ("board.svg", say("The board on its blank"), board_picture(board, layout, speak)),
+        (
+            "grooves.svg",
+            say("Grooves"),
+            cuts_picture(board, layout, cuts.grooves.lines, cuts.width, cuts.marks, speak),
+        ),
     ]
     surface = derived.surface(snap)
     touched = derived.touches(snap)
@@ -167,11 +174,11 @@ def write_pictures(session: Session, folder: Path) -> tuple[tuple[str, str], ...
         measured = getattr(surface, "surface", surface)
         rigid = fit if isinstance(fit, Rigid) else fit.rigid
         places = rigid.inverse().apply(touched[0].points[:, :2])
-        picture = surface_picture(board, layout, lambda at: measured.mean(fit.apply(at)), places)
-        found.append(("surface.svg", "Height of the copper", picture))
+        picture = surface_picture(board, layout, lambda at: measured.mean(fit.apply(at)), places, speak)
+        found.append(("surface.svg", say("Height of the copper"), picture))
     plan = derived.passes_ready(snap)
     if plan is not None:
-        found.append(("reach.svg", "Reach", reach_picture(board, layout, plan.expected, "reach")))
+        found.append(("reach.svg", say("Reach"), reach_picture(board, layout, plan.expected, "reach", speak)))
     for name, _, picture in found:
         (folder / name).write_text(picture, encoding="utf-8")
     return tuple((words, picture) for _, words, picture in found)
@@ -188,30 +195,33 @@ def sheet_facts(
     work = tuple(_step(program) for program in made)
     total = sum(map(run_seconds, made))
     x, y = (layout.place.offset[0], layout.place.offset[1])
-    clamps = "; ".join(
-        say(
-            "{number}: {width:g} × {height:g} mm at {x:g}, {y:g}",
-            number=number,
-            width=clamp.width,
-            height=clamp.height,
-            x=clamp.x,
-            y=clamp.y,
-        )
-        for number, clamp in enumerate(settings.blank.clamps, 1)
+    clamps = strung(
+        [
+            say(
+                "{number}: {width:g} × {height:g} mm at {x:g}, {y:g}",
+                number=number,
+                width=clamp.width,
+                height=clamp.height,
+                x=clamp.x,
+                y=clamp.y,
+            )
+            for number, clamp in enumerate(settings.blank.clamps, 1)
+        ],
+        "; ",
     )
     facts = (
         (
-            "Board",
+            say("Board"),
             say(
                 "{name}, {width:.1f} × {height:.1f} mm, {value} copper milled",
                 name=board.name,
                 width=board.width,
                 height=board.height,
-                value=board.side.value,
+                value=say("bottom") if board.side.value == "bottom" else say("top"),
             ),
         ),
         (
-            "Nets and holes",
+            say("Nets and holes"),
             say(
                 "{count} nets, {count2} holes, {count3} link wires",
                 count=len(board.nets),
@@ -220,7 +230,7 @@ def sheet_facts(
             ),
         ),
         (
-            "Blank",
+            say("Blank"),
             say(
                 "{width:.1f} × {height:.1f} × {thickness:g} mm, copper {copper:.0f} µm, "
                 "backing {backing:g} mm",
@@ -232,20 +242,26 @@ def sheet_facts(
             ),
         ),
         (
-            "Board on the blank",
+            say("Board on the blank"),
             say("lower left of the board at x {x:.1f}, y {y:.1f} mm from the blank's corner", x=x, y=y),
         ),
-        ("Clamps", clamps or "none entered: keep them outside the board and the reference holes"),
-        ("Work zero", "x, y: lower left corner of the blank; z: on the copper, 3 mm in from that corner"),
         (
-            "Machine",
+            say("Clamps"),
+            clamps or say("none entered: keep them outside the board and the reference holes"),
+        ),
+        (
+            say("Work zero"),
+            say("x, y: lower left corner of the blank; z: on the copper, 3 mm in from that corner"),
+        ),
+        (
+            say("Machine"),
             say(
                 "{preset}; moves across at {clearance:g} mm",
                 preset=settings.machine.preset,
                 clearance=settings.machine.clearance,
             ),
         ),
-        ("Time", say("{clock} of cutting, without touches and changes of bit", clock=clock(total))),
+        (say("Time"), say("{clock} of cutting, without touches and changes of bit", clock=clock(total))),
     )
     return SheetFacts(
         title=say("Setup sheet: {name}", name=board.name),
@@ -253,7 +269,7 @@ def sheet_facts(
         facts=facts,
         work=work,
         passes=_pass_rows(session),
-        reference=_reference_rows(snap.records["reference"], snap.setup),
+        reference=_reference_rows(snap.records["reference"], snap.setup, _fit_if_known(session)),
         proof=_proof_rows(cuts),
         findings=(*worn_bits(made, wear), *_findings(board, cuts, layout.warnings)),
         pictures=pictures,
@@ -300,45 +316,56 @@ def _pass_rows(session: Session) -> tuple[tuple[str, ...], ...]:
                 f"{plan.next.number}",
                 say("{deepest:.3f} mm", deepest=plan.next.deepest),
                 say("{length:.0f} mm", length=plan.next.length),
-                f"{share:.1f} %",
+                say("{share:.1f} %", share=share),
             )
         )
     return tuple(rows)
 
 
-def _reference_rows(records: Sequence[Record], setup: int) -> tuple[tuple[str, ...], ...]:
-    return tuple(
+def _reference_rows(
+    records: Sequence[Record], setup: int, fit: Placing | None
+) -> tuple[tuple[str, ...], ...]:
+    here = [record.data for record in records if record.data["setup"] == setup]
+    known = isinstance(fit, Fit) and len(fit.distances) == len(here)
+    off = [float(one) for one in fit.distances] if isinstance(fit, Fit) and known else [None] * len(here)
+    rows = [
         (
-            record.data["label"],
-            f"{record.data['design'][0]:.2f}, {record.data['design'][1]:.2f}",
-            say(
-                "touched at {data:.3f}, {data2:.3f}",
-                data=record.data["touched"][0],
-                data2=record.data["touched"][1],
-            ),
+            data["label"],
+            say("{x:.2f}, {y:.2f}", x=data["design"][0], y=data["design"][1]),
+            say("{x:.3f}, {y:.3f}", x=data["touched"][0], y=data["touched"][1]),
+            "–" if one is None else say("{off:.3f} mm", off=one),
         )
-        for record in records
-        if record.data["setup"] == setup
-    )
+        for data, one in zip(here, off, strict=True)
+    ]
+    if isinstance(fit, Fit):
+        rows.append((say("All, root mean square"), "", "", say("{off:.3f} mm", off=fit.rms)))
+    return tuple(rows)
+
+
+def _fit_if_known(session: Session) -> Placing | None:
+    try:
+        return session.derived.fit(session.snapshot)
+    except PlanError:
+        return None
 
 
 def _proof_rows(cuts: CutPlan) -> tuple[tuple[str, str], ...]:
     check = cuts.check
     if not check.nets:
-        return (("Island check of the plan", "not possible: there is no copper data"),)
-    words = "every net is an island" if check.clean else "not every net is an island"
+        return ((say("Island check of the plan"), say("not possible: there is no copper data")),)
+    words = say("every net is an island") if check.clean else say("not every net is an island")
     return (
         (
-            "Island check of the plan",
+            say("Island check of the plan"),
             say(
                 "{words}: {pieces} pieces for {nets} nets", words=words, pieces=check.pieces, nets=check.nets
             ),
         ),
-        ("Shorts, opens, lost", f"{len(check.shorts)}, {len(check.opens)}, {len(check.lost)}"),
-        ("Traces thinned below the least width", f"{len(check.thinned)}"),
-        ("Nets too close for their voltage", f"{len(cuts.close)}"),
-        ("Gaps too narrow to cut", f"{len(cuts.grooves.impossible)}"),
-        ("Largest bite", say("{max_bite:.3f} mm", max_bite=cuts.grooves.max_bite)),
+        (say("Shorts, opens, lost"), f"{len(check.shorts)}, {len(check.opens)}, {len(check.lost)}"),
+        (say("Traces thinned below the least width"), f"{len(check.thinned)}"),
+        (say("Nets too close for their voltage"), f"{len(cuts.close)}"),
+        (say("Gaps too narrow to cut"), f"{len(cuts.grooves.impossible)}"),
+        (say("Largest bite"), say("{max_bite:.3f} mm", max_bite=cuts.grooves.max_bite)),
     )
 
 
@@ -350,9 +377,9 @@ def touched_rows(snap: Snapshot) -> tuple[tuple[str, str], ...]:
     """What the island touch has shown since the last pass, pair by pair where it is not proved."""
     record, last = snap.latest("island touch"), snap.latest("pass")
     if record is None:
-        return (("Island touch", "not made"),)
+        return ((say("Island touch"), say("not made")),)
     if last is not None and last.id > record.id:
-        return (("Island touch", "not made since the last pass"),)
+        return ((say("Island touch"), say("not made since the last pass")),)
     joined = [tuple(one["nets"]) for one in record.data["joined"]]
     unproved = [tuple(nets) for nets in record.data["unproved"]]
     counts = say(
@@ -361,7 +388,7 @@ def touched_rows(snap: Snapshot) -> tuple[tuple[str, str], ...]:
         count2=len(joined),
         count3=len(unproved),
     )
-    rows = [("Island touch", counts)]
-    for word, pairs in (("joined", joined), ("unproved", unproved)):
-        rows += [(" – ".join(net or "copper outside" for net in pair), word) for pair in pairs]
+    rows = [(say("Island touch"), counts)]
+    for word, pairs in ((say("joined"), joined), (say("unproved"), unproved)):
+        rows += [(strung((net or say("copper outside") for net in pair), " – "), word) for pair in pairs]
     return tuple(rows)

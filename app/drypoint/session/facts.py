@@ -20,6 +20,7 @@ from drypoint.session.plans import CutPlan
 from drypoint.session.rehearsal import check_dict, designed_islands
 from drypoint.session.session import Session
 from drypoint.session.work import later_work, marks_work, preset_of, program_settings, run_seconds
+from drypoint.wording import say, strung
 
 
 def board_facts(board: Board, placed: Sequence[Placed]) -> dict[str, Any]:
@@ -170,5 +171,5 @@ def shown_facts(session: Session, progress: Progress | None = None) -> dict[str,
 
 def sentence(finding: Finding) -> str:
     """A finding as one line."""
-    where = f"{finding.where}: " if finding.where else ""
-    return f"{where}{finding.what} {finding.hint}".strip()
+    what = say("{where}: {what}", where=finding.where, what=finding.what) if finding.where else finding.what
+    return strung((what, finding.hint))

@@ -29,7 +29,7 @@ def _edges(board: Board) -> list[Points]:
     return [as_points(np.asarray(ring.coords)[:, :2]) for ring in rings]
 
 
-def _ground(board: Board, layout: Layout) -> list[str]:
+def _ground(board: Board, layout: Layout, speak: svg.Speak) -> list[str]:
     body = [svg.area(layout.blank, svg.BLANK, f'stroke="{svg.INK2}" stroke-width="0.12"')]
     body += [svg.area(shape, svg.COPPER) for shape in board.nets.values()]
     for hole in board.holes:
@@ -39,7 +39,11 @@ def _ground(board: Board, layout: Layout) -> list[str]:
     for number, clamp in enumerate(layout.clamps, 1):
         body.append(svg.area(clamp, "#C9C5BF", f'stroke="{svg.INK2}" stroke-width="0.2"'))
         centre = clamp.centroid
-        body.append(svg.text(centre.x, centre.y - 0.8, f"clamp {number}", 2.0, svg.INK, "middle"))
+        body.append(
+            svg.text(
+                centre.x, centre.y - 0.8, speak(say("clamp {number}", number=number)), 2.0, svg.INK, "middle"
+            )
+        )
     return body
 
 
@@ -71,34 +75,39 @@ def _marks(marks: Sequence[Cut], middle: float) -> list[str]:
     return body
 
 
-def board_picture(board: Board, layout: Layout) -> str:
+def board_picture(board: Board, layout: Layout, speak: svg.Speak = str) -> str:
     """Copper, holes, outline, blank, clamps and link wires."""
-    body = _ground(board, layout)
+    body = _ground(board, layout, speak)
     body += [svg.lines([link.path], svg.INK, 0.35, 'stroke-dasharray="0.9 0.7"') for link in board.links]
     legend = [
-        (svg.sample_area(svg.COPPER), "copper of a net"),
-        (svg.sample_line(svg.INK, 0.3), "outline"),
-        (svg.sample_line(svg.INK, 0.35, 'stroke-dasharray="0.9 0.7"'), "link wire"),
+        (svg.sample_area(svg.COPPER), say("copper of a net")),
+        (svg.sample_line(svg.INK, 0.3), say("outline")),
+        (svg.sample_line(svg.INK, 0.35, 'stroke-dasharray="0.9 0.7"'), say("link wire")),
     ]
-    return svg.drawing(_bounds(layout), body, f"{board.name}: {board.side.value}", legend)
+    return svg.drawing(_bounds(layout), body, board.name, legend, speak)
 
 
 def cuts_picture(
-    board: Board, layout: Layout, grooves: Sequence[Points], width: float, marks: Sequence[Cut]
+    board: Board,
+    layout: Layout,
+    grooves: Sequence[Points],
+    width: float,
+    marks: Sequence[Cut],
+    speak: svg.Speak = str,
 ) -> str:
     """Grooves at their real width, and the reference holes."""
-    body = _ground(board, layout)
+    body = _ground(board, layout, speak)
     body.append(svg.lines(grooves, svg.INK, width))
     body += _marks(marks, board.width / 2)
     legend = [
-        (svg.sample_area(svg.COPPER), "copper of a net"),
+        (svg.sample_area(svg.COPPER), say("copper of a net")),
         (svg.sample_line(svg.INK, max(width, 0.2)), say("groove, {width:.2f} mm", width=width)),
-        (svg.sample_line(svg.REFERENCE, 0.3), "reference hole"),
+        (svg.sample_line(svg.REFERENCE, 0.3), say("reference hole")),
     ]
-    return svg.drawing(_bounds(layout), body, f"{board.name}: grooves", legend)
+    return svg.drawing(_bounds(layout), body, say("{name}: grooves", name=board.name), legend, speak)
 
 
-def reach_picture(board: Board, layout: Layout, reach: ReachMap, title: str) -> str:
+def reach_picture(board: Board, layout: Layout, reach: ReachMap, title: str, speak: svg.Speak = str) -> str:
     """Through, doubtful and not through, told apart by line as well as by colour."""
     through: list[Points] = []
     doubtful: list[Points] = []
@@ -106,7 +115,7 @@ def reach_picture(board: Board, layout: Layout, reach: ReachMap, title: str) -> 
     for points, probability in zip(reach.points, reach.probability, strict=True):
         for state, run in _state_runs(points, probability):
             (through, doubtful, missed)[state].append(run)
-    body = _ground(board, layout)
+    body = _ground(board, layout, speak)
     body.append(svg.lines(through, svg.THROUGH, 0.2))
     body.append(svg.lines(doubtful, svg.CASING, 0.6))
     body.append(svg.lines(doubtful, svg.DOUBTFUL, 0.36, 'stroke-dasharray="0.7 0.6"'))
@@ -114,11 +123,11 @@ def reach_picture(board: Board, layout: Layout, reach: ReachMap, title: str) -> 
     body.append(svg.lines(missed, svg.NOT_THROUGH, 0.5))
     body.append(svg.lines(missed, svg.CASING, 0.9, 'stroke-dasharray="0.08 0.5"', "butt"))
     legend = [
-        (svg.sample_line(svg.THROUGH, 0.3), "through"),
-        (svg.sample_line(svg.DOUBTFUL, 0.6, 'stroke-dasharray="1 0.8"', 1.0), "doubtful"),
-        (svg.sample_line(svg.NOT_THROUGH, 0.8, "", 1.2), "not through"),
+        (svg.sample_line(svg.THROUGH, 0.3), say("through")),
+        (svg.sample_line(svg.DOUBTFUL, 0.6, 'stroke-dasharray="1 0.8"', 1.0), say("doubtful")),
+        (svg.sample_line(svg.NOT_THROUGH, 0.8, "", 1.2), say("not through")),
     ]
-    return svg.drawing(_bounds(layout), body, f"{board.name}: {title}", legend)
+    return svg.drawing(_bounds(layout), body, f"{board.name}: {title}", legend, speak)
 
 
 def carved_picture(board: Board, layout: Layout, carved: Geometry, check: IslandCheck) -> str:
@@ -149,7 +158,7 @@ def surface_picture(
     layout: Layout,
     height: Callable[[Points], NDArray[np.float64]],
     touches: Points,
-    title: str = "height of the copper",
+    speak: svg.Speak = str,
 ) -> str:
     """A map of ``height`` (mm, asked in the board frame) in steps of viridis, with the touches."""
     x0, y0, x1, y1 = layout.blank.bounds
@@ -184,4 +193,6 @@ def surface_picture(
         )
         for n in range(len(_VIRIDIS))
     ]
-    return svg.drawing(_bounds(layout), body, f"{board.name}: {title}", legend)
+    return svg.drawing(
+        _bounds(layout), body, say("{name}: height of the copper", name=board.name), legend, speak
+    )

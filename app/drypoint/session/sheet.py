@@ -6,6 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
 
+from drypoint.session.svg import Speak
+from drypoint.wording import as_text, say
+
 CAUTIONS = (
     "Keep the machine's power switch within reach. Stop in the program is a software stop; it is not an "
     "emergency stop.",
@@ -59,69 +62,115 @@ p.when { color: #57534E; margin: .2em 0 1em }
 table { border-collapse: collapse; width: 100% } th, td { text-align: left; padding: .3em .8em .3em 0;
        border-bottom: 1px solid #E8E6E3; vertical-align: top } th { color: #57534E; font-weight: 600 }
 td.n, th.n { text-align: right } ul { padding-left: 1.2em } li { margin: .25em 0 }
-.caution { background: #FBF0D6; border-left: 4px solid #6B4A00; padding: .6em 1em; break-inside: avoid }
+.caution { background: #FBF0D6; border-left: 4px solid #6B4A00; break-inside: avoid }
+.caution td { border: 0; padding: .6em 1em }
 .pictures { display: grid; grid-template-columns: 1fr 1fr; gap: 1em }
 figure { margin: 0; break-inside: avoid }
 figure svg { width: 100%; height: auto; border: 1px solid #D6D3CE } figcaption { color: #57534E }
-.box { display: inline-block; width: 1em; height: 1em; border: 1.5px solid #85817B; vertical-align: -0.15em }
+td.box { font-size: 20px; line-height: 1 }
 """
 
 
-def _table(head: Sequence[str], rows: Sequence[Sequence[str]]) -> str:
-    top = "".join(f"<th>{escape(cell)}</th>" for cell in head)
-    body = "".join("<tr>" + "".join(f"<td>{escape(cell)}</td>" for cell in row) + "</tr>" for row in rows)
-    return f"<table><thead><tr>{top}</tr></thead><tbody>{body}</tbody></table>"
+class _Page:
+    """Pieces of the page, said in one language."""
+
+    def __init__(self, speak: Speak) -> None:
+        self._speak = speak
+
+    def words(self, text: str) -> str:
+        """A text in the page's language, safe within HTML."""
+        return escape(self._speak(as_text(text)))
+
+    def table(self, head: Sequence[str], rows: Sequence[Sequence[str]]) -> str:
+        """A table as wide as the page; without a head its first column is the head of each row."""
+        if not rows:
+            return ""
+        top = "".join(f"<th>{self.words(cell)}</th>" for cell in head)
+        body = "".join(
+            "<tr>"
+            + "".join(self._cell(cell, bold=not head and n == 0) for n, cell in enumerate(row))
+            + "</tr>"
+            for row in rows
+        )
+        above = f"<thead><tr>{top}</tr></thead>" if head else ""
+        return f'<table width="100%">{above}<tbody>{body}</tbody></table>'
+
+    def _cell(self, text: str, *, bold: bool) -> str:
+        return f'<th width="32%">{self.words(text)}</th>' if bold else f"<td>{self.words(text)}</td>"
+
+    def section(self, title: str, content: str) -> str:
+        """A heading and what is below it; nothing without content."""
+        return f"<h2>{self.words(title)}</h2>{content}" if content else ""
+
+    def list(self, items: Sequence[str]) -> str:
+        """Items, each with a dot."""
+        return f"<ul>{''.join(f'<li>{self.words(item)}</li>' for item in items)}</ul>" if items else ""
+
+    def caution(self, title: str, items: Sequence[str]) -> str:
+        """What must be read first, on its own ground."""
+        if not items:
+            return ""
+        return (
+            '<table class="caution" width="100%" cellpadding="10"><tr><td bgcolor="#FBF0D6">'
+            f"<b>{self.words(title)}</b>{self.list(items)}</td></tr></table>"
+        )
+
+    def order(self, work: Sequence[WorkStep]) -> str:
+        """The steps in order, each with a box to tick."""
+        head = "".join(
+            f'<th class="n" align="right" width="{share}%">{self.words(name)}</th>'
+            for name, share in ((say("Spindle /min"), 14), (say("Feed mm/min"), 15), (say("Time"), 8))
+        )
+        rows = "".join(
+            f'<tr><td class="box">&#9744;</td><td>{number}</td><td><b>{self.words(step.title)}</b>'
+            f"{'<br>' + escape(step.note) if step.note else ''}</td><td>{self.words(step.bit)}</td>"
+            + "".join(
+                f'<td class="n" align="right">{self.words(cell)}</td>'
+                for cell in (step.spindle, step.feed, step.minutes)
+            )
+            + "</tr>"
+            for number, step in enumerate(work, 1)
+        )
+        return (
+            f'<table width="100%"><thead><tr><th width="4%"></th><th width="5%"></th><th width="36%">'
+            f"{self.words(say('Step'))}</th>"
+            f'<th width="18%">{self.words(say("Bit"))}'
+            f"</th>{head}</tr></thead><tbody>{rows}</tbody></table>"
+        )
+
+    def figures(self, pictures: Sequence[tuple[str, str]]) -> str:
+        """Pictures with their words."""
+        drawn = "".join(
+            f"<figure>{picture}<figcaption>{self.words(words)}</figcaption></figure>"
+            for words, picture in pictures
+        )
+        return f'<div class="pictures">{drawn}</div>' if drawn else ""
 
 
-def _section(title: str, content: str) -> str:
-    return f"<h2>{escape(title)}</h2>{content}" if content else ""
-
-
-def _list(items: Sequence[str]) -> str:
-    return f"<ul>{''.join(f'<li>{escape(item)}</li>' for item in items)}</ul>" if items else ""
-
-
-def setup_sheet(sheet: SheetFacts) -> str:
-    """The whole page."""
-    work = "".join(
-        f'<tr><td><span class="box"></span></td><td>{number}</td><td><b>{escape(step.title)}</b>'
-        f"{'<br>' + escape(step.note) if step.note else ''}</td><td>{escape(step.bit)}</td>"
-        f'<td class="n">{escape(step.spindle)}</td><td class="n">{escape(step.feed)}</td>'
-        f'<td class="n">{escape(step.minutes)}</td></tr>'
-        for number, step in enumerate(sheet.work, 1)
-    )
-    order = (
-        '<table><thead><tr><th></th><th></th><th>Step</th><th>Bit</th><th class="n">Spindle /min</th>'
-        f'<th class="n">Feed mm/min</th><th class="n">Time</th></tr></thead><tbody>{work}</tbody></table>'
-    )
-    pictures = "".join(
-        f"<figure>{picture}<figcaption>{escape(words)}</figcaption></figure>"
-        for words, picture in sheet.pictures
-    )
+def setup_sheet(sheet: SheetFacts, speak: Speak = str) -> str:
+    """The whole page; ``speak`` says its texts in the language of the reader."""
+    page = _Page(speak)
+    title = page.words(sheet.title)
     parts = [
-        f"<h1>{escape(sheet.title)}</h1><p class='when'>{escape(sheet.when)}</p>",
-        f'<div class="caution"><b>Before anything turns</b>{_list(CAUTIONS)}</div>',
-        *(
-            [f'<div class="caution"><b>Before laser light</b>{_list(sheet.light)}</div>']
-            if sheet.light
-            else []
+        f"<h1>{title}</h1><p class='when'>{page.words(sheet.when)}</p>",
+        page.caution(say("Before anything turns"), CAUTIONS),
+        page.caution(say("Before laser light"), sheet.light),
+        page.section(say("Board and blank"), page.table((), sheet.facts)),
+        page.section(say("Order of work"), page.order(sheet.work)),
+        page.section(
+            say("Passes"),
+            page.table((say("Pass"), say("Depth"), say("Length"), say("Expected through")), sheet.passes),
         ),
-        _section("Board and blank", _table(("", ""), sheet.facts)),
-        _section("Order of work", order),
-        _section(
-            "Passes",
-            _table(("Pass", "Depth", "Length", "Expected through"), sheet.passes) if sheet.passes else "",
+        page.section(
+            say("Reference holes"),
+            page.table((say("Hole"), say("Design place"), say("Touched"), say("Residual")), sheet.reference),
         ),
-        _section(
-            "Reference holes",
-            _table(("Hole", "Design place", "Residual"), sheet.reference) if sheet.reference else "",
-        ),
-        _section("Proof", _table(("", ""), sheet.proof) if sheet.proof else ""),
-        _section("To know", _list(sheet.findings)),
-        _section("Pictures", f'<div class="pictures">{pictures}</div>' if pictures else ""),
+        page.section(say("Proof"), page.table((), sheet.proof)),
+        page.section(say("To know"), page.list(sheet.findings)),
+        page.section(say("Pictures"), page.figures(sheet.pictures)),
     ]
     return (
-        f'<!doctype html><html lang="en"><head><meta charset="utf-8"><title>{escape(sheet.title)}</title>'
+        f'<!doctype html><html><head><meta charset="utf-8"><title>{title}</title>'
         f"<style>{_STYLE}</style></head><body>{''.join(parts)}</body></html>"
     )
 

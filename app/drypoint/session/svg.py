@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from html import escape
 
 import numpy as np
@@ -10,6 +10,10 @@ from numpy.typing import NDArray
 from shapely import Geometry, MultiPolygon, Polygon, get_parts
 
 from drypoint.geometry.points import Points
+from drypoint.wording import as_text
+
+Speak = Callable[[str], str]
+"""Says a text in the language of the reader."""
 
 INK = "#1E1C1A"
 INK2 = "#57534E"
@@ -75,11 +79,14 @@ def drawing(
     body: Sequence[str],
     title: str,
     legend: Sequence[tuple[str, str]],
+    speak: Speak = str,
 ) -> str:
     """A whole SVG: ``body`` in mm with y upwards, then a strip with the legend.
 
-    ``legend`` holds pairs of a sample (SVG drawn in a 10 × 4 box, y downwards) and its words.
+    ``legend`` holds pairs of a sample (SVG drawn in a 10 × 4 box, y downwards) and its words; ``speak`` says
+    them in the reader's language.
     """
+    legend = [(sample, speak(as_text(words))) for sample, words in legend]
     x0, y0, x1, y1 = bounds
     margin, row, size = 3.0, 4.0, 2.1
     width, height = x1 - x0 + 2 * margin, y1 - y0 + 2 * margin
@@ -98,7 +105,7 @@ def drawing(
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width:.2f} {height + strip:.2f}" '
         f'width="{width * 9:.0f}" height="{(height + strip) * 9:.0f}" font-family="{FONT}">'
-        f"<title>{escape(title)}</title>"
+        f"<title>{escape(speak(as_text(title)))}</title>"
         f'<rect width="100%" height="100%" fill="{CANVAS}"/>'
         f'<g transform="translate({margin - x0:.3f} {margin + y1:.3f}) scale(1 -1)">{"".join(body)}</g>'
         f"{''.join(rows)}</svg>"

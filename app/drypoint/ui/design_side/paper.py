@@ -7,7 +7,16 @@ from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import QEventLoop, QMarginsF, QObject, QSizeF, QUrl
-from PySide6.QtGui import QImage, QPageLayout, QPageSize, QPainter, QPdfWriter, QTextDocument
+from PySide6.QtGui import (
+    QFont,
+    QImage,
+    QPageLayout,
+    QPageSize,
+    QPaintDevice,
+    QPainter,
+    QPdfWriter,
+    QTextDocument,
+)
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QFileDialog
 
@@ -21,14 +30,16 @@ from drypoint.session.session import Session
 from drypoint.session.sheet import SheetFacts, setup_sheet
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.messages import Messages
+from drypoint.ui.language.words import told
 from drypoint.ui.window import MainWindow
+from drypoint.wording import as_text, say
 
 EXPORT, SHEET = "export", "setup sheet"
 
 RESOLUTION = 150
 """Of the sheet's pictures and of the page, dots per inch."""
-PICTURE = 760
-"""Width of a picture on paper, px."""
+PICTURE_WIDTH, PICTURE_HEIGHT = 620, 460
+"""The most a picture takes on paper, in 1/96 inch: two fit on a page."""
 
 
 def paper_facts(
@@ -43,21 +54,30 @@ def paper_facts(
     """
     made = programs(session, progress.part(0.0, 0.7))
     with tempfile.TemporaryDirectory() as folder:
-        pictures = write_pictures(session, Path(folder))
+        pictures = write_pictures(session, Path(folder), told)
     facts = sheet_facts(session, made, pictures, wear)
     if not report:
         return facts
     ran = tuple(
         (
             one.title,
-            f"{one.started[:16].replace('T', ' ')}, {one.reason or 'not ended'}, {one.executed} lines",
+            say(
+                "{when}, {reason}, {count} lines",
+                when=one.started[:16].replace("T", " "),
+                reason=as_text(one.reason) if one.reason else say("not ended"),
+                count=one.executed,
+            ),
         )
         for one in runs(session.job)
     )
     doubtful = tuple(
-        (one.title, f"IN DOUBT since {one.at[:16].replace('T', ' ')}: {one.why}") for one in suspects(session)
+        (
+            one.title,
+            say("IN DOUBT since {when}: {why}", when=one.at[:16].replace("T", " "), why=one.why),
+        )
+        for one in suspects(session)
     )
-    title = f"Report: {session.settings.board.name}"
+    title = say("Report: {name}", name=session.settings.board.name)
     return replace(facts, title=title, proof=(*doubtful, *facts.proof, *touched_rows(session.snapshot), *ran))
 
 
@@ -72,7 +92,7 @@ def write_paper(facts: SheetFacts, path: Path) -> None:
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
         if path.suffix.lower() in (".html", ".htm"):
-            path.write_text(setup_sheet(facts), encoding="utf-8")
+            path.write_text(setup_sheet(facts, told), encoding="utf-8")
             return
         with path.open("ab"):
             pass
@@ -96,27 +116,35 @@ def _write_pdf(facts: SheetFacts, path: Path) -> None:
         )
     )
     loop = QEventLoop()  # gives this thread the event dispatcher that laying out text wants
-    document = QTextDocument()
-    html = setup_sheet(replace(facts, pictures=()))
+    pages = document(facts, writer)
+    pages.setPageSize(QSizeF(writer.width(), writer.height()))
+    pages.print_(writer)
+    del pages, loop
+
+
+def document(facts: SheetFacts, device: QPaintDevice) -> QTextDocument:
+    """The sheet laid out for a device, pictures on pages of their own, two on a page."""
+    made = QTextDocument()
+    made.documentLayout().setPaintDevice(device)
+    made.setDefaultFont(QFont(made.defaultFont().family(), 10))
+    html = setup_sheet(replace(facts, pictures=()), told).replace(" 14px/1.4 ", " 10pt ")
     figures = []
     for number, (words, picture) in enumerate(facts.pictures):
         name = f"picture:{number}"
         image = _image(picture)
-        document.addResource(QTextDocument.ResourceType.ImageResource, QUrl(name), image)
-        figures.append(f'<p><img src="{name}" width="{PICTURE}"><br>{words}</p>')
-    html = html.replace("</body>", f"{''.join(figures)}</body>")
-    document.documentLayout().setPaintDevice(writer)
-    document.setHtml(html)
-    document.setPageSize(QSizeF(writer.width(), writer.height()))
-    document.print_(writer)
-    del document, loop
+        made.addResource(QTextDocument.ResourceType.ImageResource, QUrl(name), image)
+        width = min(PICTURE_WIDTH, PICTURE_HEIGHT * image.width() // image.height())
+        fresh = "" if number % 2 else ' style="page-break-before: always"'
+        figures.append(f'<p{fresh}><b>{told(words)}</b><br><img src="{name}" width="{width}"></p>')
+    made.setHtml(html.replace("</body>", f"{''.join(figures)}</body>"))
+    return made
 
 
 def _image(picture: str) -> QImage:
     """A picture of the core, drawn."""
     renderer = QSvgRenderer(picture.encode("utf-8"))
     size = renderer.defaultSize()
-    width = 2 * PICTURE
+    width = 2 * PICTURE_WIDTH
     image = QImage(width, max(1, width * size.height() // max(1, size.width())), QImage.Format.Format_RGB32)
     image.fill(0xFFFFFFFF)
     painter = QPainter(image)
@@ -146,7 +174,7 @@ class Paper(QObject):
         if session is not None:
 
             def work(progress: Progress) -> str:
-                written = export(session, folder, progress, wear=self._wear())
+                written = export(session, folder, progress, wear=self._wear(), speak=told)
                 return self.tr("{count} programs and the setup sheet are in {folder}").format(
                     count=len(written), folder=folder
                 )
