@@ -522,3 +522,49 @@ def test_nothing_is_computed_in_the_thread_of_the_window(
     assert next(iter(threads)).startswith("drypoint-work")
     # on a shared machine a gap is mostly waiting for a processor: told, not judged
     print(f"longest gap between two beats of the window while the demo is planned: {1e3 * max(gaps):.0f} ms")
+
+
+# kept without being asked
+
+
+def test_clamp_by_keys_is_taken_back_in_order(opened: Application, qtbot) -> None:
+    session, window = opened.bridge.session, opened.window
+    assert session is not None
+    window.choose_step(1)
+    form = opened.design.pages.blank.form
+    before = session.settings.blank.clamps
+    form.add_clamp.setFocus()
+    qtbot.keyClick(form.add_clamp, Qt.Key.Key_Space)
+    type_in(form.clamp_fields.left, "-2.5", qtbot)
+    type_in(form.clamp_fields.wide, "14", qtbot)
+    (wide,) = session.settings.blank.clamps[len(before) :]
+    assert (wide.x, wide.width) == pytest.approx((-2.5, 14.0))
+    qtbot.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert session.settings.blank.clamps[-1].width == pytest.approx(9.0)
+    assert session.settings.blank.clamps[-1].x == pytest.approx(-2.5)
+    qtbot.waitUntil(lambda: form.clamp_fields.wide.value == pytest.approx(9.0), timeout=PATIENCE)
+    window.commands["undo"].trigger()
+    window.commands["undo"].trigger()
+    assert session.settings.blank.clamps == before
+    qtbot.waitUntil(lambda: len(form.values.clamps) == len(before), timeout=PATIENCE)
+
+
+def test_what_was_typed_is_there_after_the_program_was_killed(
+    opened: Application, tmp_path: Path, qtbot
+) -> None:
+    session = opened.bridge.session
+    assert session is not None
+    opened.window.choose_step(3)
+    type_in(opened.design.pages.cuts.fields["tabs"], "7", qtbot)
+    left = tmp_path / "left.drypoint"
+    for end in ("", "-wal"):  # the disk as a kill would leave it: nothing is closed or written out
+        found = Path(f"{session.job.path}{end}")
+        if found.exists():
+            shutil.copyfile(found, f"{left}{end}")
+    assert opened.design.documents.open(left)
+    again = opened.bridge.session
+    assert again is not None
+    assert again.job.path == left
+    assert again.settings.cuts.tabs == 7
+    assert opened.design.pages.cuts.fields["tabs"].value == 7
+    assert opened.window.commands["undo"].text().endswith("Tabs")

@@ -20,6 +20,7 @@ from drypoint.ui.parts.fields import Choice, NumberField, Setting
 from drypoint.ui.parts.page import Page
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
+from drypoint.wording import strung
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +34,15 @@ class BoardPageValues:
     slots: str = ""
     files: tuple[LayerFile, ...] = ()
     findings: tuple[Finding, ...] = ()
+
+
+def _note(page: Page, finding: Finding) -> Note:
+    """A place on the board is a link that zooms there; a file or line is only said."""
+    if finding.at is None:
+        said = strung(tuple(part for part in (finding.where, finding.hint) if part))
+        return Note("caution", finding.what, said)
+    where = finding.where or fill(page.tr("at {x:.2f}, {y:.2f} mm"), x=finding.at[0], y=finding.at[1])
+    return Note("caution", finding.what, finding.hint, where=where)
 
 
 class BoardPage(Page):
@@ -107,7 +117,7 @@ class BoardPage(Page):
             self._files.addWidget(self._file(file))
         empty(self._notes)
         for finding in values.findings:
-            note = Note("caution", finding.what, finding.hint, where=finding.where)
+            note = _note(self, finding)
             note.where_clicked.connect(lambda f=finding: self.finding_chosen.emit(f))
             self._notes.addWidget(note)
 
@@ -276,6 +286,6 @@ class CutsPage(Page):
             note.where_clicked.connect(lambda at=place.at: self.place_chosen.emit(at))
             self._notes.addWidget(note)
         for finding in values.findings[:8]:
-            note = Note("caution", finding.what, finding.hint, where=finding.where if finding.at else "")
+            note = _note(self, finding)
             note.where_clicked.connect(lambda at=finding.at: self.place_chosen.emit(at))
             self._notes.addWidget(note)
