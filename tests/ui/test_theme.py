@@ -25,6 +25,8 @@ TEXT_PAIRS = [
     ("error", "error_ground"),
     ("ink", "caution_ground"),
     ("ink", "error_ground"),
+    ("panel", "ink"),
+    ("ink2", "line"),
     ("ink", "blank"),
     ("reference", "blank"),
     ("reference", "panel"),
