@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -72,3 +74,13 @@ def test_the_second_side_is_found_by_the_drilled_holes(session, mill):
     told = turn.expected_registration(session)
     assert told.overall() < 0.2
     station.close()
+
+
+@pytest.mark.parametrize("both", [True, False])
+def test_the_blank_of_a_board_of_two_sides_carries_copper_on_its_back(session, both):
+    session.change("Both sides or one", board=replace(session.settings.board, both=both))
+    bench = make_bench(session.derived.layout(session.snapshot), session.settings, 3)
+    thickness = session.settings.blank.copper
+    assert bench.sheet.up.thickness == thickness
+    bench.turn_over()
+    assert bench.sheet.up.thickness == (thickness if both else 0.0)

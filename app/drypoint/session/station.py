@@ -95,6 +95,7 @@ def _bench_setup(layout: Layout, settings: Settings, loose: tuple[str, ...]) -> 
         loose=loose,
         spring=SPRING,
         copper=settings.blank.copper,
+        double=settings.board.both,
         settings=controller_settings(preset),
         hand_spindle=preset.spindle is SpindleKind.BY_HAND,
         switches=preset.homing,
