@@ -4126,6 +4126,11 @@
         <translation>Die Lage hätte mehr als {vertex_limit:,} Eckpunkte.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/beside.py"/>
+        <source>The legend by laser is not rehearsed.</source>
+        <translation>Die Beschriftung mit dem Laser wird nicht geprobt.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/legend_export.py"/>
         <source>The legend is placed for the {side} up, the board turned over left over right into the same corner; hands turn it to about a millimetre. Find it by its holes before marking, and export again, for a better place.</source>
         <translation>Die Beschriftung ist für die {side} oben platziert, die Platine links über rechts in dieselbe Ecke gewendet; Hände wenden sie auf etwa einen Millimeter. Vor dem Markieren an ihren Löchern finden und neu ausgeben, für einen besseren Ort.</translation>
@@ -4478,6 +4483,11 @@
         <location filename="../../app/drypoint/board/gerber_extended.py"/>
         <source>The scale “{command}” is impossible.</source>
         <translation>Der Maßstab „{command}“ ist unmöglich.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/beside.py"/>
+        <source>The second side and the outline are not rehearsed: it ends before the turn.</source>
+        <translation>Zweite Seite und Umriss werden nicht geprobt: Die Probe endet vor dem Wenden.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/turn.py"/>

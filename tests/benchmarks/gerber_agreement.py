@@ -10,6 +10,7 @@ measured. Layers above the limit are listed again with what they hold that expla
 
 from __future__ import annotations
 
+import math
 import os
 import re
 import sys
@@ -44,7 +45,29 @@ def known(layer: GerberLayer, text: str) -> str:
         told.append("turned regular polygons: the library turns them by another angle")
     if re.search(r"\*\s*5,", text):
         told.append("turned polygon primitives in a macro: the library leaves them at the origin")
+    without_centre, arcs = _arcs_without_centre(text)
+    if without_centre > arcs / 10:
+        told.append(f"{without_centre} of {arcs} arcs, rounded to the file's digits, have no exact centre")
     return "; ".join(told) or "not explained"
+
+
+def _arcs_without_centre(text: str) -> tuple[int, int]:
+    """Single-quadrant arcs whose ends are equally far from none of the four centres, and all of them."""
+    x = y = without = arcs = 0
+    mode = 1
+    if "G74*" not in text:
+        return 0, 0
+    word = r"(G0?[123])?(?:X(-?\d+))?(?:Y(-?\d+))?(?:I(-?\d+))?(?:J(-?\d+))?(D0?[123])?\*"
+    for found in filter(None, (re.match(word, line) for line in text.splitlines())):
+        mode = int(found[1][-1]) if found[1] else mode
+        new_x, new_y = int(found[2] or x), int(found[3] or y)
+        if mode != 1 and (found[4] or found[5]):
+            i, j = abs(int(found[4] or 0)), abs(int(found[5] or 0))
+            ends = ((new_x - x - a * i, new_y - y - b * j) for a in (1, -1) for b in (1, -1))
+            arcs += 1
+            without += min(abs(math.hypot(*end) - math.hypot(i, j)) for end in ends) > 0.3
+        x, y = new_x, new_y
+    return without, arcs
 
 
 def compare(path: Path) -> tuple[int, float, str]:

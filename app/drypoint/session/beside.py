@@ -33,3 +33,13 @@ def _legend(snap: Snapshot, board: Board | None) -> str:
     if snap.face() is not legend_face(board):
         return say("Legend by laser: other side")
     return say("Legend by laser: to do")
+
+
+def not_rehearsed(snap: Snapshot, board: Board | None) -> tuple[str, ...]:
+    """What a rehearsal leaves out of such a job: it ends before the board is turned over."""
+    told = []
+    if snap.settings.board.both:
+        told.append(say("The second side and the outline are not rehearsed: it ends before the turn."))
+    if _legend(snap, board):
+        told.append(say("The legend by laser is not rehearsed."))
+    return tuple(told)

@@ -26,6 +26,7 @@ from drypoint.machine.operator import Request, RequestKind
 from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import find, measure, prove, run
+from drypoint.session.beside import not_rehearsed
 from drypoint.session.layout import INSET
 from drypoint.session.pass_plan import PassPlan
 from drypoint.session.session import Session
@@ -236,7 +237,11 @@ class _Rehearsing:
             carved=self.bench.carved(fit),
             programs=tuple(self.programs),
             islands=designed_islands(board),
-            findings=(*self.station.findings, *(one.what for one in self.bench.mishaps)),
+            findings=(
+                *self.station.findings,
+                *(one.what for one in self.bench.mishaps),
+                *not_rehearsed(self.session.snapshot, board),
+            ),
         )
 
     def _surface(self) -> None:
