@@ -690,6 +690,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/sheet.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_progress.py"/>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
         <source>Bit</source>
@@ -1641,7 +1642,7 @@
         <location filename="../../app/drypoint/program/placed_cuts.py"/>
         <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_tasks.py"/>
         <source>Grooves</source>
         <translation>Nuten</translation>
     </message>
@@ -8402,6 +8403,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/bits.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_progress.py"/>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
         <source>Feed</source>
@@ -8602,7 +8604,7 @@
         <translation>Höhe der Querfahrten</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_progress.py"/>
         <source>Height of the bit</source>
         <translation>Höhe des Werkzeugs</translation>
     </message>
@@ -8974,7 +8976,7 @@
         <translation>Den Prüfstand es tun lassen</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_progress.py"/>
         <source>Line</source>
         <translation>Zeile</translation>
     </message>
@@ -9527,7 +9529,7 @@
         <translation>Durchgang {number}</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_tasks.py"/>
         <source>Pass {n}</source>
         <translation>Durchgang {n}</translation>
     </message>
@@ -10063,6 +10065,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/bits.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_progress.py"/>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>Spindle</source>
         <translation>Spindel</translation>
@@ -11310,7 +11313,7 @@
         <translation>Höhe</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_progress.py"/>
         <source>held</source>
         <translation>angehalten</translation>
     </message>
@@ -11375,7 +11378,7 @@
         <translation>linke Kante</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_progress.py"/>
         <source>left in this piece, done about {t}</source>
         <translation>übrig in diesem Teil, fertig um etwa {t}</translation>
     </message>
@@ -11391,7 +11394,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_progress.py"/>
         <source>line {n} of {all}</source>
         <translation>Zeile {n} von {all}</translation>
     </message>
@@ -11743,7 +11746,7 @@
         <translation>zu tun</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_tasks.py"/>
         <source>touch first</source>
         <translation>zuerst antasten</translation>
     </message>
@@ -11993,7 +11996,7 @@
         <translation>{n} weitere würden die zweifelhafte Nut von {before:.0f} auf {after:.0f} mm senken: {saved} Schneiden gespart für {cost} Antasten.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_progress.py"/>
         <source>{n} of {all}</source>
         <translation>{n} von {all}</translation>
     </message>
@@ -12083,7 +12086,7 @@
         <translation>{touches} Stücke werden angetastet, {gaps} Abstände bewiesen; zuerst {a} – {b} mit {gap:.2f} mm.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/run_progress.py"/>
         <source>{t} left</source>
         <translation>{t} übrig</translation>
     </message>

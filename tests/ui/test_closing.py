@@ -16,7 +16,7 @@ from drypoint.progress import Progress
 from drypoint.session.actions.run import to_resume
 from drypoint.session.doubts import suspects
 from drypoint.ui.design_side.paper import paper_facts
-from drypoint.ui.machine_side.running import RUNNING
+from drypoint.ui.machine_side.run_progress import RUNNING
 
 sys.path.insert(0, str(Path(__file__).parent))
 from bystander import Bystander, measure_flat

@@ -16,7 +16,7 @@ from drypoint.job.journal import runs
 from drypoint.machine.operator import RequestKind
 from drypoint.machine.serial_link import Port
 from drypoint.machine.state import Activity
-from drypoint.ui.machine_side.running import RUNNING
+from drypoint.ui.machine_side.run_progress import RUNNING
 from drypoint.ui.parts.glyph import Mark
 
 sys.path.insert(0, str(Path(__file__).parent))
@@ -120,7 +120,7 @@ def _hold_resume_stop(who: Bystander) -> None:
     who.window.choose_step(7)
     who.click(running.page.start_button)
     who.wait(lambda: strip.state.value == "cutting")
-    who.wait(lambda: running._event is not None and running._event.executed > 3)
+    who.wait(lambda: running.progress.newest is not None and running.progress.newest.executed > 3)
     who.click(strip.hold_button)
     who.wait(lambda: strip.state.value == "held" and who.desk.state.still)
     place = who.desk.state.work

@@ -11,7 +11,7 @@ from drypoint.errors import MachineError
 from drypoint.machine.controller import Controller
 from drypoint.machine.state import Activity
 from drypoint.ui.machine_side.desk import Desk
-from drypoint.ui.machine_side.running import RUNNING
+from drypoint.ui.machine_side.run_progress import RUNNING
 from drypoint.ui.menus import Commands, keep_run_keys
 from drypoint.ui.parts.blocks import button, words
 

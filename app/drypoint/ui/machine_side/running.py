@@ -3,16 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import datetime, timedelta
 
-import numpy as np
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from drypoint.bits.model import Bit
 from drypoint.errors import DrypointError
-from drypoint.machine.controller import StreamEvent
 from drypoint.machine.procedures.running import RunResult
-from drypoint.machine.state import Activity
 from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import run
@@ -22,15 +18,13 @@ from drypoint.session.sheet import clock
 from drypoint.session.station import Station
 from drypoint.session.work import WorkItem, WorkKind, run_seconds
 from drypoint.ui.canvas.content import View
-from drypoint.ui.language.words import fill, local, told
+from drypoint.ui.language.words import fill, told
 from drypoint.ui.machine_side.desk import Desk
-from drypoint.ui.machine_side.worklist import Clockwork, WorkList, clockwork, list_work
-from drypoint.ui.pages.run import RunPage, Task
+from drypoint.ui.machine_side.run_progress import RUNNING, RunProgress
+from drypoint.ui.machine_side.run_tasks import tasks_of, title_of
+from drypoint.ui.machine_side.worklist import WorkList, list_work
+from drypoint.ui.pages.run import RunPage
 from drypoint.ui.parts.blocks import button
-from drypoint.ui.parts.glyph import Mark
-
-RUNNING = "run"
-"""Name of the procedure that streams a program."""
 
 CONNECT = "connect"
 """What the run page asks for where there is no machine."""
@@ -82,12 +76,8 @@ class Running(QObject):
         self.work: WorkList | None = None
         self.before_cut: Callable[[Session], Callable[[Station], None] | None] = lambda session: None
         self._why = ""
-        self._event: StreamEvent | None = None
-        self._shown: StreamEvent | None = None
-        self._program: Program | None = None
-        self._clockwork: Clockwork | None = None
-        self._step = ("", 0.0, "")
         self.page = RunPage(desk.window.theme)
+        self.progress = RunProgress(desk, self.page)
         self.resume_button = button(self.tr("Resume the broken run"))
         self.check_button = button(self.tr("Find zero again, then resume"))
         self.skip_button = button(self.tr("Skip this piece"))
@@ -109,8 +99,6 @@ class Running(QObject):
         self.check_button.clicked.connect(lambda: self.resume(check=True))
         self.skip_button.clicked.connect(self.skip)
         desk.changed.connect(self._show)
-        desk.progressed.connect(self._take_step)
-        desk.looked.connect(lambda _: self._show_progress())
         desk.failed.connect(self._show_error)
 
     # the list
@@ -159,7 +147,7 @@ class Running(QObject):
                 self._note_bit(item.program.bit)
             if first is not None:
                 first(station)
-            return run.run_item(session, station, item, on_event=self._take_event)
+            return run.run_item(session, station, item, on_event=self.progress.take_event)
 
         self._begin(session, item.program)
         self._desk.with_station(RUNNING, work, self._ended, self._broken)
@@ -180,7 +168,7 @@ class Running(QObject):
             if check or not {"x", "y", "z"} <= station.controller.known:
                 run.find_again(session, station)
                 self._note_bit(program.bit)
-            return run.resume(session, station, on_event=self._take_event)
+            return run.resume(session, station, on_event=self.progress.take_event)
 
         self._begin(session, program)
         self._desk.with_station(RUNNING, go_on, self._ended, self._broken)
@@ -206,20 +194,13 @@ class Running(QObject):
         self._desk.with_station(self.tr("Hover lap"), work, lambda _: self._desk.say(said))
 
     def _begin(self, session: Session, program: Program) -> None:
-        self._event, self._shown, self._program, self._clockwork = None, None, program, None
         ready = self.tr("getting ready")
         self._desk.window.strip.show_run(program.title, ready, 0.0, "")
-        self.page.show_run(program.title, clock(run_seconds(program)), ready, (), self._tasks(), running=True)
-        self._desk.ask("clockwork", lambda _: clockwork(session, program), self._take_clockwork)
+        tasks = tasks_of(self.work)
+        self.page.show_run(program.title, clock(run_seconds(program)), ready, (), tasks, running=True)
+        self.progress.begin(session, program, tasks)
         if program.pass_number:
             self._desk.window.canvas.set_view(View.PASSES)
-
-    def _take_clockwork(self, found: object) -> None:
-        self._clockwork = found if isinstance(found, Clockwork) else None
-
-    def _take_event(self, event: StreamEvent) -> None:
-        """On the machine's thread."""
-        self._event = event
 
     def _note_bit(self, bit: Bit) -> None:
         """On the machine's thread."""
@@ -230,7 +211,7 @@ class Running(QObject):
 
     def _ended(self, result: object) -> None:
         assert isinstance(result, RunResult)
-        title = "" if self._program is None else self._program.title
+        title = self.progress.title
         if result.finished:
             text = self.tr("{title} is done, {time}.").format(title=title, time=clock(result.seconds))
             if result.overlap:
@@ -247,9 +228,6 @@ class Running(QObject):
 
     def _show_error(self, error: DrypointError) -> None:
         self.page.show_note(error.what, f"{told(error.where)}. {told(error.hint)}".strip(". "), "error")
-
-    def _take_step(self, name: str, share: float, text: str) -> None:
-        self._step = (name, share, text)
 
     def _show(self) -> None:
         running = self._desk.thread_.running == RUNNING
@@ -273,7 +251,7 @@ class Running(QObject):
         if item is None:
             done = self.work is not None and bool(self.work.items)
             lead = self.tr("Everything is done.") if done else self.tr("Nothing to run yet.")
-            self.page.show_run(lead, "–", self._why, (), self._tasks())
+            self.page.show_run(lead, "–", self._why, (), tasks_of(self.work))
         else:
             program = item.program
             change = self._desk.bit_in != program.bit.name
@@ -289,7 +267,7 @@ class Running(QObject):
                 clock(run_seconds(program)),
                 self._expected(program),
                 rows,
-                self._tasks(),
+                tasks_of(self.work),
                 ready=ready,
                 start=start,
             )
@@ -331,69 +309,3 @@ class Running(QObject):
             self.page.show_note(self.tr("No pass can be planned"), work.waits, "caution")
         else:
             self.page.show_note("")
-
-    def _tasks(self) -> list[Task]:
-        work = self.work
-        if work is None:
-            return []
-        tasks = [
-            Task(self.tr("Pass {n}").format(n=n), Mark.DONE, f"{length:.0f} mm")
-            for n, length in work.passes_done
-        ]
-        marks = [item for item in work.items if item.kind is WorkKind.MARKS]
-        others = [item for item in work.items if item.kind is not WorkKind.MARKS]
-        if work.waits:
-            tasks.append(Task(self.tr("Grooves"), Mark.STALE, self.tr("touch first")))
-        return [*(self._task(item) for item in marks), *tasks, *(self._task(item) for item in others)]
-
-    def _task(self, item: WorkItem) -> Task:
-        mark = Mark.DONE if item.done else (Mark.READY if item is self.following else Mark.TO_DO)
-        return Task(title_of(item), mark, clock(run_seconds(item.program)))
-
-    def _show_progress(self) -> None:
-        """While something runs: from what came in since the last look."""
-        if not self._desk.busy:
-            return
-        if self._desk.thread_.running != RUNNING:
-            name, share, text = self._step
-            shown = share if name == self._desk.thread_.running else 0.0
-            self._desk.window.strip.show_run(self._desk.thread_.running, text if shown else "", shown, "")
-            return
-        event, program, times = self._event, self._program, self._clockwork
-        if program is None or event is None or event is self._shown or times is None:
-            return
-        self._shown = event
-        left = times.left(event.executed, event.state.overrides[0])
-        share = 1.0 - left * event.state.overrides[0] / 100.0 / max(1e-9, float(times.after[-1]))
-        self._show_event(program, event, times, left, share)
-
-    def _show_event(
-        self, program: Program, event: StreamEvent, times: Clockwork, left: float, share: float
-    ) -> None:
-        where = self.tr("line {n} of {all}").format(n=event.executed, all=event.total)
-        held = event.state.activity is Activity.HELD
-        self._desk.window.strip.show_run(
-            program.title, where, share, self.tr("{t} left").format(t=clock(left))
-        )
-        until = (datetime.now() + timedelta(seconds=left)).strftime("%H:%M")
-        work = event.state.work or (0.0, 0.0, 0.0)
-        rows = (
-            (self.tr("Line"), self.tr("{n} of {all}").format(n=event.executed, all=event.total)),
-            (self.tr("Bit"), program.bit.name),
-            (self.tr("Height of the bit"), local(f"{work[2]:.3f} mm").replace("-", "−")),
-            (self.tr("Feed"), f"{event.state.feed:.0f} mm/min"),
-            (self.tr("Spindle"), f"{event.state.spindle:.0f} /min"),
-        )
-        about = self.tr("held") if held else self.tr("left in this piece, done about {t}").format(t=until)
-        self.page.show_run(program.title, clock(left), about, rows, self._tasks(), running=True)
-        panel = self._desk.window.canvas
-        paths = panel.canvas.moving()
-        if program.pass_number and paths is not None and panel.canvas.view is View.PASSES:
-            at = min(event.executed, len(times.cut) - 1)
-            panel.set_travelled(float(np.clip(times.cut[at], 0.0, 1.0)) * paths.length)
-
-
-def title_of(item: WorkItem) -> str:
-    """What a piece of work is called; the bit is named only where it tells pieces apart."""
-    title = item.program.title
-    return title.split(": ", maxsplit=1)[0] if item.kind is WorkKind.MARKS else title

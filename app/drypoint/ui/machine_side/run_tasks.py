@@ -1,0 +1,40 @@
+"""The work of the evening as lines of the run page."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication
+
+from drypoint.session.sheet import clock
+from drypoint.session.work import WorkItem, WorkKind, run_seconds
+from drypoint.ui.machine_side.worklist import WorkList
+from drypoint.ui.pages.run import Task
+from drypoint.ui.parts.glyph import Mark
+
+
+def title_of(item: WorkItem) -> str:
+    """What a piece of work is called; the bit is named only where it tells pieces apart."""
+    title = item.program.title
+    return title.split(": ", maxsplit=1)[0] if item.kind is WorkKind.MARKS else title
+
+
+def tasks_of(work: WorkList | None) -> list[Task]:
+    """Marks, passes and all else in their order, with their state and time."""
+    if work is None:
+        return []
+    tasks = [
+        Task(_say("Pass {n}").format(n=n), Mark.DONE, f"{length:.0f} mm") for n, length in work.passes_done
+    ]
+    marks = [item for item in work.items if item.kind is WorkKind.MARKS]
+    others = [item for item in work.items if item.kind is not WorkKind.MARKS]
+    if work.waits:
+        tasks.append(Task(_say("Grooves"), Mark.STALE, _say("touch first")))
+    return [*(_task(item, work) for item in marks), *tasks, *(_task(item, work) for item in others)]
+
+
+def _task(item: WorkItem, work: WorkList) -> Task:
+    mark = Mark.DONE if item.done else (Mark.READY if item is work.following else Mark.TO_DO)
+    return Task(title_of(item), mark, clock(run_seconds(item.program)))
+
+
+def _say(text: str) -> str:
+    return QCoreApplication.translate("run tasks", text)
