@@ -109,6 +109,27 @@ def test_a_thin_trace_keeps_its_least_width(least):
     assert all(place.widest < 0.2 for place in plan.impossible)
 
 
+@pytest.mark.parametrize("thin", [0.025, 0.05, 0.075])
+def test_a_trace_thinner_than_the_bite_is_listed_and_never_bitten_through(thin):
+    """A hair of a trace between two planes: 0.05 mm of bite from each side would take all of it."""
+    nets = {
+        "A": shapely.box(0, 0, 10, 1),
+        "T": shapely.box(-1, 1.25, 11, 1.25 + thin),
+        "B": shapely.box(0, 1.5 + thin, 10, 2.5),
+    }
+    plan = plan_grooves(nets, 0.33, bite=0.05)
+    found = check(nets, plan.lines, 0.33)
+    assert not found.opens
+    assert not found.lost
+    if thin > 2 * 0.04 + 0.012:
+        assert found.clean
+        return
+    assert {name for place in plan.impossible for name in place.nets} == {"A", "T", "B"}
+    assert all(0.249 < place.widest < 0.33 for place in plan.impossible)
+    told = min(place.widest for place in plan.impossible) - 1e-3
+    assert check(nets, plan_grooves(nets, told, bite=0.05).lines, told).clean
+
+
 @pytest.mark.parametrize("reach", [0.05, 0.1, 0.15, 0.4, 0.6])
 @pytest.mark.parametrize(("tip", "gap"), [(0.2, 0.3), (0.1, 0.3), (0.15, 0.35)])
 def test_what_is_called_impossible_is_joined_and_nothing_else(reach, tip, gap):

@@ -22,6 +22,8 @@ FINE = 0.1
 """mm between samples where a gap is narrower than that; else twice as much."""
 LEAN = 2e-3
 """mm by which centre lines are simplified."""
+WHOLE = 0.012
+"""mm of every trace that stays whatever is allowed: a little more than what counts as a shaving."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -37,7 +39,8 @@ class CentreLines:
 def centre_lines(parts: Parts, width: float, bite: float, least: float, progress: Progress) -> CentreLines:
     """Grooves through the gaps that are narrower than ``width`` mm.
 
-    None bites more than ``bite`` mm, or leaves less than ``least`` mm of a trace that it bites.
+    None bites more than ``bite`` mm, or leaves less than ``least`` mm of a trace that it bites; none
+    bites through one.
     """
     reach = width / 2.0 + OVERSHOOT
     close = foreign_pairs(parts, 2.0 * reach)
@@ -59,10 +62,9 @@ def centre_lines(parts: Parts, width: float, bite: float, least: float, progress
     clearance = ridges.edge_clearance()
     bad = clearance < width / 2.0 - bite - SLACK
     tight = clearance < width / 2.0 - SLACK
-    left = np.full(len(ridges.nodes), np.inf)
-    if least > 0.0:
-        left = width_left(parts, ridges, np.flatnonzero(tight & ~bad), width / 2.0, least)
-        bad |= (left[ridges.edges] < least).any(axis=1)
+    least = max(least, WHOLE)  # a trace that is bitten through is no longer one
+    left = width_left(parts, ridges, np.flatnonzero(tight & ~bad), width / 2.0, least)
+    bad |= (left[ridges.edges] < least).any(axis=1)
     useful = _reaching(ridges, clearance < reach, clearance < width / 2.0 - SLACK / 2.0)
     cut = useful & ~bad
     lines, pairs = chain(ridges, np.flatnonzero(cut))
@@ -157,7 +159,7 @@ class Limits:
             say(
                 "This cut would leave {left:.3f} mm of a trace; {least:.3f} mm is the least "
                 "allowed. A cut of {widest:.3f} mm or less would do.",
-                left=left,
+                left=max(left, 0.0),
                 least=self.least,
                 widest=widest,
             )

@@ -56,7 +56,8 @@ def plan_grooves(
     bite : float
         How far a cut may eat into copper of a net, mm.
     least_trace : float
-        Width, mm, that every trace keeps where a cut bites into it; 0 to look at the bite alone.
+        Width, mm, that every trace keeps where a cut bites into it; 0: whatever is left of it, so long
+        as it is not bitten through.
     boundary : geometry, optional
         Where grooves may run; what lies outside is not cut.
     loops : int

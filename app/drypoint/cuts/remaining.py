@@ -20,8 +20,9 @@ def width_left(
 ) -> NDArray[np.float64]:
     """(K,) smallest width of copper left across each node of the ridges, mm; infinite where enough.
 
-    Across means straight on from the nearest spot of a net's boundary. What the centre line on the
-    copper's far side bites is taken off too.
+    It is below 0 where more is bitten than there is. Across means straight on from the
+    nearest spot of a net's boundary. What the centre line on the copper's far side bites is taken off
+    too.
 
     Parameters
     ----------
@@ -49,8 +50,11 @@ def width_left(
     spot, part, way, apart = spot[sound], part[sound], way[sound], apart[sound]
     onward = (way[:, 1] - way[:, 0]) / apart[:, None]
     begin = way[:, 1] + INSET * onward
-    far = begin + (least + 2.0 * radius) * onward
+    deepest = radius - float(ridges.clearance[nodes].min())  # no cut takes more from either side
+    far = begin + (least + 2.0 * deepest) * onward
     wide, leave = _across(begin, far, parts, part)
+    thin = wide < least + 2.0 * deepest - INSET
+    spot, wide, leave, apart = spot[thin], wide[thin], leave[thin], apart[thin]
     lines = np.asarray(shapely.linestrings(ridges.nodes[ends]))
     index, away = shapely.STRtree(lines).query_nearest(
         shapely.points(leave), return_distance=True, all_matches=False
@@ -58,7 +62,7 @@ def width_left(
     beyond = np.zeros(len(leave))
     beyond[index[0]] = np.maximum(0.0, radius - away)
     remains = wide - (radius - apart) - beyond
-    np.minimum.at(left, nodes[spot], np.where(remains < least, np.maximum(remains, 0.0), np.inf))
+    np.minimum.at(left, nodes[spot], np.where(remains < least, remains, np.inf))
     return left
 
 
@@ -79,7 +83,7 @@ def _across(
     open_end = np.flatnonzero(~shapely.covers(parts.shapes[part], rays))
     inside = shapely.intersection(rays[open_end], parts.shapes[part[open_end]])
     pieces, of = shapely.get_parts(inside, return_index=True)
-    line = shapely.get_type_id(pieces) == 1
+    line = (shapely.get_type_id(pieces) == 1) & ~shapely.is_empty(pieces)
     pieces, of = pieces[line], of[line]
     ends = shapely.get_coordinates(pieces).reshape(-1, 2, 2)
     apart = np.hypot(*(ends - begin[open_end[of]][:, None, :]).transpose(2, 0, 1))
