@@ -12,9 +12,8 @@ from dataclasses import dataclass
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from scipy.ndimage import maximum_filter, minimum_filter
-from scipy.spatial import Delaunay, cKDTree
 
+from drypoint.cuts.facing import facing_edges, near_foreign
 from drypoint.cuts.parts import Shapes
 from drypoint.progress import Progress
 
@@ -30,12 +29,6 @@ MOST_SEGMENTS = 12
 """Segments looked at on either side of a sample for the nearest spot."""
 LONGEST_STEP = 0.02
 """mm. A place is moved no farther at once while it is brought to the middle of a gap."""
-MOST_CELLS = 2.0e7
-"""Cells of the grid that finds samples near foreign nets: 160 MB."""
-MOST_PAIRS = 20_000_000
-"""Pairs of samples near each other that are all looked at: 320 MB."""
-FARTHEST = 1e3
-"""mm. Length of a Voronoi edge that would run to infinity; it is clipped to the radius anyway."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -100,125 +93,29 @@ def sample_boundary(rings: Shapes, net: NDArray[np.intp], pitch: float) -> Bound
     return Boundary(start, stop, before, after, net[of], samples, segment)
 
 
-def near_foreign(points: NDArray[np.float64], net: NDArray[np.intp], reach: float) -> NDArray[np.intp]:
-    """Indices of samples within ``reach`` mm of a sample of another net, and perhaps some more.
-
-    First coarsely, never missing one: nets are spread two cells each way on a grid of half the
-    reach. Then exactly, unless there are too many pairs.
-    """
-    low = points.min(axis=0)
-    size = points.max(axis=0) - low
-    cell = max(reach / 2.0, float(np.sqrt(size[0] * size[1] / MOST_CELLS)))
-    place = np.floor((points - low) / cell).astype(np.intp)
-    shape = tuple(place.max(axis=0) + 1)
-    first = np.full(shape, np.iinfo(np.int32).max, dtype=np.int32)
-    last = np.full(shape, -1, dtype=np.int32)
-    key = (place[:, 0], place[:, 1])
-    order = np.argsort(net, kind="stable")
-    last[place[order, 0], place[order, 1]] = net[order]
-    first[place[order[::-1], 0], place[order[::-1], 1]] = net[order[::-1]]
-    first = minimum_filter(first, size=5, mode="nearest")
-    last = maximum_filter(last, size=5, mode="nearest")
-    return _within(points, net, np.flatnonzero(first[key] < last[key]), reach)
-
-
-def _within(
-    points: NDArray[np.float64], net: NDArray[np.intp], chosen: NDArray[np.intp], reach: float
-) -> NDArray[np.intp]:
-    """Those of the chosen samples that are within ``reach`` mm of one of another net."""
-    tree = cKDTree(points[chosen])
-    if tree.count_neighbors(tree, reach) > MOST_PAIRS:
-        return chosen
-    pairs = tree.query_pairs(reach, output_type="ndarray")
-    foreign = net[chosen[pairs[:, 0]]] != net[chosen[pairs[:, 1]]]
-    return np.asarray(chosen[np.unique(pairs[foreign])])
-
-
 def trace_ridges(boundary: Boundary, reach: float, pitch: float, progress: Progress | None = None) -> Ridges:
     """Voronoi edges between samples of different nets where the clearance is below ``reach`` mm.
 
     ``pitch`` is that of the samples, mm: the nearest spot of a boundary lies no farther than that
     from the nearest sample.
     """
-    chosen = near_foreign(boundary.points, boundary.net[boundary.segment], 2.0 * reach)
+    net = boundary.net[boundary.segment]
     empty = Ridges(np.empty((0, 2)), np.empty(0), np.empty((0, 2), np.intp), np.empty((0, 2), np.intp))
-    if len(chosen) < 4:
-        return empty
-    samples = boundary.points[chosen]
-    samples = samples + np.random.default_rng(1).uniform(-JITTER, JITTER, samples.shape)
+    chosen = near_foreign(boundary.points, net, 2.0 * reach)
     if progress is not None:
         progress.step(0.1, "narrow gaps")
-    mesh = Delaunay(samples)
+    samples = boundary.points[chosen]
+    samples = samples + np.random.default_rng(1).uniform(-JITTER, JITTER, samples.shape)
+    found = facing_edges(samples, net[chosen], reach)
+    if len(found.sides) == 0:
+        return empty
     if progress is not None:
         progress.step(0.6, "narrow gaps")
-    segment = boundary.segment[chosen]
-    edges = _mesh_edges(mesh, boundary.net[segment])
-    if len(edges) == 0:
-        return empty
-    ends, sides, nodes, ok = _clip_edges(mesh, samples, edges, reach)
-    nodes_at, inverse = np.unique(nodes[ok].reshape(-1), return_inverse=True)
-    places = ends[ok].reshape(-1, 2)
-    sides_flat = np.repeat(segment[sides[ok]], 2, axis=0)
-    first = np.full(len(nodes_at), -1, dtype=np.intp)
-    first[inverse[::-1]] = np.arange(len(inverse))[::-1]
-    place, clearance = _recentre(places[first], sides_flat[first], boundary, pitch)
-    pair = np.sort(boundary.net[segment[sides[ok]]], axis=1)
+    sides = boundary.segment[chosen][found.sides]
+    _, first, inverse = np.unique(found.nodes, return_index=True, return_inverse=True)
+    place, clearance = _recentre(found.ends.reshape(-1, 2)[first], sides[first // 2], boundary, pitch)
+    pair = np.sort(boundary.net[sides], axis=1)
     return Ridges(place, clearance, inverse.reshape(-1, 2), pair)
-
-
-def _mesh_edges(mesh: Delaunay, net: NDArray[np.intp]) -> NDArray[np.intp]:
-    """(E, 5): triangle, neighbour (-1 outside), sample a, sample b, third sample of the triangle.
-
-    Each edge between samples of different nets once.
-    """
-    corners, neighbours = mesh.simplices.astype(np.intp), mesh.neighbors.astype(np.intp)
-    found = []
-    triangle = np.arange(len(corners))
-    for apex in range(3):
-        a, b = corners[:, (apex + 1) % 3], corners[:, (apex + 2) % 3]
-        other = neighbours[:, apex]
-        keep = (net[a] != net[b]) & (other < triangle)
-        found.append(np.column_stack((triangle[keep], other[keep], a[keep], b[keep], corners[keep, apex])))
-    return np.concatenate(found)
-
-
-def _centres(points: NDArray[np.float64], corners: NDArray[np.intp]) -> NDArray[np.float64]:
-    """Circumcentres of triangles."""
-    a = points[corners[:, 0]]
-    b, c = points[corners[:, 1]] - a, points[corners[:, 2]] - a
-    double = 2.0 * (b[:, 0] * c[:, 1] - b[:, 1] * c[:, 0])
-    double = np.where(np.abs(double) < 1e-18, 1e-18, double)
-    bb, cc = (b**2).sum(axis=1), (c**2).sum(axis=1)
-    x = (c[:, 1] * bb - b[:, 1] * cc) / double
-    y = (b[:, 0] * cc - c[:, 0] * bb) / double
-    return np.asarray(a + np.column_stack((x, y)))
-
-
-def _clip_edges(
-    mesh: Delaunay, samples: NDArray[np.float64], edges: NDArray[np.intp], reach: float
-) -> tuple[NDArray[np.float64], NDArray[np.intp], NDArray[np.intp], NDArray[np.bool_]]:
-    """Ends (E, 2, 2) of Voronoi edges clipped to ``reach``, their samples, node numbers, and which remain.
-
-    An end that is a circumcentre keeps its triangle's number, so that edges meet there; an end
-    made by clipping gets a number of its own.
-    """
-    corners = mesh.simplices.astype(np.intp)
-    triangle, other, a, b, third = edges.T
-    centre = (samples[a] + samples[b]) / 2.0
-    across = samples[b] - samples[a]
-    half = np.hypot(*across.T) / 2.0
-    along = np.column_stack((-across[:, 1], across[:, 0])) / (2.0 * half)[:, None]
-    one = ((_centres(samples, corners[triangle]) - centre) * along).sum(axis=1)
-    away = -np.sign(((samples[third] - centre) * along).sum(axis=1)) * FARTHEST
-    two = np.where(other >= 0, ((_centres(samples, corners[other]) - centre) * along).sum(axis=1), away)
-    limit = np.sqrt(np.maximum(reach**2 - half**2, 0.0))
-    ok = (half < reach) & (np.minimum(one, two) < limit) & (np.maximum(one, two) > -limit)
-    s = np.clip(np.column_stack((one, two)), -limit[:, None], limit[:, None])
-    cut = s != np.column_stack((one, two))
-    own = len(corners) + np.arange(2 * len(edges)).reshape(-1, 2)
-    nodes = np.where(cut, own, np.column_stack((triangle, other)))
-    ends = centre[:, None, :] + s[:, :, None] * along[:, None, :]
-    return ends, np.column_stack((a, b)), nodes, ok
 
 
 def _recentre(
