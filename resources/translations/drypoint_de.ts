@@ -3297,7 +3297,7 @@
     <message>
         <location filename="../../app/drypoint/session/actions/measure.py"/>
         <location filename="../../app/drypoint/session/derive.py"/>
-        <location filename="../../app/drypoint/session/rehearsal.py"/>
+        <location filename="../../app/drypoint/session/rehearsal_stage.py"/>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
         <location filename="../../app/drypoint/ui/menus.py"/>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
@@ -3774,7 +3774,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/derive.py"/>
-        <location filename="../../app/drypoint/session/rehearsal.py"/>
+        <location filename="../../app/drypoint/session/rehearsal_stage.py"/>
         <source>The copper's height is not known.</source>
         <translation>Die Höhe des Kupfers ist nicht bekannt.</translation>
     </message>
@@ -4484,11 +4484,6 @@
         <location filename="../../app/drypoint/board/gerber_extended.py"/>
         <source>The scale “{command}” is impossible.</source>
         <translation>Der Maßstab „{command}“ ist unmöglich.</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/session/beside.py"/>
-        <source>The second side and the outline are not rehearsed: it ends before the turn.</source>
-        <translation>Zweite Seite und Umriss werden nicht geprobt: Die Probe endet vor dem Wenden.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/turn.py"/>
@@ -5382,6 +5377,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/turn.py"/>
+        <location filename="../../app/drypoint/session/rehearsal_second.py"/>
         <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
         <source>Turn the board over</source>
         <translation>Die Platine wenden</translation>

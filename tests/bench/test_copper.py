@@ -125,3 +125,24 @@ def test_the_picture_agrees_with_the_polygons():
     assert wrong.mean() < 0.01
     assert area == pytest.approx(through, rel=0.35)  # a groove is three cells wide
     assert (cells == Cell.SCRATCHED).any()
+
+
+def circle(x, y, radius, count=80):
+    turn = np.linspace(0.0, 2.0 * math.pi, count)
+    return np.column_stack((x + radius * np.cos(turn), y + radius * np.sin(turn)))
+
+
+def test_holes_are_seen_whether_drilled_or_milled_in_circles():
+    copper = Copper(box(0, 0, 40, 20))
+    drill = CutShape.of(Drill("d", 0.8, SPEEDS))
+    mill = CutShape.of(EndMill("m", 1.0, SPEEDS, 0.5))
+    copper.carve(np.array([[5.0, 6.0], [5.0, 6.0]]), np.array([0.5, 1.8]), drill)
+    rings = np.vstack((circle(20.0, 8.0, 0.6), circle(20.0, 8.0, 1.1)))
+    copper.carve(rings, np.full(len(rings), 1.7), mill)
+    half = circle(30.0, 8.0, 1.1)[:40]  # a bow is no hole, and a ring that is too shallow none either
+    copper.carve(half, np.full(len(half), 1.7), mill)
+    copper.carve(circle(35.0, 8.0, 1.1), np.full(80, 0.3), mill)
+    carve(copper, (2, 15), (18, 15), 1.7)
+    found = sorted(copper.holes(1.6))
+    assert [len(found), *found[0]] == pytest.approx([2, 5.0, 6.0, 0.8], abs=1e-6)
+    assert found[1] == pytest.approx((20.0, 8.0, 3.2), abs=0.01)

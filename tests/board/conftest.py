@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import importlib.util
+import sys
 from collections.abc import Callable
 from pathlib import Path
 from types import ModuleType
@@ -22,13 +23,21 @@ def demo(hive_scale: Path) -> Board:
 @pytest.fixture(scope="session")
 def demo_source(root: Path) -> ModuleType:
     """The generator of the demo board: the design itself."""
-    spec = importlib.util.spec_from_file_location("make_hive_scale", root / "examples" / "make_hive_scale.py")
+    return _loaded(root / "examples" / "make_hive_scale.py")
+
+
+@pytest.fixture(scope="session")
+def two_sided_source(root: Path) -> ModuleType:
+    """The generator of the two-sided example."""
+    return _loaded(root / "examples" / "make_frost_bell.py")
+
+
+def _loaded(path: Path) -> ModuleType:
+    spec = importlib.util.spec_from_file_location(path.stem, path)
     assert spec is not None
     assert spec.loader is not None
     module = importlib.util.module_from_spec(spec)
-    import sys
-
-    sys.modules["make_hive_scale"] = module
+    sys.modules[path.stem] = module
     spec.loader.exec_module(module)
     return module
 

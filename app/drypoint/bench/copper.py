@@ -26,6 +26,14 @@ BOARD = 1.6
 """Thickness of common laminate, mm."""
 WIDTH_STEP = 0.002
 """Grooves are chopped into pieces whose width varies by no more than this, mm."""
+STILL = 0.02
+"""A bit that stays within this has only gone up and down, mm."""
+ROUND = 0.05
+"""So much off a circle still looks round, mm."""
+SECTORS = 12
+"""A milled hole is open all round: its rim is seen in every one of so many directions."""
+LARGEST_HOLE = 8.0
+"""Way across of a bit that mills a hole; what is larger is no hole to aim at, mm."""
 LONGEST_PIECE = 64
 """Samples in one piece; short pieces keep the exact geometry local and quick."""
 ARC_SEGMENTS = 8
@@ -91,19 +99,34 @@ class Copper:
         return self._pieces
 
     def holes(self, depth: float) -> list[tuple[float, float, float]]:
-        """Centre and diameter of every spot bored at least ``depth`` mm deep."""
-        found = []
-        for sweep in self.sweeps:
-            if float(sweep.depth.max()) >= depth and float(np.ptp(sweep.path, axis=0).max()) < 0.02:
-                x, y = sweep.path.mean(axis=0)
-                found.append((float(x), float(y), float(sweep.shape.width(sweep.depth).max())))
-        return found
+        """Centre and diameter of every hole drilled or milled in circles, at least ``depth`` mm deep."""
+        deep = [sweep for sweep in self.sweeps if float(sweep.depth.max()) >= depth]
+        found = [_round_hole(sweep, depth) for sweep in deep]
+        return [hole for hole in found if hole is not None]
 
 
 def swept(groove: Groove) -> Geometry:
     """The area a groove takes away."""
     line: Geometry = Point(groove.path[0]) if len(groove.path) == 1 else LineString(groove.path)
     return shapely.buffer(line, groove.width / 2.0, quad_segs=ARC_SEGMENTS)
+
+
+def _round_hole(sweep: Sweep, depth: float) -> tuple[float, float, float] | None:
+    """Centre and diameter of what a sweep has opened at ``depth``; None where that is no round hole."""
+    low = sweep.depth >= depth
+    path, width = sweep.path[low], float(sweep.shape.width(sweep.depth[low]).max())
+    least, most = path.min(axis=0), path.max(axis=0)
+    x, y = (least + most) / 2.0
+    size = float((most - least).max())
+    if size < STILL:
+        return float(x), float(y), width
+    away = np.hypot(path[:, 0] - x, path[:, 1] - y)
+    rim = path[away > size / 2.0 - ROUND]
+    way = np.arctan2(rim[:, 1] - y, rim[:, 0] - x)
+    sectors = np.unique(np.floor(way / (2.0 * np.pi) * SECTORS))
+    if size > LARGEST_HOLE or away.max() > size / 2.0 + ROUND or len(sectors) < SECTORS:
+        return None
+    return float(x), float(y), size + width
 
 
 def _stretches(mask: NDArray[np.bool_]) -> list[tuple[int, int]]:

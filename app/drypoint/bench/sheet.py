@@ -131,11 +131,16 @@ class Sheet:
         s = self.to_sheet(p)
         clamp = self.clamping
         middle = self.to_space([(self.width / 2.0, self.height / 2.0)])[0]
-        shape = self.truth.height(s)
-        if clamp.turned:  # face down, a bow turns over
-            shape = self._back_truth.height(s) - shape
+        shape = self.shape(s)
         tilt = (p[:, 0] - middle[0]) * clamp.tilt[0] + (p[:, 1] - middle[1]) * clamp.tilt[1]
         return np.asarray(clamp.base + tilt + shape + clamp.lift * self.looseness(s), dtype=np.float64)
+
+    def shape(self, sheet_points: ArrayLike) -> Floats:
+        """(N,) height of the upper face over its mean plane at (N, 2) sheet points, nothing loose, mm."""
+        front = self.truth.height(sheet_points)
+        if not self.clamping.turned:
+            return front
+        return np.asarray(self._back_truth.height(sheet_points) - front)  # face down, a bow turns over
 
     def looseness(self, sheet_points: Floats) -> Floats:
         """(N,) 0 where the sheet is held, 1 at the middle of an edge that is not."""

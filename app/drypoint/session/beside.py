@@ -36,10 +36,5 @@ def _legend(snap: Snapshot, board: Board | None) -> str:
 
 
 def not_rehearsed(snap: Snapshot, board: Board | None) -> tuple[str, ...]:
-    """What a rehearsal leaves out of such a job: it ends before the board is turned over."""
-    told = []
-    if snap.settings.board.both:
-        told.append(say("The second side and the outline are not rehearsed: it ends before the turn."))
-    if _legend(snap, board):
-        told.append(say("The legend by laser is not rehearsed."))
-    return tuple(told)
+    """What a rehearsal leaves out of such a job."""
+    return (say("The legend by laser is not rehearsed."),) if _legend(snap, board) else ()

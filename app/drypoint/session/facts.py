@@ -15,9 +15,9 @@ from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.session.actions.check import SUSPECT
 from drypoint.session.boards import Placed
+from drypoint.session.check_facts import check_dict, designed_islands
 from drypoint.session.imported import ready_facts
 from drypoint.session.plans import CutPlan
-from drypoint.session.rehearsal import check_dict, designed_islands
 from drypoint.session.session import Session
 from drypoint.session.work import later_work, marks_work, preset_of, program_settings, run_seconds
 from drypoint.wording import say, strung

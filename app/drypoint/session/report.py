@@ -74,11 +74,7 @@ def _rehearsed(found: Found) -> list[str]:
         f"90 % band holds {surface['interval90'] * 100:.0f} %",
         *(f"  {text}" for text in surface["give"]),
     ]
-    lines += [
-        f"Pass {number}: {one['depth_mm']:.3f} mm deep, {one['length_mm']:.0f} mm; through: predicted "
-        f"{one['predicted_through'] * 100:.1f} %, carved {one['actual_through'] * 100:.1f} %"
-        for number, one in enumerate(found["passes"], 1)
-    ]
+    lines += _passes(found["passes"])
     if fit["residual_mm"] is not None:
         lines.append(
             f"Reference: {fit['holes']} holes, residual {fit['residual_mm']:.3f} mm, expected error at most "
@@ -87,7 +83,35 @@ def _rehearsed(found: Found) -> list[str]:
     run = found["run"]
     lines.append(f"Run: {run['lines']} lines in {clock(run['seconds_simulated'])} of simulated time")
     lines.append(_check("Island check of the carved copper", found["island_check"]))
+    lines += _second_side(found["second_side"])
     return [*lines, *(f"Note: {text}" for text in found.get("findings", ()))]
+
+
+def _passes(passes: Sequence[Found]) -> list[str]:
+    return [
+        f"Pass {number}: {one['depth_mm']:.3f} mm deep, {one['length_mm']:.0f} mm; through: predicted "
+        f"{one['predicted_through'] * 100:.1f} %, carved {one['actual_through'] * 100:.1f} %"
+        for number, one in enumerate(passes, 1)
+    ]
+
+
+def _second_side(found: Found | None) -> list[str]:
+    """The other side; nothing where there is none."""
+    if found is None:
+        return []
+    surface, fit, off = found["surface"], found["fit"], found["registration"]
+    lines = [
+        f"Second side, {found['side']}: {surface['touches']} touches, {surface['rms_um']:.1f} µm off along "
+        f"the grooves, 90 % band holds {surface['interval90'] * 100:.0f} %",
+        f"Found by {fit['holes']} drilled holes, residual {fit['residual_mm']:.3f} mm",
+    ]
+    if off["holes"]:
+        lines.append(
+            f"Holes off their pads: expected at most {off['expected95_mm']:.3f} mm (95 %), on the bench "
+            f"{off['actual95_mm']:.3f} mm, worst {off['worst_mm']:.3f} mm of {off['holes']}"
+        )
+    lines += _passes(found["passes"])
+    return [*lines, _check("Island check of the second side", found["island_check"])]
 
 
 def _exported(found: Found) -> list[str]:
