@@ -54,7 +54,7 @@ def centre_lines(parts: Parts, width: float, bite: float, least: float, progress
     # a sample lies up to half the way to the next beside the nearest spot, so it is farther than the boundary
     apart = pitch * (1.0 + CROWDED)
     wide = float(np.hypot(reach, apart / 2.0))
-    samples = sample_boundary(rings, parts.owner[chosen][index], pitch)
+    samples = sample_boundary(rings, chosen[index], parts.owner, pitch)
     ridges = trace_ridges(samples, wide, apart, progress)
     if len(ridges.edges) == 0:
         return empty
@@ -63,7 +63,7 @@ def centre_lines(parts: Parts, width: float, bite: float, least: float, progress
     bad = clearance < width / 2.0 - bite - SLACK
     tight = clearance < width / 2.0 - SLACK
     least = max(least, WHOLE)  # a trace that is bitten through is no longer one
-    left = width_left(parts, ridges, np.flatnonzero(tight & ~bad), width / 2.0, least)
+    left = width_left(parts, close, ridges, np.flatnonzero(tight & ~bad), width / 2.0, least)
     bad |= (left[ridges.edges] < least).any(axis=1)
     useful = _reaching(ridges, clearance < reach, clearance < width / 2.0 - SLACK / 2.0)
     cut = useful & ~bad

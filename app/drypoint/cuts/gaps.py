@@ -36,13 +36,15 @@ class Boundary:
     """Boundary segments and samples on them.
 
     ``start``, ``stop`` (S, 2) segment ends; ``before``, ``after`` (S,) neighbours in the ring;
-    ``net`` (S,) owner; ``points`` (N, 2) samples and ``segment`` (N,) the segment of each.
+    ``part`` and ``net`` (S,) whose they are; ``points`` (N, 2) samples and ``segment`` (N,) the segment
+    of each.
     """
 
     start: NDArray[np.float64]
     stop: NDArray[np.float64]
     before: NDArray[np.intp]
     after: NDArray[np.intp]
+    part: NDArray[np.intp]
     net: NDArray[np.intp]
     points: NDArray[np.float64]
     segment: NDArray[np.intp]
@@ -52,12 +54,15 @@ class Boundary:
 class Ridges:
     """Edges of equal distance between two nets.
 
-    ``nodes`` (K, 2) places with ``clearance`` (K,) mm to both nets; ``edges`` (E, 2) node
-    indices; ``pair`` (E, 2) sorted net indices.
+    ``nodes`` (K, 2) places with ``clearance`` (K,) mm to both nets; ``spots`` (K, 2, 2) the nearest
+    places on two boundaries, and ``parts`` (K, 2) whose those are; ``edges`` (E, 2) node indices;
+    ``pair`` (E, 2) sorted net indices.
     """
 
     nodes: NDArray[np.float64]
     clearance: NDArray[np.float64]
+    spots: NDArray[np.float64]
+    parts: NDArray[np.intp]
     edges: NDArray[np.intp]
     pair: NDArray[np.intp]
 
@@ -66,8 +71,8 @@ class Ridges:
         return np.minimum(self.clearance[self.edges[:, 0]], self.clearance[self.edges[:, 1]])
 
 
-def sample_boundary(rings: Shapes, net: NDArray[np.intp], pitch: float) -> Boundary:
-    """Samples of ``rings`` (``net`` (R,) owners) along their edges.
+def sample_boundary(rings: Shapes, part: NDArray[np.intp], owner: NDArray[np.intp], pitch: float) -> Boundary:
+    """Samples of ``rings`` along their edges; each is of ``part`` (R,), whose net is its ``owner`` (P,).
 
     Edges longer than ``pitch`` mm are divided; of vertices closer together than `CROWDED` of it
     (the chords of arcs) only some are kept. No two neighbouring samples are more than
@@ -90,7 +95,7 @@ def sample_boundary(rings: Shapes, net: NDArray[np.intp], pitch: float) -> Bound
     new = np.concatenate(([True], (stretch[1:] != stretch[:-1]) | (of[segment[1:]] != of[segment[:-1]])))
     segment, share = segment[new], share[new]
     samples = start[segment] + share[:, None] * (stop - start)[segment]
-    return Boundary(start, stop, before, after, net[of], samples, segment)
+    return Boundary(start, stop, before, after, part[of], owner[part[of]], samples, segment)
 
 
 def trace_ridges(boundary: Boundary, reach: float, pitch: float, progress: Progress | None = None) -> Ridges:
@@ -100,7 +105,6 @@ def trace_ridges(boundary: Boundary, reach: float, pitch: float, progress: Progr
     from the nearest sample.
     """
     net = boundary.net[boundary.segment]
-    empty = Ridges(np.empty((0, 2)), np.empty(0), np.empty((0, 2), np.intp), np.empty((0, 2), np.intp))
     chosen = near_foreign(boundary.points, net, 2.0 * reach)
     if progress is not None:
         progress.step(0.1, "narrow gaps")
@@ -108,41 +112,43 @@ def trace_ridges(boundary: Boundary, reach: float, pitch: float, progress: Progr
     samples = samples + np.random.default_rng(1).uniform(-JITTER, JITTER, samples.shape)
     found = facing_edges(samples, net[chosen], reach)
     if len(found.sides) == 0:
-        return empty
+        none = np.empty((0, 2), np.intp)
+        return Ridges(np.empty((0, 2)), np.empty(0), np.empty((0, 2, 2)), none, none, none)
     if progress is not None:
         progress.step(0.6, "narrow gaps")
     sides = boundary.segment[chosen][found.sides]
     _, first, inverse = np.unique(found.nodes, return_index=True, return_inverse=True)
-    place, clearance = _recentre(found.ends.reshape(-1, 2)[first], sides[first // 2], boundary, pitch)
-    pair = np.sort(boundary.net[sides], axis=1)
-    return Ridges(place, clearance, inverse.reshape(-1, 2), pair)
+    settled = _recentre(found.ends.reshape(-1, 2)[first], sides[first // 2], boundary, pitch)
+    return Ridges(*settled, inverse.reshape(-1, 2), np.sort(boundary.net[sides], axis=1))
 
 
 def _recentre(
     places: NDArray[np.float64], sides: NDArray[np.intp], boundary: Boundary, span: float
-) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Places moved (Newton) until both boundaries are equally far; and that distance, mm.
+) -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64], NDArray[np.intp]]:
+    """Places moved (Newton) until both boundaries are equally far, and what else `Ridges` says of nodes.
 
     Vectors are complex numbers here: half the work of arrays with two columns.
     """
     edges = _Edges.of(boundary)
-    at = _complex(places)
+    at = _complex(places).copy()
     one, two = edges.nearest_segment(at, sides[:, 0], span), edges.nearest_segment(at, sides[:, 1], span)
-    clearance = np.empty(len(at))
+    spots = np.empty((len(at), 2), dtype=np.complex128)
     moving = np.arange(len(at))
     for _ in range(5):
         here = at[moving]
         from_one, one[moving] = edges.from_nearest(here, one[moving])
         from_two, two[moving] = edges.from_nearest(here, two[moving])
+        spots[moving, 0], spots[moving, 1] = here - from_one, here - from_two
         near, far = np.abs(from_one), np.abs(from_two)
-        clearance[moving] = np.minimum(near, far)
         turn = from_one / np.maximum(near, 1e-9) - from_two / np.maximum(far, 1e-9)
         step = turn * ((near - far) / np.maximum(turn.real**2 + turn.imag**2, 0.1))
         size = np.abs(step)
         further = size > SETTLED
         moving = moving[further]
         at[moving] -= step[further] * np.minimum(1.0, LONGEST_STEP / size[further])
-    return np.column_stack((at.real, at.imag)), clearance
+    clearance = np.abs(spots - at[:, None]).min(axis=1)
+    found = spots.view(np.float64).reshape(-1, 2, 2)
+    return at.view(np.float64).reshape(-1, 2), clearance, found, boundary.part[np.column_stack((one, two))]
 
 
 def _complex(points: NDArray[np.float64]) -> NDArray[np.complex128]:

@@ -108,7 +108,7 @@ def loop_rings(parts: Parts, distance: float) -> tuple[Shapes, NDArray[np.intp]]
     wide = ring_width(rings) > OVERSHOOT / 2.0
     rings, part = rings[wide], source[index[wide]]
     shared = part < 0
-    part[shared] = _nearest_part(parts, rings[shared])
+    part[shared] = _nearest_part(parts, rings[shared], distance)
     return rings, parts.owner[part]
 
 
@@ -152,11 +152,17 @@ def _assemble(
     )
 
 
-def _nearest_part(parts: Parts, rings: Shapes) -> NDArray[np.intp]:
-    """(R,) part nearest to the start of each ring."""
-    if len(rings) == 0:
-        return np.empty(0, dtype=np.intp)
-    return np.asarray(shapely.STRtree(parts.shapes).nearest(shapely.get_point(rings, 0)))
+def _nearest_part(parts: Parts, rings: Shapes, distance: float) -> NDArray[np.intp]:
+    """(R,) part nearest to the start of each ring, which is ``distance`` mm away or a little less."""
+    tree, starts = shapely.STRtree(parts.shapes), np.asarray(shapely.get_point(rings, 0))
+    found = np.full(len(rings), -1, dtype=np.intp)
+    ring, part = tree.query(starts, predicate="dwithin", distance=distance + SLACK)
+    away = shapely.distance(starts[ring], parts.shapes[part])
+    order = np.lexsort((part, -away))
+    found[ring[order]] = part[order]
+    lone = found < 0
+    found[lone] = tree.nearest(starts[lone])
+    return found
 
 
 def in_travel_order(plan: GroovePlan, *, start: ArrayLike | None = None) -> GroovePlan:

@@ -48,21 +48,20 @@ def grow_together(shapes: Shapes, distance: float) -> tuple[Shapes, NDArray[np.i
     Shapes that meet once they are grown are grown again as one: the curves of all are noded once,
     which takes less than half of the time of uniting what was grown shape by shape.
     """
-    grown = grow(shapes, distance)
-    one, two = shapely.STRtree(grown).query(grown, predicate="intersects")
+    count = len(shapes)
+    one, two = shapely.STRtree(shapes).query(shapes, predicate="dwithin", distance=2.0 * distance)
     meet = one < two
     if not meet.any():
-        return explode(grown)
-    size = (len(grown), len(grown))
-    graph = coo_matrix((np.ones(int(meet.sum())), (one[meet], two[meet])), shape=size)
+        return explode(grow(shapes, distance))
+    graph = coo_matrix((np.ones(int(meet.sum())), (one[meet], two[meet])), shape=(count, count))
     label = connected_components(graph, directed=False)[1]
     crowded = np.flatnonzero(np.bincount(label)[label] > 1)
     crowded = crowded[np.argsort(label[crowded], kind="stable")]
     group = np.unique(label[crowded], return_inverse=True)[1].reshape(-1)
     several = shapely.multipolygons(shapes[crowded], indices=group)
     united = shapely.buffer(np.asarray(several), distance, quad_segs=QUAD_SEGS)
-    alone = np.delete(np.arange(len(grown)), crowded)
-    pieces, index = explode(np.concatenate((grown[alone], united)))
+    alone = np.delete(np.arange(count), crowded)
+    pieces, index = explode(np.concatenate((grow(shapes[alone], distance), united)))
     return pieces, np.append(alone, np.full(len(united), -1))[index]
 
 
@@ -104,6 +103,8 @@ def clip_lines(lines: Shapes, area: Geometry | None) -> tuple[Shapes, NDArray[np
 
 def as_paths(lines: Shapes) -> tuple[Points, ...]:
     """Coordinates of lines and rings as read-only arrays."""
-    points, index = shapely.get_coordinates(lines, return_index=True)
-    cuts = np.flatnonzero(np.diff(index)) + 1
-    return tuple(as_points(piece) for piece in np.split(points, cuts)) if len(points) else ()
+    given, index = shapely.get_coordinates(lines, return_index=True)
+    points = as_points(given)
+    cuts = (np.flatnonzero(np.diff(index)) + 1).tolist()
+    bounds = zip([0, *cuts], [*cuts, len(points)], strict=True)
+    return tuple(points[start:stop] for start, stop in bounds if stop > start)

@@ -16,7 +16,12 @@ INSET = 1e-5
 
 
 def width_left(
-    parts: Parts, ridges: Ridges, edges: NDArray[np.intp], radius: float, least: float
+    parts: Parts,
+    close: NDArray[np.intp],
+    ridges: Ridges,
+    edges: NDArray[np.intp],
+    radius: float,
+    least: float,
 ) -> NDArray[np.float64]:
     """(K,) smallest width of copper left across each node of the ridges, mm; infinite where enough.
 
@@ -26,6 +31,8 @@ def width_left(
 
     Parameters
     ----------
+    close : (M, 2) indices
+        Parts of different nets nearer to each other than twice the radius.
     edges : (E,) indices
         Edges that would be cut; only their nodes are looked at.
     radius : float
@@ -39,22 +46,20 @@ def width_left(
     nodes, place = _biting(ridges, nodes, place, radius)
     if len(nodes) == 0:
         return left
-    pair = ridges.pair[edges[place // 2]]
-    spots = np.asarray(shapely.points(ridges.nodes[nodes]))
-    spot, part = shapely.STRtree(parts.shapes).query(spots, predicate="dwithin", distance=radius)
-    beside = (parts.owner[part][:, None] == pair[spot]).any(axis=1)
-    spot, part = spot[beside], part[beside]
-    way = shapely.get_coordinates(shapely.shortest_line(spots[spot], parts.shapes[part])).reshape(-1, 2, 2)
-    apart = np.hypot(*(way[:, 1] - way[:, 0]).T)
+    node, part, spot = _bitten(parts, close, ridges, nodes, ridges.pair[edges[place // 2]], radius)
+    onward = spot - ridges.nodes[node]
+    apart = np.hypot(*onward.T)
     sound = (apart > 1e-9) & (radius - apart > NOTICE)
-    spot, part, way, apart = spot[sound], part[sound], way[sound], apart[sound]
-    onward = (way[:, 1] - way[:, 0]) / apart[:, None]
-    begin = way[:, 1] + INSET * onward
+    node, part, spot, apart = node[sound], part[sound], spot[sound], apart[sound]
+    onward = onward[sound] / apart[:, None]
+    begin = spot + INSET * onward
     deepest = radius - float(ridges.clearance[nodes].min())  # no cut takes more from either side
     far = begin + (least + 2.0 * deepest) * onward
     wide, leave = _across(begin, far, parts, part)
     thin = wide < least + 2.0 * deepest - INSET
-    spot, wide, leave, apart = spot[thin], wide[thin], leave[thin], apart[thin]
+    node, wide, leave, apart = node[thin], wide[thin], leave[thin], apart[thin]
+    if len(node) == 0:
+        return left
     lines = np.asarray(shapely.linestrings(ridges.nodes[ends]))
     index, away = shapely.STRtree(lines).query_nearest(
         shapely.points(leave), return_distance=True, all_matches=False
@@ -62,7 +67,7 @@ def width_left(
     beyond = np.zeros(len(leave))
     beyond[index[0]] = np.maximum(0.0, radius - away)
     remains = wide - (radius - apart) - beyond
-    np.minimum.at(left, nodes[spot], np.where(remains < least, remains, np.inf))
+    np.minimum.at(left, node, np.where(remains < least, remains, np.inf))
     return left
 
 
@@ -71,6 +76,45 @@ def _biting(
 ) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
     bites = ridges.clearance[nodes] < radius - NOTICE
     return nodes[bites], place[bites]
+
+
+def _bitten(
+    parts: Parts,
+    close: NDArray[np.intp],
+    ridges: Ridges,
+    nodes: NDArray[np.intp],
+    pair: NDArray[np.intp],
+    radius: float,
+) -> tuple[NDArray[np.intp], NDArray[np.intp], NDArray[np.float64]]:
+    """Nodes, the parts of the ``pair`` (N, 2) of nets that a cut there may bite, and their nearest spots.
+
+    Mostly these are the two parts that a node lies between; where a net has several of them near, all
+    are looked for.
+    """
+    several = _several(parts, close, ridges.parts[nodes])
+    plain = nodes[~several]
+    node, part = np.repeat(plain, 2), ridges.parts[plain].reshape(-1)
+    spot = ridges.spots[plain].reshape(-1, 2)
+    crowded = nodes[several]
+    if len(crowded) == 0:
+        return node, part, spot
+    places = np.asarray(shapely.points(ridges.nodes[crowded]))
+    row, near = shapely.STRtree(parts.shapes).query(places, predicate="dwithin", distance=radius)
+    beside = (parts.owner[near][:, None] == pair[several][row]).any(axis=1)
+    row, near = row[beside], near[beside]
+    ways = shapely.get_coordinates(shapely.shortest_line(places[row], parts.shapes[near]))
+    found = ways.reshape(-1, 2, 2)[:, 1]
+    return np.append(node, crowded[row]), np.append(part, near), np.concatenate((spot, found))
+
+
+def _several(parts: Parts, close: NDArray[np.intp], sides: NDArray[np.intp]) -> NDArray[np.bool_]:
+    """Whether one of two parts (N, 2) is close to several of the other's net."""
+    count = len(parts.shapes)
+    one, other = np.concatenate((close, close[:, ::-1])).T
+    key, times = np.unique(one * count + parts.owner[other], return_counts=True)
+    many = key[times > 1]
+    net = parts.owner[sides]
+    return np.isin(sides[:, 0] * count + net[:, 1], many) | np.isin(sides[:, 1] * count + net[:, 0], many)
 
 
 def _across(
