@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from PySide6.QtWidgets import QDialog
+from sample_words import spoken
 
 from drypoint.bits.width_coupon import Parted, Ridge, Width, evaluate
 from drypoint.cuts.burn_grid import plan_burn_grid
@@ -27,7 +28,7 @@ def legend_sheet(window: MainWindow) -> QDialog:
         ("Left free for pads and holes", "3.1 %"),
         ("Place, 95 %", "within 0.09 mm"),
     )
-    sheet.show_facts(LegendFacts("2 046", "pulses", rows))
+    sheet.show_facts(*spoken(LegendFacts("2 046", "pulses", rows)))
     sheet.show_usable(True, True, False)
     sheet.show_grid(plan_burn_grid(), [(kept.power, kept.dwell)])
     sheet.resize(460, 1500)

@@ -8,6 +8,7 @@ import numpy as np
 from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import QApplication, QWidget
 from sample import CLAMPS, HEIGHT, WIDTH, sample
+from sample_words import spoken
 from sheets import legend_sheet, test_pattern
 
 from drypoint.board.model import Finding, LayerFile, Role
@@ -96,7 +97,9 @@ class Stage:
         window, data = self.window, self.sample
         window.show_name("hive-scale.drypoint")
         window.traveller.show_job(
-            "hive-scale", f"bottom, {WIDTH:g} × {HEIGHT:g} mm", "Saved 19:46. Every change can be undone."
+            *spoken(
+                "hive-scale", f"bottom, {WIDTH:g} × {HEIGHT:g} mm", "Saved 19:46. Every change can be undone."
+            )
         )
         self.pages = {
             "board": BoardPage(self.theme),
@@ -134,11 +137,10 @@ class Stage:
 
     def rest(self) -> None:
         strip = self.window.strip
-        strip.show_state(RunState.AT_REST, "engraver on ttyUSB0, position trusted")
-        strip.show_run("Next: pass 2", "114 mm, V-bit 0.1 mm 30°", 0.0, "about 1 min")
-        strip.show_message(
-            "19:46", "Pass 1 finished: 1 017 mm in 6 min 10 s. The reach map is up to date.", "job saved"
-        )
+        strip.show_state(*spoken(RunState.AT_REST, "engraver on ttyUSB0, position trusted"))
+        strip.show_run(*spoken("Next: pass 2", "114 mm, V-bit 0.1 mm 30°", 0.0, "about 1 min"))
+        done = "Pass 1 finished: 1 017 mm in 6 min 10 s. The reach map is up to date."
+        strip.show_message(*spoken("19:46", done, "job saved"))
         self.window.heat.set_stale("")
         self.window.heat.set_aspect(Aspect.MEAN)
         self.window.heat.set_picture(self.heat)
@@ -173,7 +175,7 @@ class Stage:
             mark = Mark.STALE if number in stale else mark
             reason = "The board was re-clamped at 19:42." if number in stale else ""
             steps.append(Step(name, mark, "re-clamped 19:42" if number in stale else fact, reason))
-        self.window.traveller.show_steps(steps)
+        self.window.traveller.show_steps(*spoken(steps))
 
     def page(self, name: str, stale: tuple[int, ...] = ()) -> None:
         self.rest()
@@ -184,38 +186,42 @@ class Stage:
     def fill_pages(self) -> None:
         pages = self.pages
         pages["board"].show_board(
-            BoardPageValues(
-                24,
-                f"{WIDTH:g} × {HEIGHT:g} mm",
-                "attributes",
-                "50 round, 2 drills",
-                "none",
-                FILES,
-                (
-                    Finding(
-                        "tie",
-                        "CLK and GND touch at one place",
-                        "x 31.20, y 14.75 mm",
-                        "Joined in the design; kept as one island.",
-                        (31.2, 14.75),
+            *spoken(
+                BoardPageValues(
+                    24,
+                    f"{WIDTH:g} × {HEIGHT:g} mm",
+                    "attributes",
+                    "50 round, 2 drills",
+                    "none",
+                    FILES,
+                    (
+                        Finding(
+                            "tie",
+                            "CLK and GND touch at one place",
+                            "x 31.20, y 14.75 mm",
+                            "Joined in the design; kept as one island.",
+                            (31.2, 14.75),
+                        ),
                     ),
-                ),
+                )
             )
         )
         blank = BlankValues(WIDTH + 16, HEIGHT + 16, clamps=tuple(self.blank_clamps()))
         pages["blank"].form.set_values(blank)
         pages["blank"].form.set_board(WIDTH, HEIGHT)
         pages["cuts"].show_cuts(
-            CutsPageValues(
-                1017,
-                24,
-                "6:10",
-                12.4,
-                0.021,
-                "6 tabs, 2 depths",
-                "44 of 0.8, 4 of 3.2 mm",
-                (),
-                "24 islands of 24",
+            *spoken(
+                CutsPageValues(
+                    1017,
+                    24,
+                    "6:10",
+                    12.4,
+                    0.021,
+                    "6 tabs, 2 depths",
+                    "44 of 0.8, 4 of 3.2 mm",
+                    (),
+                    "24 islands of 24",
+                )
             )
         )
         for name, value in (
@@ -227,16 +233,18 @@ class Stage:
         ):
             pages["cuts"].fields[name].set_value(value)
         pages["surface"].show_surface(
-            SurfacePageValues(
-                48,
-                -79,
-                49,
-                8,
-                14,
-                1.9,
-                1,
-                "6 min",
-                give=("The corner at upper right yields by 30 µm. Clamp it, or put tape under it.",),
+            *spoken(
+                SurfacePageValues(
+                    48,
+                    -79,
+                    49,
+                    8,
+                    14,
+                    1.9,
+                    1,
+                    "6 min",
+                    give=("The corner at upper right yields by 30 µm. Clamp it, or put tape under it.",),
+                )
             )
         )
         pages["surface"].count.set_value(48)
@@ -246,38 +254,42 @@ class Stage:
             PassLine("Pass 3, if needed", Mark.TO_DO, 0.110, 20, 0.02),
         )
         pages["passes"].show_passes(
-            PassesPageValues(
-                0.907,
-                "after pass 1",
-                922,
-                79,
-                15,
-                passes,
-                "4 islands may still be joined",
-                "IN, VCC, C0 and D0. Test them by island touch before pass 2, or plan pass 2 now.",
-                "pass 2",
-                nets=self.sample.nets,
+            *spoken(
+                PassesPageValues(
+                    0.907,
+                    "after pass 1",
+                    922,
+                    79,
+                    15,
+                    passes,
+                    "4 islands may still be joined",
+                    "IN, VCC, C0 and D0. Test them by island touch before pass 2, or plan pass 2 now.",
+                    "pass 2",
+                    nets=self.sample.nets,
+                )
             )
         )
         for name, value in (("target", 95), ("deepest", 0.14), ("join", 1.5)):
             pages["passes"].fields[name].set_value(value)
         pages["reference"].show_fit(
-            ReferencePageValues(
-                0.03,
-                "3 holes, one to spare",
-                self.holes(),
-                "Touch R4 next",
-                "It lowers the worst expected error from 0.06 to 0.04 mm.",
-                (
-                    ("Turned", "+0.42° ± 0.03°"),
-                    ("Shifted", "+1.214, −0.382 mm"),
-                    ("Scale, not used", "1.0003 ± 0.0006"),
-                    ("Play explains it", "yes, 0.02 mm in x"),
-                ),
-                (),
-                (("J2.3, drill 1.0", "0.21 ± 0.04 mm"), ("copper left round the hole", "95 %")),
-                "Surface and passes are stale",
-                "The board was re-clamped at 19:42. Re-map before the next pass.",
+            *spoken(
+                ReferencePageValues(
+                    0.03,
+                    "3 holes, one to spare",
+                    self.holes(),
+                    "Touch R4 next",
+                    "It lowers the worst expected error from 0.06 to 0.04 mm.",
+                    (
+                        ("Turned", "+0.42° ± 0.03°"),
+                        ("Shifted", "+1.214, −0.382 mm"),
+                        ("Scale, not used", "1.0003 ± 0.0006"),
+                        ("Play explains it", "yes, 0.02 mm in x"),
+                    ),
+                    (),
+                    (("J2.3, drill 1.0", "0.21 ± 0.04 mm"), ("copper left round the hole", "95 %")),
+                    "Surface and passes are stale",
+                    "The board was re-clamped at 19:42. Re-map before the next pass.",
+                )
             )
         )
 
@@ -321,13 +333,15 @@ class Stage:
         self.window.canvas.set_view(View.NETS)
         self.window.canvas.set_content(replace(self.sample.content, grooves=None))
         self.window.canvas.set_legend(
-            "Fit, enlarged 40 times", ((Pen.RESIDUAL, "residual"), (Pen.ERROR, "95 % of expected error"))
+            *spoken(
+                "Fit, enlarged 40 times", ((Pen.RESIDUAL, "residual"), (Pen.ERROR, "95 % of expected error"))
+            )
         )
         self.window.heat.set_aspect(Aspect.SPREAD)
-        self.window.heat.set_stale("re-clamped 19:42")
+        self.window.heat.set_stale(*spoken("re-clamped 19:42"))
         self.window.canvas.canvas.set_bit((5.1, 44.6))
         self.window.jog.position.switch.setChecked(True)
-        self.window.strip.show_run("Nothing to run", "re-map the surface first", 0.0, "")
+        self.window.strip.show_run(*spoken("Nothing to run", "re-map the surface first", 0.0, ""))
 
     def running(self) -> None:
         self.page("run")
@@ -354,48 +368,52 @@ class Stage:
             ("Surface here", "+14 ± 9 µm"),
             ("Spindle", "10 000 /min"),
         )
-        self.pages["run"].show_run(
-            "Pass 2 of 3, V-bit 0.1 mm 30°",
-            "0:31",
-            "left in this pass, all done about 20:09",
-            rows,
-            tasks,
-            running=True,
-        )
+        words = ("Pass 2 of 3, V-bit 0.1 mm 30°", "0:31", "left in this pass, all done about 20:09")
+        self.pages["run"].show_run(*spoken(*words, rows, tasks), running=True)
         self.pages["run"].show_note(
-            "Acknowledged for this run",
-            "Eye protection on, blank clamped, power switch within reach. "
-            "Stop in software is no emergency stop.",
+            *spoken(
+                "Acknowledged for this run",
+                "Eye protection on, blank clamped, power switch within reach. "
+                "Stop in software is no emergency stop.",
+            )
         )
         self.window.jog.reference.set_usable(False)
         self.window.jog.position.set_usable(
-            False, "Jog is locked while a program runs. Hold first, then arm the keys."
+            *spoken(False, "Jog is locked while a program runs. Hold first, then arm the keys.")
         )
 
     def set_run(self) -> None:
         self.running()
-        self.window.strip.show_state(RunState.CUTTING, "engraver on ttyUSB0, 240 mm/min")
-        self.window.strip.show_run("Pass 2 of 3", "piece 5 of 9, line 346 of 618", 0.56, "0:31 left")
+        self.window.strip.show_state(*spoken(RunState.CUTTING, "engraver on ttyUSB0, 240 mm/min"))
+        self.window.strip.show_run(*spoken("Pass 2 of 3", "piece 5 of 9, line 346 of 618", 0.56, "0:31 left"))
 
     def set_held(self) -> None:
         self.running()
-        self.window.strip.show_state(RunState.HELD, "spindle still turning")
-        self.window.strip.show_run("Pass 2 of 3, held", "piece 5 of 9, line 346 of 618", 0.56, "0:31 left")
+        self.window.strip.show_state(*spoken(RunState.HELD, "spindle still turning"))
+        self.window.strip.show_run(
+            *spoken("Pass 2 of 3, held", "piece 5 of 9, line 346 of 618", 0.56, "0:31 left")
+        )
         self.window.strip.show_message(
-            "20:01",
-            "Held by you. Resume goes on from here; Stop ends the run.",
-            "journal written to line 346",
+            *spoken(
+                "20:01",
+                "Held by you. Resume goes on from here; Stop ends the run.",
+                "journal written to line 346",
+            )
         )
 
     def set_needs_you(self) -> None:
         self.running()
-        self.window.strip.show_state(RunState.NEEDS_YOU, "waiting since 20:03")
-        self.window.strip.show_run("Change the bit", "drill 0.8 mm, 44 holes next", 0.0, "about 4 min")
+        self.window.strip.show_state(*spoken(RunState.NEEDS_YOU, "waiting since 20:03"))
+        self.window.strip.show_run(
+            *spoken("Change the bit", "drill 0.8 mm, 44 holes next", 0.0, "about 4 min")
+        )
         self.pages["run"].ask(
-            "bit",
-            "Put in the drill 0.8 mm",
-            "The spindle stands still. Clip on the bit, then touch off.",
-            "The drill is in",
+            *spoken(
+                "bit",
+                "Put in the drill 0.8 mm",
+                "The spindle stands still. Clip on the bit, then touch off.",
+                "The drill is in",
+            )
         )
 
     def set_order(self) -> None:
@@ -427,22 +445,24 @@ class Stage:
             IslandLine((names[2],), Mark.DOUBT, "unproved", "No touch has parted it from its neighbour.")
         )
         self.pages["proof"].show_islands(
-            "22", f"of {len(names)} islands are proved, 1 pair joined, 1 unproved", lines
+            *spoken("22", f"of {len(names)} islands are proved, 1 pair joined, 1 unproved", lines)
         )
         self.pages["proof"].choose_net(names[0])
         canvas.canvas.set_chosen(names[:2], Spot((float(at[0]), float(at[1])), 2.0))
         canvas.set_legend("Chosen", ((Pen.FIRST_NET, f"net {names[0]}"), (Pen.SECOND_NET, f"net {names[1]}")))
-        self.window.strip.show_run("Next: touch 7 islands", "spindle off, bit as probe", 0.0, "about 2 min")
+        self.window.strip.show_run(
+            *spoken("Next: touch 7 islands", "spindle off, bit as probe", 0.0, "about 2 min")
+        )
 
     def set_empty(self) -> None:
         self.page("surface")
         self.window.canvas.set_content(Content())
         self.window.heat.set_picture(None)
-        self.pages["surface"].show_surface(SurfacePageValues())
+        self.pages["surface"].show_surface(*spoken(SurfacePageValues()))
         self.window.jog.position.show_position(Position(None, None))
-        self.window.jog.position.set_usable(False, "Connect a machine, or the bench, first.")
-        self.window.strip.show_state(RunState.NOT_CONNECTED, "no machine, no bench", usable=False)
-        self.window.strip.show_run("Nothing to run", "", 0.0, "")
+        self.window.jog.position.set_usable(*spoken(False, "Connect a machine, or the bench, first."))
+        self.window.strip.show_state(*spoken(RunState.NOT_CONNECTED, "no machine, no bench"), usable=False)
+        self.window.strip.show_run(*spoken("Nothing to run", "", 0.0, ""))
         self.window.strip.show_message("", "")
 
     def wizard(self, page: int) -> QPixmap:
@@ -452,10 +472,12 @@ class Stage:
                 blank=BlankValues(WIDTH + 16, HEIGHT + 16, clamps=tuple(self.blank_clamps()), keep_away=4.0)
             ),
         )
-        dialog.show_files(FILES)
+        dialog.show_files(*spoken(FILES))
         dialog.show_board(
-            self.sample.content.board,
-            BoardFacts(f"{WIDTH:g} × {HEIGHT:g} mm", "24", "attributes", "50 holes, no slots"),
+            *spoken(
+                self.sample.content.board,
+                BoardFacts(f"{WIDTH:g} × {HEIGHT:g} mm", "24", "attributes", "50 holes, no slots"),
+            )
         )
         dialog.resize(*self.size)
         dialog.show()

@@ -6345,6 +6345,7 @@
     <message>
         <location filename="../../app/drypoint/program/placed_cuts.py"/>
         <location filename="../../app/drypoint/session/pictures.py"/>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
         <location filename="../../app/drypoint/ui/parts/sketches.py"/>
         <source>outline</source>
         <translation>Umriss</translation>
@@ -8406,14 +8407,16 @@
         <translation>Vorschub</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/run_strip.py"/>
+        <source>Feed
+{percent} %</source>
+        <translation>Vorschub
+{percent} %</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Feed of lines</source>
         <translation>Vorschub der Linien</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/run_strip.py"/>
-        <source>Feed {percent} %</source>
-        <translation>Vorschub {percent} %</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
@@ -9869,8 +9872,7 @@
         <translation>Kleinster Ring</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/pages/design.py"/>
-        <location filename="../../app/drypoint/ui/wizard/files.py"/>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
         <source>Role of {file}</source>
         <translation>Rolle von {file}</translation>
     </message>
@@ -11163,9 +11165,24 @@
         <translation>Schutzlack</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
+        <source>copper bottom</source>
+        <translation>Kupfer unten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
+        <source>copper inner</source>
+        <translation>Kupfer innen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/parts/sketches.py"/>
         <source>copper left of the trace</source>
         <translation>Kupfer, das bleibt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
+        <source>copper top</source>
+        <translation>Kupfer oben</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
@@ -11229,6 +11246,21 @@
         <translation>Zweifel</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
+        <source>drill</source>
+        <translation>Löcher</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
+        <source>drill plated</source>
+        <translation>Löcher mit Hülse</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
+        <source>drill unplated</source>
+        <translation>Löcher ohne Hülse</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
         <source>drills {list} mm</source>
         <translation>Bohrer {list} mm</translation>
@@ -11257,6 +11289,11 @@
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>expected; the cable is the limit: so many short lines take longer than the moves</source>
         <translation>erwartet; das Kabel ist die Grenze: So viele kurze Zeilen dauern länger als die Wege</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
+        <source>g-code</source>
+        <translation>G-Code</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/parts/sketches.py"/>
@@ -11359,6 +11396,11 @@
         <translation>ihre Attribute</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
+        <source>job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/parts/sketches.py"/>
         <source>keep away</source>
         <translation>Abstand</translation>
@@ -11377,6 +11419,16 @@
         <location filename="../../app/drypoint/ui/machine_side/run_progress.py"/>
         <source>left in this piece, done about {t}</source>
         <translation>übrig in diesem Teil, fertig um etwa {t}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
+        <source>legend bottom</source>
+        <translation>Beschriftung unten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
+        <source>legend top</source>
+        <translation>Beschriftung oben</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/parts/sketches.py"/>
@@ -11465,6 +11517,11 @@
         <translation>benachbarte Paare durch Antasten als getrennt bewiesen; der Plan ergibt {n} Inseln</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
+        <source>netlist</source>
+        <translation>Netzliste</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>nets, each to be an island of its own</source>
         <translation>Netze, jedes soll eine eigene Insel sein</translation>
@@ -11505,6 +11562,7 @@
         <translation>von keinem nicht zu unterscheiden</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/file_line.py"/>
         <location filename="../../app/drypoint/ui/forms/programs.py"/>
         <source>not used</source>
         <translation>nicht benutzt</translation>

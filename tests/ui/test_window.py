@@ -5,10 +5,11 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QDialog, QLineEdit, QPushButton, QWidget
 
 from drypoint.ui.app import free_name
+from drypoint.ui.canvas.legend import LegendStrip, Sample
 from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.menus import keep_run_keys
 from drypoint.ui.pages.design import BitsPage, BlankPage, BoardPage, CutsPage
@@ -66,7 +67,48 @@ def test_nothing_leaves_the_window_at_any_size(
         assert each.isVisible()
         assert corner.x() < width
         assert corner.y() < height
-    qtbot.waitUntil(lambda: window.canvas.canvas.width() >= 400)
+    qtbot.waitUntil(lambda: window.canvas.width() >= 400)
+    covered = window.pages.width() if window.pages.parent() is window.canvas else 0
+    qtbot.waitUntil(lambda: window.canvas.canvas.mapTo(window.canvas, QPoint(0, 0)).x() == covered)
+    assert window.canvas.canvas.width() == window.canvas.width() - covered
+    bar = (window.canvas.views, window.canvas.view_button, window.canvas.show_button)
+    qtbot.waitUntil(lambda: all(b.width() >= b.sizeHint().width() for b in bar if b.isVisible()))
+    assert window.canvas.views.isVisible() != window.canvas.view_button.isVisible()
+
+
+def test_views_are_a_menu_where_there_is_no_room_for_four_buttons(window: MainWindow) -> None:
+    window.resize(1024, 700)
+    panel = window.canvas
+    assert panel.view_button.isVisible()
+    panel.view_button.menu().actions()[3].trigger()
+    assert panel.canvas.view.value == "order"
+    assert panel.view_button.text() == panel.views.buttons()[3].text()
+    window.show_page(False)
+    assert panel.views.isVisible()
+    assert panel.views.choice == 3
+
+
+def test_the_state_fits_its_place_in_any_state(window: MainWindow) -> None:
+    for width in (1024, 1600):
+        window.resize(width, 700)
+        for state in RunState:
+            window.strip.show_state(state, "")
+            window.grab()
+            word = window.strip._word
+            assert word.width() >= word.sizeHint().width(), (width, state)
+
+
+def test_the_legend_takes_as_many_rows_as_it_needs(light: Theme, qtbot) -> None:
+    strip = LegendStrip(light)
+    qtbot.addWidget(strip)
+    strip.show_samples("Passes", [(Sample.CUT, "cut in this pass"), (Sample.AHEAD, "still to cut")])
+    strip.resize(900, 30)
+    strip.show()
+    low = strip.height()
+    strip.resize(200, 30)
+    qtbot.waitUntil(lambda: strip.width() == 200)
+    assert strip.height() > low
+    assert all(cell.geometry().right() <= 200 for cell in strip._cells)
 
 
 def test_areas_hide_as_the_window_shrinks(window: MainWindow) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import Enum
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPaintEvent
 from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
@@ -20,6 +20,7 @@ from drypoint.ui.parts.blocks import Elided, button, tint, words
 from drypoint.ui.theme.icons import icon, paint_icon
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
+from drypoint.ui.theme.type import Text, font
 
 
 class RunState(Enum):
@@ -34,8 +35,8 @@ class RunState(Enum):
     NOT_CONNECTED = "not connected"
 
 
-STATE_WIDE, STATE_NARROW = 236, 196
-"""Width of the state's place, px."""
+STATE_WIDE, STATE_NARROW = 250, 190
+"""Least width of the state's place, px."""
 
 _ICONS = {
     RunState.AT_REST: "at-rest",
@@ -159,7 +160,9 @@ class RunStrip(QWidget):
         self._message = Elided("label")
         self._saved = words("", "caption", right=True)
         self._feed_box = QWidget()
+        self._compact: bool | None = None
         self._build()
+        self.set_compact(False)
         self._explain()
         theme.changed.connect(self._dress)
         self.show_state(RunState.NOT_CONNECTED, "", usable=False)
@@ -175,17 +178,18 @@ class RunStrip(QWidget):
         state.setColumnStretch(1, 1)
         left = QWidget()
         left.setLayout(state)
-        left.setFixedWidth(STATE_WIDE)
         self._state_box = left
-        top = QHBoxLayout()
-        top.setSpacing(10)
-        top.addWidget(self._what)
-        top.addWidget(self._detail, 1)
-        top.addWidget(self._left)
+        self._top = QHBoxLayout()
+        self._top.setSpacing(10)
+        self._top.addWidget(self._what)
+        self._top.addWidget(self._detail, 1)
+        self._below = QHBoxLayout()
+        self._below.setSpacing(10)
+        self._below.addWidget(self._bar, 1)
         middle = QVBoxLayout()
         middle.setSpacing(4)
-        middle.addLayout(top)
-        middle.addWidget(self._bar)
+        middle.addLayout(self._top)
+        middle.addLayout(self._below)
         row = QHBoxLayout()
         row.setContentsMargins(16, 8, 16, 4)
         row.setSpacing(10)
@@ -308,7 +312,7 @@ class RunStrip(QWidget):
     def show_feed(self, percent: int, rapid: int = 100, spindle: int = 100) -> None:
         """The overrides; those of rapid moves and spindle are named where they are not 100 %."""
         self.speeds_button.setText(f"{percent} %")
-        self.feed_menu_button.setText(self.tr("Feed {percent} %").format(percent=percent))
+        self.feed_menu_button.setText(self.tr("Feed\n{percent} %").format(percent=percent))
         others = []
         if rapid != 100:
             others.append(self.tr("rapid {percent} %").format(percent=rapid))
@@ -323,10 +327,25 @@ class RunStrip(QWidget):
         self._saved.setText(saved)
 
     def set_compact(self, compact: bool) -> None:
-        """Small windows: the feed goes into a menu; Hold, Resume and Stop stay as they are."""
+        """Small windows: the feed goes into a menu, the time left beside the bar, and words get smaller;
+        Hold, Resume and Stop stay as they are."""
+        if compact is self._compact:
+            return
+        self._compact = compact
         self._feed_box.setVisible(not compact)
         self.feed_menu_button.setVisible(compact)
-        self._state_box.setFixedWidth(STATE_NARROW if compact else STATE_WIDE)
+        (self._top if compact else self._below).removeWidget(self._left)
+        (self._below if compact else self._top).addWidget(self._left)
+        self._bar.setMinimumWidth(50 if compact else 120)
+        for label in (self._word, self._left):
+            give_look(label, "state-small" if compact else "state")
+        self._state_box.setFixedWidth(self._state_width())
+
+    def _state_width(self) -> int:
+        """Room for the longest state in the language spoken, so that nothing moves when it changes."""
+        letters = QFontMetrics(font(Text.SMALL_STATE if self._compact else Text.STATE))
+        longest = max(letters.horizontalAdvance(_state_word(self, state)) for state in RunState)
+        return max(STATE_NARROW if self._compact else STATE_WIDE, longest + 24 + 8 + 4)
 
     @property
     def state(self) -> RunState:

@@ -23,7 +23,7 @@ from drypoint.ui.parts.glyph import Mark, paint_mark, word_colour
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.theme.type import Text, font
 
-WIDE, NARROW = 232, 64
+WIDE, NARROW = 240, 80
 HEAD, CUT, GAP = 66, 18, 10
 """Height of the tag's head, size of its cut corner, space round the tag, px."""
 

@@ -234,6 +234,7 @@ class MainWindow(QMainWindow):
         self.traveller.set_narrow(width < NARROW_TAG)
         self.strip.set_compact(width < COMPACT_STRIP)
         self._areas.setVisible(one)
+        self.heat.show_title(not one)
         self.heat.setVisible(not one or self._areas.choice == 0)
         self.jog.setVisible(not one or self._areas.choice == 1)
         self._between.setVisible(not one)
@@ -247,6 +248,7 @@ class MainWindow(QMainWindow):
         self.pages.setMinimumWidth(page if not large else min(page, PAGE_LARGE))
         self._set_over(width < OVER)
         self.pages.setVisible(self._over_shown)
+        self.canvas.set_covered(page if self._over and self._over_shown else 0)
         regime = (large, wide, one, width < NARROW_TAG, self._over, self._over_shown)
         changed, self._regime = regime != self._regime, regime
         inner = width - (NARROW if width < NARROW_TAG else WIDE)

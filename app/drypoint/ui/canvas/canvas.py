@@ -268,9 +268,9 @@ class PathCanvas(PlaneView):
         if self.content.bounds is None:
             self._paint_empty(painter)
         self._overlay.paint(painter, self._seen, self.content, self._marks)
+        self._paint_edges(painter)
         if self._card is not None:
             paint_card(painter, self._seen, self.content, tokens, *self._card)
-        self._paint_edges(painter)
         painter.end()
 
     def _paint_empty(self, painter: QPainter) -> None:

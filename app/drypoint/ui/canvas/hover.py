@@ -44,7 +44,7 @@ def quarter(view: Viewport, content: Content, at: tuple[float, float], width: fl
             cost = _outside(place, view) * 1e3 + _hidden(place, view, content)
             if cost < least:
                 best, least = place, cost
-    best.moveLeft(min(max(best.left(), LEFT + 4), max(view.width - width - 4, LEFT + 4)))
+    best.moveLeft(max(min(max(best.left(), LEFT + 4), view.width - width - 4), 2.0))
     best.moveTop(min(max(best.top(), 4), max(view.height - LOW - height - 4, 4)))
     return best
 

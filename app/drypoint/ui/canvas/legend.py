@@ -8,7 +8,7 @@ from enum import Enum
 import numpy as np
 from PySide6.QtCore import QPointF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from drypoint.ui.canvas.base import paint_sample_reach
 from drypoint.ui.canvas.overlay import arrow, paint_pause
@@ -16,8 +16,10 @@ from drypoint.ui.canvas.strokes import dotted, pen
 from drypoint.ui.parts.blocks import words
 from drypoint.ui.theme.theme import Theme
 
-ROOMY = 560
-"""Width from which the cursor's place is written too, px."""
+PLACE = 170
+"""Room for the cursor's place, px."""
+ROW, SIDE, APART = 30, 12, 16
+"""Height of a row, room at both ends, between two samples, px."""
 
 
 class Sample(Enum):
@@ -116,42 +118,55 @@ class Swatch(QWidget):
 
 
 class LegendStrip(QWidget):
-    """Samples side by side, a title before them."""
+    """Samples side by side, a title before them; in as many rows as they need."""
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
-        self._row = QHBoxLayout(self)
-        self._row.setContentsMargins(12, 2, 12, 2)
-        self._row.setSpacing(6)
+        self._cells: list[QWidget] = []
         self._place = words("", "caption", right=True)
-        self._place.setMinimumWidth(170)
-        self.setFixedHeight(30)
+        self._place.setParent(self)
+        self.setFixedHeight(ROW)
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        self.show_samples("", ())
 
     def show_samples(self, title: str, samples: Sequence[tuple[Sample, str]]) -> None:
         """Another legend."""
-        while self._row.count():
-            item = self._row.takeAt(0)
-            widget = item.widget() if item is not None else None
-            if widget is not None and widget is not self._place:
-                widget.hide()
-                widget.deleteLater()
-        if title:
-            self._row.addWidget(words(title, "value"))
-            self._row.addSpacing(4)
-        for sample, text in samples:
-            self._row.addWidget(Swatch(self._theme, sample))
-            label: QLabel = words(text, "label")
-            self._row.addWidget(label)
-            self._row.addSpacing(8)
-        self._row.addStretch(1)
-        self._row.addWidget(self._place)
+        for cell in self._cells:
+            cell.hide()
+            cell.deleteLater()
+        self._cells = [words(title, "value")] if title else []
+        self._cells += [self._cell(sample, text) for sample, text in samples]
+        for cell in self._cells:
+            cell.setParent(self)
+            cell.show()
+        self._flow()
+
+    def _cell(self, sample: Sample, text: str) -> QWidget:
+        made = QWidget()
+        row = QHBoxLayout(made)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(6)
+        row.addWidget(Swatch(self._theme, sample))
+        row.addWidget(words(text, "label"))
+        return made
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        self._place.setVisible(self.width() > ROOMY)
         super().resizeEvent(event)
+        self._flow()
+
+    def _flow(self) -> None:
+        """Left to right, on in the next row where one is full; the cursor's place if there is room."""
+        x, y, right = SIDE, 0, self.width() - SIDE
+        for cell in self._cells:
+            wide = cell.sizeHint().width()
+            if x > SIDE and x + wide > right:
+                x, y = SIDE, y + ROW - 4
+            cell.setGeometry(x, y, min(wide, right - SIDE), ROW)
+            x += wide + APART
+        self._place.setGeometry(right - PLACE, y, PLACE, ROW)
+        self._place.setVisible(x <= right - PLACE)
+        if self.height() != y + ROW:
+            self.setFixedHeight(y + ROW)
 
     def show_place(self, text: str) -> None:
         """Where the cursor is."""

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import Signal
-from PySide6.QtGui import QAction
+from PySide6.QtGui import QAction, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QVBoxLayout, QWidget
 
 from drypoint.ui.canvas.canvas import PathCanvas
@@ -23,6 +23,10 @@ from drypoint.ui.theme.theme import Theme
 
 PAUSE_REACH = 0.5
 """A pause this near to a path, mm, is shown on the order."""
+
+
+LEAST, LEAST_BESIDE = 280, 180
+"""Least width of the canvas, and beside a page that slides over it, px."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -57,6 +61,8 @@ class CanvasPanel(QWidget):
         self.views = Segments(
             [self.tr("Nets"), self.tr("Passes"), self.tr("Reach"), self.tr("Order")], self.tr("View")
         )
+        self.view_button = button("", "only-segment")
+        self.view_button.setAccessibleName(self.tr("View"))
         self.show_button = button(self.tr("Show…"), "only-segment")
         self.measure_button = button(self.tr("Measure"), "only-segment")
         self.measure_button.setCheckable(True)
@@ -65,14 +71,16 @@ class CanvasPanel(QWidget):
         self.scrubber = Scrubber(theme)
         self._build()
         self.canvas.set_hidden(self._hidden)
+        self.view_button.setText(self.views.buttons()[self.views.choice].text())
         self._show_legend()
         self.scrubber.hide()
 
     def _build(self) -> None:
-        bar = QHBoxLayout()
+        bar = self._bar = QHBoxLayout()
         bar.setContentsMargins(12, 8, 12, 8)
         bar.setSpacing(8)
         bar.addWidget(self.views)
+        bar.addWidget(self.view_button)
         bar.addStretch(1)
         for each in (self.show_button, self.measure_button, self.fit_button):
             bar.addWidget(each)
@@ -85,6 +93,8 @@ class CanvasPanel(QWidget):
         column.addWidget(rule())
         column.addWidget(self.scrubber)
         self.show_button.setMenu(self._layer_menu())
+        self.view_button.setMenu(self._view_menu())
+        self.view_button.hide()
         self.views.chosen.connect(lambda number: self.set_view(list(View)[number]))
         self.measure_button.toggled.connect(self.canvas.set_measuring)
         self.fit_button.clicked.connect(self.canvas.fit)
@@ -92,6 +102,40 @@ class CanvasPanel(QWidget):
         self.scrubber.moved.connect(self.scrub)
         self.scrubber.stepped.connect(self.step)
         self.scrubber.pause_wanted.connect(self._want_pause)
+
+    def set_covered(self, left: int) -> None:
+        """So many px at the left lie under something else; everything is shown beside that."""
+        layout = self.layout()
+        if layout is not None and layout.contentsMargins().left() != left:
+            layout.setContentsMargins(left, 0, 0, 0)
+            self.canvas.setMinimumWidth(LEAST_BESIDE if left else LEAST)
+            self._fit_bar()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_bar()
+
+    def _fit_bar(self) -> None:
+        """Where the bar is too narrow, what the View menu has too goes; the views become a menu last."""
+        layout = self.layout()
+        room = self.width() - (0 if layout is None else layout.contentsMargins().left()) - 24
+        rest = (self.show_button, self.fit_button, self.measure_button)
+        wide = {each: each.sizeHint().width() + 8 for each in rest}
+        whole = self.views.sizeHint().width() + wide[self.show_button] <= room
+        self.views.setVisible(whole)
+        self.view_button.setVisible(not whole)
+        room -= (self.views if whole else self.view_button).sizeHint().width()
+        for each, needs in wide.items():
+            each.setVisible(needs <= room)
+            room -= needs
+
+    def _view_menu(self) -> QMenu:
+        menu = QMenu(self)
+        for number, each in enumerate(self.views.buttons()):
+            menu.addAction(each.text()).triggered.connect(
+                lambda _=False, n=number: self.set_view(list(View)[n])
+            )
+        return menu
 
     def _layer_menu(self) -> QMenu:
         menu = QMenu(self)
@@ -132,6 +176,8 @@ class CanvasPanel(QWidget):
     def set_view(self, view: View) -> None:
         """Show the grooves another way."""
         self.views.choose(list(View).index(view))
+        self.view_button.setText(self.views.buttons()[list(View).index(view)].text())
+        self._fit_bar()
         self.canvas.set_view(view)
         if self._scrubbed:  # the place shown was the scrubber's, not the machine's
             self._scrubbed = False

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
+from PySide6.QtGui import QColor, QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from drypoint.ui.canvas.strokes import pen
@@ -21,6 +21,10 @@ def clock(seconds: float) -> str:
     return f"{hours}:{minutes:02d}:{left:02d}" if hours else f"{minutes}:{left:02d}"
 
 
+ROOMY = 480
+"""Width under which only the track, the times and Pause stay; px."""
+
+
 class Track(QWidget):
     """A line with a handle and marks where something changes (a bit, a pass)."""
 
@@ -33,7 +37,7 @@ class Track(QWidget):
         self._share = 0.0
         self._marks: tuple[float, ...] = ()
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMinimumWidth(120)
+        self.setMinimumWidth(60)
         self.setFixedHeight(30)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(self.tr("Order of cutting"))
@@ -118,7 +122,8 @@ class Scrubber(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(12, 4, 12, 6)
         row.setSpacing(10)
-        row.addWidget(words(self.tr("Order"), "value"))
+        self._title = words(self.tr("Order"), "value")
+        row.addWidget(self._title)
         self._what = words("", "quiet")
         self._what.setMinimumWidth(110)
         row.addWidget(self._what)
@@ -135,6 +140,16 @@ class Scrubber(QWidget):
         row.addWidget(self.pause_button)
         self._track.moved.connect(self.moved)
         self._track.stepped.connect(self.stepped)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        roomy = event.size().width() >= ROOMY
+        self._title.setVisible(roomy)
+        self._what.setVisible(roomy)
+        self.pause_button.setVisible(event.size().width() >= ROOMY - 110)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(230, super().minimumSizeHint().height())
 
     def show_moment(
         self, what: str, share: float, seconds: float, total: float, marks: Sequence[float] = ()

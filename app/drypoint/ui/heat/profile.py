@@ -8,11 +8,11 @@ import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
+from drypoint.ui.heat.axes import dress_axis
 from drypoint.ui.parts.blocks import words
 from drypoint.ui.theme.theme import Theme
-from drypoint.ui.theme.type import Text, font
 
 Floats = NDArray[np.float64]
 
@@ -32,6 +32,7 @@ class ProfileView(QWidget):
         self._plot.hideButtons()
         self._plot.hideAxis("bottom")
         self._plot.setMinimumHeight(64)
+        self._plot.setMaximumHeight(210)
         self._plot.setAccessibleName(self.tr("Profile of the height"))
         self._plot.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._low, self._high = pg.PlotCurveItem(), pg.PlotCurveItem()
@@ -44,11 +45,13 @@ class ProfileView(QWidget):
         self._plot.addItem(self._cursor, ignoreBounds=True)
         self._text = words("", "caption")
         self._text.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._text.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self._plot, 1)
         column.addWidget(self._text)
+        column.addStretch(0)
         theme.changed.connect(self._dress)
         self._dress()
 
@@ -71,9 +74,8 @@ class ProfileView(QWidget):
         tokens = self._theme.tokens
         self._plot.setBackground(tokens.panel)
         axis = self._plot.getAxis("left")
-        axis.setPen(pg.mkPen(tokens.line))
-        axis.setTextPen(pg.mkPen(tokens.ink2))
-        axis.setStyle(tickFont=font(Text.CAPTION), tickLength=4, maxTickLevel=0)
+        dress_axis(axis, tokens, levels=0)
+        axis.setTickDensity(0.7)
         axis.setWidth(38)
         self._plot.showGrid(y=True, alpha=0.15)
         self._mean.setPen(pg.mkPen(tokens.through, width=2))

@@ -11,12 +11,18 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from drypoint.ui.heat.axes import dress_axis
 from drypoint.ui.heat.picture import HeatPicture
 from drypoint.ui.heat.profile import ProfileView
 from drypoint.ui.parts.blocks import tint, words
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.theme.type import Text, font
+
+EDGE = 0.03
+"""Free space round the picture, as a share of it: the outermost numbers of the axes need it."""
+BESIDE, BELOW = 84, 26
+"""Width of the axes and the colour bar beside the picture, height of the axis below it, px."""
 
 Line = tuple[tuple[float, float], tuple[float, float]]
 
@@ -101,8 +107,7 @@ class HeatView(QWidget):
             letter.setAcceptedMouseButtons(Qt.MouseButton.NoButton)
         self._section.sigRegionChanged.connect(self._section_moved)
         self._bar = pg.ColorBarItem(width=12, interactive=False)
-        self._bar.setImageItem(self._image, insert_in=None)
-        self._graphics.addItem(self._bar, row=0, col=1)
+        self._bar.setImageItem(self._image, insert_in=self._plot)
         self._graphics.scene().sigMouseMoved.connect(self._pointer_moved)
         self._graphics.viewport().installEventFilter(self)
 
@@ -110,8 +115,9 @@ class HeatView(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 10, 16, 8)
         column.setSpacing(4)
-        head = QHBoxLayout()
-        head.addWidget(words(self.tr("Surface"), "section"))
+        head = self._head = QHBoxLayout()
+        self._title = words(self.tr("Surface"), "section")
+        head.addWidget(self._title)
         head.addStretch(1)
         head.addWidget(self.aspects)
         facts = QHBoxLayout()
@@ -123,7 +129,14 @@ class HeatView(QWidget):
         column.addWidget(self._graphics, 3)
         column.addWidget(self.profile, 1)
         column.addWidget(self._empty, 3)
+        column.addStretch(0)
         self.aspects.chosen.connect(lambda number: self.set_aspect(list(Aspect)[number]))
+
+    def show_title(self, shown: bool) -> None:
+        """Whether the heading is shown; where a switch above says it already, it is not."""
+        self._title.setVisible(shown)
+        self._head.setStretch(1, int(shown))
+        self._head.setStretch(2, int(not shown))
 
     # what is shown
 
@@ -208,7 +221,16 @@ class HeatView(QWidget):
         self._image.setRect(QRectF(x0, y0, x1 - x0, y1 - y0))
         self._bar.setColorMap(colour_map(self._aspect))
         self._bar.setLevels((low, high))
-        self._plot.setRange(QRectF(x0, y0, x1 - x0, y1 - y0), padding=0.0)
+        self._plot.setRange(QRectF(x0, y0, x1 - x0, y1 - y0), padding=EDGE)
+        self._fit()
+
+    def _fit(self) -> None:
+        """As high as the picture needs at this width; what is left goes to the profile."""
+        if self._picture is None:
+            return
+        x0, y0, x1, y1 = self._picture.bounds
+        wide = self._graphics.width() - BESIDE
+        self._graphics.setMaximumHeight(max(160, round(wide * (y1 - y0) / max(x1 - x0, 1e-6)) + BELOW))
 
     def _say_facts(self) -> None:
         picture, tokens = self._picture, self._theme.tokens
@@ -254,14 +276,15 @@ class HeatView(QWidget):
             self.cursor_moved.emit(None)
         elif event.type() == QEvent.Type.Resize:
             self._veil.resize(self._graphics.size())
+            self._fit()
         return super().eventFilter(watched, event)
 
     def _dress(self) -> None:
         tokens = self._theme.tokens
         self._graphics.setBackground(tokens.panel)
         for axis in ("left", "bottom"):
-            self._dress_axis(self._plot.getAxis(axis))
-        self._dress_axis(self._bar.axis)
+            dress_axis(self._plot.getAxis(axis), tokens)
+        dress_axis(self._bar.axis, tokens)
         self._bar.setLabel("right", "")
         self._lines.setPen(pg.mkPen(255, 255, 255, 130, width=1))
         self._zero.setPen(pg.mkPen("#FFFFFF", width=2))
@@ -275,12 +298,6 @@ class HeatView(QWidget):
             letter.fill = QBrush(QColor("#FFFFFF"))
             letter.setFont(font(Text.LABEL_BOLD))
         self._say_facts()
-
-    def _dress_axis(self, axis: Any) -> None:
-        tokens = self._theme.tokens
-        axis.setPen(pg.mkPen(tokens.line))
-        axis.setTextPen(pg.mkPen(tokens.ink2))
-        axis.setStyle(tickFont=font(Text.CAPTION), tickLength=4, tickTextOffset=3)
 
 
 class Veil(QWidget):
@@ -311,7 +328,8 @@ class Veil(QWidget):
         hatch.setAlphaF(0.55)
         painter.fillRect(self.rect(), QBrush(hatch, Qt.BrushStyle.BDiagPattern))
         painter.setFont(font(Text.SECTION))
-        place = QRectF(0, 0, 76, 34)
+        wide = painter.fontMetrics().horizontalAdvance(self._word) + 28
+        place = QRectF(0, 0, wide, 34)
         place.moveCenter(QRectF(self.rect()).center())
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(tokens.caution_ground))

@@ -5,18 +5,19 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QLineEdit, QVBoxLayout
 
-from drypoint.board.model import Finding, LayerFile, Role, Side
+from drypoint.board.model import Finding, LayerFile, Side
 from drypoint.cuts.model import Narrow
 from drypoint.ui.forms.bits import BitsForm
 from drypoint.ui.forms.blank import BlankForm
+from drypoint.ui.forms.file_line import FileLine
 from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.forms.wear import WearForm
 from drypoint.ui.language.words import fill, local
-from drypoint.ui.parts.blocks import Elided, Figure, Note, Row, button, empty, rule, words
+from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty, rule, words
 from drypoint.ui.parts.explain import explain
-from drypoint.ui.parts.fields import Choice, NumberField, Setting
+from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.page import Page
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
@@ -114,7 +115,9 @@ class BoardPage(Page):
             row.show_value(getattr(values, key))
         empty(self._files)
         for file in values.files:
-            self._files.addWidget(self._file(file))
+            line = FileLine(file)
+            line.role_changed.connect(self.role_changed)
+            self._files.addWidget(line)
         empty(self._notes)
         for finding in values.findings:
             note = _note(self, finding)
@@ -130,29 +133,6 @@ class BoardPage(Page):
         if not self.name_field.isModified() or not self.name_field.hasFocus():
             self.name_field.setText(name)
         self.sides.choose(list(Side).index(side))
-
-    def _file(self, file: LayerFile) -> QWidget:
-        """Name, role and why; another role can be chosen."""
-        made = QWidget()
-        column = QVBoxLayout(made)
-        column.setContentsMargins(0, 3, 0, 3)
-        column.setSpacing(2)
-        name = Elided("label")
-        name.setText(file.name)
-        roles = Choice(self.tr("Role of {file}").format(file=file.name), 132)
-        for role in Role:
-            roles.addItem(role.value, role)
-        roles.setCurrentIndex(list(Role).index(file.role))
-        roles.activated.connect(
-            lambda _, n=file.name, box=roles: self.role_changed.emit(n, Role(box.currentData()))
-        )
-        row = QHBoxLayout()
-        row.setSpacing(8)
-        row.addWidget(name, 1)
-        row.addWidget(roles)
-        column.addLayout(row)
-        column.addWidget(words(file.reason, "caption", wrap=True))
-        return made
 
 
 class BlankPage(Page):

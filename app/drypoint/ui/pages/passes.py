@@ -19,7 +19,7 @@ from drypoint.session.net_reach import NetReach
 from drypoint.ui.canvas.legend import Sample, Swatch
 from drypoint.ui.language.words import fill, local
 from drypoint.ui.pages.nets import NetList
-from drypoint.ui.parts.blocks import Bar, Figure, Note, Row, button, empty, rule, words
+from drypoint.ui.parts.blocks import Bar, Elided, Figure, Note, Row, button, empty, rule, words
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.glyph import Glyph, Mark
 from drypoint.ui.parts.page import Page
@@ -274,8 +274,9 @@ def _pass_line(theme: Theme, line: PassLine) -> QWidget:
     column = QVBoxLayout()
     column.setSpacing(3)
     head = QHBoxLayout()
-    head.addWidget(words(line.name, "value"))
-    head.addStretch(1)
+    name = Elided("value")
+    name.setText(line.name)
+    head.addWidget(name, 1)
     head.addWidget(words(local(f"{line.depth:.3f} mm"), "value", right=True))
     low = QHBoxLayout()
     low.setSpacing(8)

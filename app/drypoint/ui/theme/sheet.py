@@ -23,6 +23,7 @@ LOOKS = frozenset(
         "quiet",
         "figure",
         "state",
+        "state-small",
         "position",
         "primary",
         "run",
@@ -89,6 +90,7 @@ QLabel[look="quiet"] { font-size: 13px; color: $ink2; }
 QLabel[look="unit"] { font-size: 13px; color: $ink2; }
 QLabel[look="figure"] { font-size: 46px; font-weight: 600; }
 QLabel[look="state"] { font-size: 24px; font-weight: 700; }
+QLabel[look="state-small"] { font-size: 20px; font-weight: 700; }
 QLabel[look="position"] { font-size: 32px; font-weight: 600; }
 QLabel[look="armed"] { font-size: 13px; font-weight: 600; color: $copper; }
 

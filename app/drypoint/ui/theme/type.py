@@ -17,6 +17,7 @@ class Text(Enum):
     BODY_BOLD = (14, 600)
     SECTION = (16, 600)
     PAGE = (20, 600)
+    SMALL_STATE = (20, 700)
     STATE = (24, 700)
     POSITION = (32, 600)
     FIGURE = (46, 600)

@@ -9,16 +9,16 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import (
     QFileDialog,
-    QFrame,
     QHBoxLayout,
     QLineEdit,
     QVBoxLayout,
     QWidget,
 )
 
-from drypoint.board.model import Finding, LayerFile, Role, Side
-from drypoint.ui.parts.blocks import Elided, Note, Row, button, empty, rule, words
-from drypoint.ui.parts.fields import Choice, Setting
+from drypoint.board.model import Finding, LayerFile, Side
+from drypoint.ui.forms.file_line import FileLine
+from drypoint.ui.parts.blocks import Note, Row, button, empty, rule, words
+from drypoint.ui.parts.fields import Setting
 from drypoint.ui.parts.glyph import Mark
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
@@ -84,33 +84,14 @@ class FilesForm(QWidget):
         empty(self._list)
         self._empty.setVisible(not files)
         for file in files:
-            self._list.addWidget(self._line(file))
+            line = FileLine(file, "value")
+            line.role_changed.connect(self.role_changed)
+            self._list.addWidget(line)
 
     def show_trouble(self, what: str, text: str = "", hint: str = "") -> None:
         """An error about the files; empty hides it."""
         self.note.setVisible(bool(what))
         self.note.say("error", what, text or hint)
-
-    def _line(self, file: LayerFile) -> QWidget:
-        line = QFrame()
-        column = QVBoxLayout(line)
-        column.setContentsMargins(0, 2, 0, 2)
-        column.setSpacing(1)
-        row = QHBoxLayout()
-        name = Elided("value")
-        name.setText(file.name)
-        roles = Choice(self.tr("Role of {file}").format(file=file.name), 150)
-        for role in Role:
-            roles.addItem(role.value, role)
-        roles.setCurrentIndex(list(Role).index(file.role))
-        roles.activated.connect(
-            lambda _, n=file.name, box=roles: self.role_changed.emit(n, Role(box.currentData()))
-        )
-        row.addWidget(name, 1)
-        row.addWidget(roles)
-        column.addLayout(row)
-        column.addWidget(words(file.reason, "caption", wrap=True))
-        return line
 
     def _ask_files(self) -> None:
         names, _ = QFileDialog.getOpenFileNames(self, self.tr("Design files"))

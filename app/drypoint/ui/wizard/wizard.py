@@ -18,7 +18,7 @@ from drypoint.ui.forms.blank import BlankForm
 from drypoint.ui.forms.machine import MachineForm
 from drypoint.ui.forms.values import SetupValues
 from drypoint.ui.language.words import fill, local
-from drypoint.ui.parts.blocks import Elided, button, rule, words
+from drypoint.ui.parts.blocks import button, rule, words
 from drypoint.ui.parts.glyph import Mark, paint_mark
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
@@ -131,7 +131,7 @@ class SetupWizard(QDialog):
         self.stack = QStackedWidget()
         self.canvas = PathCanvas(theme)
         self.canvas.set_hidden(frozenset({Layer.OTHER_COPPER, Layer.LEGEND}))
-        self._hint = Elided("quiet")
+        self._hint = words("", "quiet", wrap=True)
         self.cancel_button = button(self.tr("Cancel"))
         self.back_button = button(self.tr("Back"))
         self.next_button = button("", "primary")
