@@ -25,8 +25,8 @@ from drypoint.board.model import Side
 from drypoint.errors import DrypointError, StoreError
 from drypoint.progress import Cancelled, Progress
 from drypoint.session import commands
-from drypoint.session.actions.coupon import Corner
 from drypoint.session.actions.coupon_reading import coupon_job, readings
+from drypoint.session.corner import Corner
 from drypoint.session.report import report
 from drypoint.session.wear_book import usual_book
 

@@ -797,6 +797,7 @@
     <message>
         <location filename="../../app/drypoint/machine/procedures/bit_change.py"/>
         <location filename="../../app/drypoint/machine/procedures/resuming.py"/>
+        <location filename="../../app/drypoint/session/actions/pattern_run.py"/>
         <source>Bring the bit a few millimetres above the copper at the zero spot.</source>
         <translation>Bringen Sie das Werkzeug einige Millimeter über das Kupfer am Nullpunkt.</translation>
     </message>
@@ -865,6 +866,11 @@
         <location filename="../../app/drypoint/session/legend.py"/>
         <source>Burn grid on {material}</source>
         <translation>Brennraster auf {material}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/coupons.py"/>
+        <source>Burn the grid from where the light spot stands, to its right and behind it.</source>
+        <translation>Das Raster von dort aus brennen, wo der Lichtpunkt steht, nach rechts und nach hinten.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/laser_safety.py"/>
@@ -1190,11 +1196,6 @@
         <location filename="../../app/drypoint/session/laser_safety.py"/>
         <source>Copper and other bright metal reflect the beam: none of it bare under the beam or at its side.</source>
         <translation>Kupfer und anderes blankes Metall werfen den Strahl zurück: nichts davon offen unter dem Strahl oder neben ihm.</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/session/actions/coupon.py"/>
-        <source>Coupon</source>
-        <translation>Prüfstück</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
@@ -2564,6 +2565,11 @@
         <translation>Es wurde nichts abgelesen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/pattern_look.py"/>
+        <source>No test pattern was cut in this clamping.</source>
+        <translation>In dieser Aufspannung wurde kein Testmuster geschnitten.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/procedures/contact.py"/>
         <source>No touch is made before this is right.</source>
         <translation>Bevor das stimmt, wird nicht angetastet.</translation>
@@ -2617,6 +2623,11 @@
         <location filename="../../app/drypoint/session/actions/measure.py"/>
         <source>Nothing was touched in this clamping yet.</source>
         <translation>In dieser Aufspannung wurde noch nichts angetastet.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/coupons.py"/>
+        <source>On a piece of its own nothing is known of what lies around: look that it reaches no clamp.</source>
+        <translation>Bei einem eigenen Stück ist nichts über die Umgebung bekannt: darauf achten, dass es keinen Spanner erreicht.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
@@ -2716,6 +2727,7 @@
     <message>
         <location filename="../../app/drypoint/machine/procedures/bit_change.py"/>
         <location filename="../../app/drypoint/machine/procedures/resuming.py"/>
+        <location filename="../../app/drypoint/session/actions/pattern_run.py"/>
         <source>Over the zero spot</source>
         <translation>Über dem Nullpunkt</translation>
     </message>
@@ -2918,7 +2930,7 @@
         <translation>Die Uhr ablesen, {upper} {came}, Zyklus {cycle}</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/actions/coupon.py"/>
+        <location filename="../../app/drypoint/session/pattern.py"/>
         <source>Read widths with a loupe; test with a meter which lines part the copper.</source>
         <translation>Breiten mit der Lupe ablesen; mit dem Messgerät prüfen, welche Linien das Kupfer trennen.</translation>
     </message>
@@ -3016,6 +3028,11 @@
         <location filename="../../app/drypoint/ui/run_strip.py"/>
         <source>Run</source>
         <translation>Lauf</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/actions/pattern_look.py"/>
+        <source>Run it first.</source>
+        <translation>Es zuerst ausführen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/bits/width_coupon.py"/>
@@ -3364,6 +3381,15 @@
         <location filename="../../app/drypoint/machine/procedures/contact.py"/>
         <source>Take the clip off the copper and lay it aside.</source>
         <translation>Die Klemme vom Kupfer nehmen und beiseitelegen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/actions/pattern_look.py"/>
+        <location filename="../../app/drypoint/session/actions/pattern_run.py"/>
+        <location filename="../../app/drypoint/session/pattern.py"/>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Test pattern</source>
+        <translation>Testmuster</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
@@ -3768,11 +3794,6 @@
         <translation>Das Kupfer, das gefräst wird. Unten wird gezeigt, wie es auf der Maschine liegt: gewendet, also gespiegelt.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/actions/coupon.py"/>
-        <source>The copper's height is not known, so depths would mean nothing.</source>
-        <translation>Die Höhe des Kupfers ist nicht bekannt, Tiefen bedeuteten also nichts.</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/session/derive.py"/>
         <location filename="../../app/drypoint/session/rehearsal_stage.py"/>
         <source>The copper's height is not known.</source>
@@ -3787,6 +3808,16 @@
         <location filename="../../app/drypoint/job/store.py"/>
         <source>The copy could not be written ({strerror}).</source>
         <translation>Die Kopie ließ sich nicht schreiben ({strerror}).</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/coupons.py"/>
+        <source>The corner of the blank that the V-bit's test pattern lies nearest to.</source>
+        <translation>Die Ecke des Zuschnitts, der das Testmuster des V-Stichels am nächsten liegt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/coupons.py"/>
+        <source>The corner of the blank that the laser's burn grid lies nearest to.</source>
+        <translation>Die Ecke des Zuschnitts, der das Brennraster des Lasers am nächsten liegt.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/clearing.py"/>
@@ -3989,6 +4020,11 @@
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>The grooves changed since passes were run over them.</source>
         <translation>Die Nuten haben sich geändert, seit Durchgänge darüber liefen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/coupons.py"/>
+        <source>The ground must carry the coating that the legend is marked on, or its values are of no use.</source>
+        <translation>Dort muss die Beschichtung sein, auf der die Beschriftung markiert wird, sonst nützen die Werte nichts.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/marking.py"/>
@@ -4636,11 +4672,6 @@
         <location filename="../../app/drypoint/board/gerber_extended.py"/>
         <source>The unknown command “{command}” is passed over.</source>
         <translation>Der unbekannte Befehl „{command}“ wird übergangen.</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/session/actions/coupon.py"/>
-        <source>The waste round the board has no room for the coupon.</source>
-        <translation>Der Abfall um die Platine hat keinen Platz für das Prüfstück.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
@@ -5319,7 +5350,6 @@
         <translation>Zuerst Z nullen: Danach wird das Werkzeug abgesenkt.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/actions/coupon.py"/>
         <location filename="../../app/drypoint/session/actions/measure.py"/>
         <location filename="../../app/drypoint/session/derive.py"/>
         <source>Touch the copper first.</source>
@@ -5459,9 +5489,9 @@
         <translation>Einen Zuschnitt nehmen, der auf jeder Seite {margin:.0f} mm größer ist, oder die Spanner verschieben.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/actions/coupon.py"/>
-        <source>Use a larger blank, or cut the coupon on a piece of its own.</source>
-        <translation>Einen größeren Zuschnitt nehmen oder das Prüfstück auf einem eigenen Stück schneiden.</translation>
+        <location filename="../../app/drypoint/session/ground.py"/>
+        <source>Use a larger blank, or a piece of its own.</source>
+        <translation>Einen größeren Zuschnitt nehmen oder ein eigenes Stück.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/clearing.py"/>
@@ -5612,6 +5642,11 @@
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Where the programs have their z = 0: on top of the copper, or on the backing below the laminate.</source>
         <translation>Wo die Programme ihr z = 0 haben: oben auf dem Kupfer oder auf der Unterlage unter dem Laminat.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/coupons.py"/>
+        <source>Where there is no room it moves along the edge; where there is none at all it is refused.</source>
+        <translation>Wo kein Platz ist, rückt es am Rand entlang; wo gar keiner ist, wird es abgelehnt.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
@@ -5855,6 +5890,11 @@
         <translation>Spanner {number}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/ground.py"/>
+        <source>clamps</source>
+        <translation>Spanner</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/ratings.py"/>
         <source>clearance</source>
         <translation>Sicherheitshöhe</translation>
@@ -5938,6 +5978,11 @@
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>doubtful</source>
         <translation>zweifelhaft</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/ground.py"/>
+        <source>earlier trial cuts</source>
+        <translation>frühere Probeschnitte</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/export.py"/>
@@ -6057,6 +6102,11 @@
         <location filename="../../app/drypoint/board/roles.py"/>
         <source>its .FileFunction is {match}</source>
         <translation>ihre .FileFunction ist {match}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/pattern.py"/>
+        <source>its other half</source>
+        <translation>seine andere Hälfte</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/export.py"/>
@@ -6430,6 +6480,7 @@
     <message>
         <location filename="../../app/drypoint/reference/affine.py"/>
         <location filename="../../app/drypoint/reference/fit.py"/>
+        <location filename="../../app/drypoint/session/ground.py"/>
         <location filename="../../app/drypoint/ui/parts/sketches.py"/>
         <source>reference holes</source>
         <translation>Bezugslöcher</translation>
@@ -6545,9 +6596,19 @@
         <translation>das Kupfer außen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/ground.py"/>
+        <source>the end of the machine's travel</source>
+        <translation>das Ende des Verfahrwegs der Maschine</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/roles.py"/>
         <source>the job file says {jobs}</source>
         <translation>die Job-Datei sagt {jobs}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/ground.py"/>
+        <source>the spot where z is zero</source>
+        <translation>die Stelle, an der z null ist</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/drill_statements.py"/>
@@ -7203,6 +7264,16 @@
         <location filename="../../app/drypoint/machine/procedures/running.py"/>
         <source>{title}, resumed</source>
         <translation>{title}, fortgesetzt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/ground.py"/>
+        <source>{title}: it needs {width:.1f} × {height:.1f} mm of free copper; in the way: {words}.</source>
+        <translation>{title}: es braucht {width:.1f} × {height:.1f} mm freies Kupfer; im Weg: {words}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/ground.py"/>
+        <source>{title}: it needs {width:.1f} × {height:.1f} mm of free copper; the widest strip beside the board is {widest:.1f} mm.</source>
+        <translation>{title}: es braucht {width:.1f} × {height:.1f} mm freies Kupfer; der breiteste Streifen neben der Platine misst {widest:.1f} mm.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/copper.py"/>
@@ -10263,12 +10334,6 @@
         <location filename="../../app/drypoint/ui/forms/programs.py"/>
         <source>Taken for</source>
         <translation>Gehalten für</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
-        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
-        <source>Test pattern</source>
-        <translation>Testmuster</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/coupon_reading.py"/>

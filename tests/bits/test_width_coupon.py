@@ -81,6 +81,34 @@ def test_intervals_hold_what_they_promise():
     assert (share[1:] < 0.98).all(), share
 
 
+def test_play_under_load_is_not_taken_for_a_shallow_cut():
+    """Bits that Z's play lifts unevenly: the depth before play comes out, with honest intervals."""
+    rng, play, inside, total = np.random.default_rng(11), 0.02, np.zeros(2), 60
+    plain = []
+    for _ in range(total):
+        offset, tip = rng.normal(0, OFFSET_SPREAD), BIT.tip + abs(rng.normal(0, TIP_SPREAD))
+        flat, slope = tip + BIT.runout, 2.0 * math.tan(BIT.angle / 2.0)
+        lifts = play * rng.uniform(size=(len(DEPTHS), 2)).mean(axis=1)
+        widths = [
+            Width(d, flat + slope * (d + offset - lift) + rng.normal(0, 0.01), 0.01)
+            for d, lift in zip(DEPTHS, lifts, strict=True)
+        ]
+        parted = [
+            Parted(d, bool(d + offset - play * rng.uniform(size=2).max() > COPPER))
+            for d in np.arange(0.01, 0.09, 0.005)
+        ]
+        found = evaluate(BIT, widths, parted, copper=COPPER, play=play)
+        plain.append(evaluate(BIT, widths, parted, copper=COPPER).offset - offset)
+        truth = flat + slope * (0.07 + offset - play / 2.0)
+        width, spread = found.width(0.07)
+        inside += [
+            abs(found.offset - offset) < 1.645 * found.sigma(2),
+            abs(width - truth) < 1.645 * spread,
+        ]
+    assert (inside / total > 0.8).all(), inside / total
+    assert np.mean(plain) < -0.4 * play, "without it the depth would be believed too small"
+
+
 def test_widths_alone_do_not_pretend_to_know_the_depth():
     rng = np.random.default_rng(2)
     widths, parted, ridges = seen(0.12, 0.02, 0.01, BIT.angle, rng)

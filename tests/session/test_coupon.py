@@ -8,14 +8,17 @@ from dataclasses import replace
 import numpy as np
 import pytest
 import shapely
-from shapely import LineString
+from shapely import LineString, Point
 
 from drypoint.__main__ import main
-from drypoint.bits.width_coupon import Parted, Width
-from drypoint.errors import PlanError
+from drypoint.bits.width_coupon import SHALLOWEST, Parted, Width
 from drypoint.session.actions import coupon
 from drypoint.session.actions.coupon_reading import lines_of
-from drypoint.session.plans import belief_from, taught
+from drypoint.session.actions.pattern_run import pattern_program
+from drypoint.session.corner import Corner
+from drypoint.session.ground import CLEAR
+from drypoint.session.pattern import lay_pattern
+from drypoint.session.plans import CLEAR_OF_ZERO, belief_from, taught
 from drypoint.session.session import Session
 from drypoint.surface.touch import Touch, Touches
 
@@ -30,25 +33,19 @@ def touched(session):
     return session
 
 
-def test_the_coupon_lies_in_the_waste_clear_of_the_board(touched):
-    work = coupon.coupon_work(touched)
+def test_the_pattern_lies_in_the_waste_clear_of_the_board_and_of_zero(touched):
     snap = touched.snapshot
+    pattern = lay_pattern(touched.derived, snap)
     layout, board = touched.derived.layout(snap), touched.derived.board(snap)
-    cuts = (*work.widths.cuts, *work.depths.cuts)
-    marks = shapely.union_all([LineString(cut.path) for cut in cuts])
+    marks = shapely.union_all([LineString(line) for line in pattern.lines])
     assert layout.workable.covers(marks)
-    assert board.outline.distance(marks) >= coupon.CLEAR
-    first = shapely.union_all([LineString(cut.path) for cut in work.widths.cuts])
-    second = shapely.union_all([LineString(cut.path) for cut in work.depths.cuts])
-    assert first.distance(second) >= coupon.CLEAR
-    (program,) = work.programs
-    deepest = min(cut.depth for cut in cuts), max(cut.depth for cut in cuts)
-    assert program.moves.end[:, 2].min() == pytest.approx(-deepest[1], abs=1e-3)
-
-
-def test_depths_mean_nothing_before_the_copper_was_touched(session):
-    with pytest.raises(PlanError, match="height"):
-        coupon.coupon_work(session)
+    assert board.outline.distance(marks) >= CLEAR
+    first = shapely.union_all([LineString(cut.path) for cut in pattern.widths.cuts])
+    second = shapely.union_all([LineString(cut.path) for cut in pattern.depths.cuts])
+    assert first.distance(second) >= CLEAR
+    assert Point(layout.zero_spot).distance(marks) > CLEAR_OF_ZERO
+    program = pattern_program(touched.derived, snap, pattern, touched.derived.surface(snap))
+    assert program.moves.end[:, 2].min() == pytest.approx(-max(cut.depth for cut in pattern.cuts), abs=1e-3)
 
 
 def test_the_answer_is_used_from_then_on(touched):
@@ -80,13 +77,13 @@ def test_the_answer_is_used_from_then_on(touched):
     assert (again.offset, again.spread) == (belief.offset, belief.spread)
 
 
-@pytest.mark.parametrize("corner", list(coupon.Corner))
+@pytest.mark.parametrize("corner", list(Corner))
 def test_the_coupon_lies_in_the_corner_asked_for_and_is_written(session, tmp_path, corner):
     wide = replace(session.settings.blank, width=0.0, height=0.0, margin=20.0)
     session.change("Room in every corner", blank=wide)
     layout = session.derived.layout(session.snapshot)
-    work = coupon.coupon_work(session, corner, flat=True)
-    middle = np.vstack([cut.path for cut in work.widths.cuts]).mean(axis=0)
+    pattern = lay_pattern(session.derived, session.snapshot, corner)
+    middle = np.vstack([cut.path for cut in pattern.widths.cuts]).mean(axis=0)
     x0, y0, x1, y1 = layout.workable.bounds
     assert ("right" in corner) == (middle[0] > (x0 + x1) / 2)
     assert ("upper" in corner) == (middle[1] > (y0 + y1) / 2)
@@ -94,11 +91,11 @@ def test_the_coupon_lies_in_the_corner_asked_for_and_is_written(session, tmp_pat
     assert [path.suffix for path in files] == [".nc", ".txt"]
     text = files[1].read_text(encoding="utf-8")
     assert "not touched" in text
-    assert all(cut.label in text for cut in (*work.widths.cuts, *work.depths.cuts))
+    assert all(cut.label in text for cut in pattern.cuts)
 
 
 def test_readings_on_the_command_line_tell_the_bit_and_are_used(session, capsys):
-    path, bit = session.job.path, session.settings.bits.vbit
+    path, bit, play = session.job.path, session.settings.bits.vbit, session.settings.passes.play
     session.close()
     words = ["coupon", str(path), "--json", "--use"]
     for depth, expected in lines_of(bit).widths:
@@ -110,9 +107,11 @@ def test_readings_on_the_command_line_tell_the_bit_and_are_used(session, capsys)
     assert found["used"]
     truth = bit.tip + bit.runout + 0.03
     both, offset = found["tip_and_runout_mm"], found["deeper_than_set_mm"]
-    # lines part from between 0.02 and 0.03 mm on where 0.035 mm of copper lies: it cuts 5 to 15 µm deeper
-    assert 0.003 < offset["value"] < 0.017
-    assert both["value"] + offset["value"] * bit.slope == pytest.approx(truth, abs=2 * both["sigma"])
+    # squares part from between 0.02 and 0.03 mm on where 0.035 mm of copper lies: their shallowest spots are
+    # 5 to 15 µm deeper than set, and lack most of the play that the cutting load takes up
+    assert 0.003 < offset["value"] - SHALLOWEST * play < 0.017
+    deeper = offset["value"] - play / 2
+    assert both["value"] + deeper * bit.slope == pytest.approx(truth, abs=2 * both["sigma"])
     again = Session.open(path)
     assert again.settings.bits.vbit.tip == pytest.approx(found["tip_mm"]["value"], abs=6e-4)
     again.close()

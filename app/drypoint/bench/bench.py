@@ -16,6 +16,7 @@ from drypoint.bench.body import Body
 from drypoint.bench.burn import Burn
 from drypoint.bench.controller import BenchController
 from drypoint.bench.copper import COPPER, Copper
+from drypoint.bench.eyes import Seen, Sight, look_at
 from drypoint.bench.imperfect import Faults, Mishap
 from drypoint.bench.link import BenchClock, BenchLink
 from drypoint.bench.memory import Memory
@@ -135,6 +136,7 @@ class Bench:
         self.controller.on_beam = self.burn.look
         self.clock = BenchClock(self.controller, pace)
         self.operator = BenchOperator(self, seed)
+        self._eyes = np.random.default_rng((seed, 0xE7E5))
         self._link: BenchLink | None = None
         self._rasters: dict[tuple[bool, float], Raster] = {}
 
@@ -251,6 +253,11 @@ class Bench:
         self.body.flush()
         found = self.sheet.up.holes(MARK_DEPTH)
         return found + self.sheet.down.holes(self.sheet.board)
+
+    def look_at(self, sight: Sight) -> Seen:
+        """What a person reads from lines that were cut, given in work coordinates."""
+        with self.clock.lock:
+            return look_at(self, sight, self._eyes)
 
     # outcome
 

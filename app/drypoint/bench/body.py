@@ -20,7 +20,7 @@ from drypoint.bench.mishaps import look
 from drypoint.bench.planner import Triple
 from drypoint.bench.shape import CutShape
 from drypoint.bench.sheet import Sheet
-from drypoint.bits.model import Bit
+from drypoint.bits.model import Bit, VBit
 
 Floats = NDArray[np.float64]
 
@@ -221,7 +221,12 @@ class Body:
 
     def _shape(self) -> CutShape | None:
         """The bit as it stands still."""
-        return None if self.bit is None else CutShape.of(self.bit, blunt=self.blunt)
+        return None if self.bit is None else CutShape.of(self.bit, runout=self._wider, blunt=self.blunt)
+
+    @property
+    def _wider(self) -> float:
+        """How much wider the bit is than is said, mm."""
+        return self.faults.tip if isinstance(self.bit, VBit) else 0.0
 
     def _gap(self, tips: Floats) -> Floats:
         """(N,) how far the tip is above the height at which it touches the clip's copper, mm."""
@@ -341,7 +346,7 @@ class Body:
         self.mishaps += look(sheet, tips, at, depth, path.rapid[index[at]], still)
         if self.turning and (depth > 0.0).any():
             depth = np.where(depth > 0.0, depth - self._yield(tips[at], where), depth)
-            turning = CutShape.of(self._bit(), runout=self.faults.runout, blunt=self.blunt)
+            turning = CutShape.of(self._bit(), runout=self.faults.runout + self._wider, blunt=self.blunt)
             breaks = np.flatnonzero(np.diff(at) > 1) + 1
             for part in np.split(np.arange(len(at)), breaks):
                 sheet.up.carve(where[part], depth[part], turning)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Protocol
 
+from drypoint.bench.eyes import Seen, Sight
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.link import Link
 from drypoint.machine.operator import Operator
@@ -40,6 +41,9 @@ class BenchFace(Protocol):
 
     def clamp_next_at(self, motion: Rigid) -> None:
         """The hands will clamp the sheet so far (a motion of space) from where it lay, unless told before."""
+
+    def look_at(self, sight: Sight) -> Seen:
+        """What a person reads from lines that were cut, given in work coordinates."""
 
     def close(self) -> None:
         """End the simulation; may be called twice."""

@@ -24,6 +24,8 @@ class Faults:
         Slack of Z that only a cutting load takes up: the bit rises by 0 to this, mm.
     runout : float
         How much wider than the bit says a turning bit cuts, mm.
+    tip : float
+        How much wider the flat of a V-bit is than is said, mm.
     noise : float
         Spread of a touch, mm.
     chips : float
@@ -37,6 +39,7 @@ class Faults:
     play: Triple = (0.02, 0.02, 0.002)
     lift: float = 0.012
     runout: float = 0.01
+    tip: float = 0.0
     noise: float = 0.003
     chips: float = 0.01
     chip: float = 0.03

@@ -17,6 +17,7 @@ from pathlib import Path
 from typing import Any
 
 from drypoint.bench.bench import BenchSetup
+from drypoint.bench.eyes import Seen, Sight
 from drypoint.bench.frames import Frames
 from drypoint.errors import MachineError
 from drypoint.geometry.rigid import Rigid
@@ -102,6 +103,11 @@ class RemoteBench:
     def clamp_next_at(self, motion: Rigid) -> None:
         """How far the sheet moves when it is clamped again."""
         self.ask("clamp_next_at", motion)
+
+    def look_at(self, sight: Sight) -> Seen:
+        """What a person reads from lines that were cut."""
+        seen: Seen = self.ask("look_at", sight)
+        return seen
 
     def close(self) -> None:
         """End the process; it ends by itself as soon as its pipe does."""

@@ -101,6 +101,10 @@ class Server:
         """Hold loose edges down."""
         self._bench.clamp_edges()
 
+    def do_look_at(self, sight: Any) -> Any:
+        """What a person reads from lines that were cut."""
+        return self._bench.look_at(sight)
+
     def do_clamp_next_at(self, motion: Any) -> None:
         """How far the sheet moves when it is clamped again."""
         self._bench.clamp_next_at(motion)

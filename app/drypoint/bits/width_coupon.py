@@ -5,6 +5,11 @@ tell a wide tip from a deep cut. Whether a line at a small depth parts the coppe
 error e by itself; whether a narrow ridge between two lines still stands tells the width again. What is
 believed beforehand of tip, run-out and angle fills in the rest, and the answer says how far each is
 known: the posterior's mode, with the covariance from its curvature there (Laplace's approximation).
+
+Under the cutting load Z rises by something between 0 and its play B, changing along the path, and the
+copper is rough: its height is known with a spread only. A width is a mean over its line and lacks B/2; a
+square parts only once its shallowest spot does, which lacks more.
+The depth error e is that before play, as the reach of a pass takes it.
 """
 
 from __future__ import annotations
@@ -36,6 +41,16 @@ EDGE = 0.003
 """mm over which a line turns from not through to through: the copper's thickness and roughness."""
 WRONG = 0.01
 """Chance that an answer is wrong."""
+SHALLOWEST = 2.0 / 3.0
+"""Share of the play that the shallowest spot on the way round a square lacks: the mean of the larger of
+two independent values spread evenly from 0 to 1 (order statistics)."""
+SHALLOWEST_SPREAD = math.sqrt(1.0 / 18.0)
+"""Standard deviation of the same."""
+LOWEST = 1.0 / math.sqrt(math.pi)
+"""The same for the spread of the copper's height: mean of the larger of two normal values (order
+statistics)."""
+LOWEST_SPREAD = math.sqrt(1.0 - 1.0 / math.pi)
+"""Standard deviation of the same."""
 STEP = 0.02
 """Step of the numerical curvature, in spreads of what was assumed beforehand."""
 
@@ -91,6 +106,9 @@ class Evaluation:
     covariance: NDArray[np.float64]
     before: VBit
     misfit: float
+    play: float = 0.0
+    rough: float = 0.0
+    """Play of Z under load, and spread of the copper's height, that were reckoned with, mm."""
 
     @property
     def bit(self) -> VBit:
@@ -107,10 +125,15 @@ class Evaluation:
         pair = self.covariance[:2, :2]
         return self.tip + self.runout, float(np.sqrt(pair.sum()))
 
+    @property
+    def least(self) -> float:
+        """How much deeper than set the shallowest spot on the way round a square is, mm."""
+        return self.offset - SHALLOWEST * self.play - LOWEST * self.rough
+
     def width(self, depth: float) -> tuple[float, float]:
         """Width cut at a set depth, mm, and its standard deviation."""
         slope = math.tan(self.angle / 2.0)
-        at = depth + self.offset
+        at = depth + self.offset - self.play / 2.0
         slope_of = np.array([1.0, 1.0, 2.0 * slope, 2.0 * at])
         spread = float(np.sqrt(slope_of @ self.covariance @ slope_of))
         return self.tip + self.runout + 2.0 * max(at, 0.0) * slope, spread
@@ -154,6 +177,8 @@ def evaluate(
     ridges: Sequence[Ridge] = (),
     *,
     copper: float = 0.035,
+    play: float = 0.0,
+    rough: float = 0.0,
 ) -> Evaluation:
     """Tip, run-out, angle and depth offset of a bit from what was seen on a coupon.
 
@@ -161,13 +186,15 @@ def evaluate(
     ----------
     bit : as it is believed to be: the middle of what is assumed beforehand
     copper : thickness, mm
+    play : of Z under the cutting load, mm
+    rough : spread of the copper's height where the lines are, mm
 
     Raises
     ------
     InputError
         Nothing was entered, or a value makes no sense.
     """
-    _check(widths, parted, ridges, copper)
+    _check(widths, parted, ridges, copper, min(play, rough))
     middle = np.array([bit.tip, bit.runout, 0.0, math.tan(bit.angle / 2.0)])
     spread = np.array(
         [TIP_SPREAD, RUNOUT_SPREAD, OFFSET_SPREAD, ANGLE_SPREAD / 2.0 / math.cos(bit.angle / 2.0) ** 2]
@@ -179,6 +206,8 @@ def evaluate(
         np.array([(r.depth, r.gap, r.stands) for r in ridges], dtype=np.float64).reshape(-1, 3),
         np.array([bit.width(r.depth) for r in ridges]),
         copper,
+        play,
+        rough,
     )
 
     def unlikely(scaled: NDArray[np.float64]) -> float:
@@ -190,8 +219,10 @@ def evaluate(
     inverse = np.linalg.inv(_curvature(unlikely, found.x))
     covariance = np.asarray(inverse * np.outer(spread, spread), dtype=np.float64)
     tip, runout, offset, slope = (middle + spread * found.x).tolist()
-    away = [abs(w.width - tip - runout - 2 * slope * max(0.0, w.depth + offset)) / w.sigma for w in widths]
-    return Evaluation(tip, runout, offset, 2.0 * math.atan(slope), covariance, bit, max(away, default=0.0))
+    mean = offset - play / 2.0
+    away = [abs(w.width - tip - runout - 2 * slope * max(0.0, w.depth + mean)) / w.sigma for w in widths]
+    angle = 2.0 * math.atan(slope)
+    return Evaluation(tip, runout, offset, angle, covariance, bit, max(away, default=0.0), play, rough)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -204,14 +235,19 @@ class _Seen:
     planned: NDArray[np.float64]
     """(R,) width the bit was planned to cut beside each ridge, mm."""
     copper: float
+    play: float
+    rough: float
 
     def unlikely(self, flat: float, offset: float, slope: float) -> float:
         """Negative logarithm of the likelihood; ``flat`` is tip with run-out, ``slope`` tan(α/2)."""
         depth, width, sigma = self.widths.T
-        away = (width - flat - 2.0 * slope * np.maximum(depth + offset, 0.0)) / sigma
-        through = (self.parted[:, 0] + offset - self.copper) / EDGE
+        mean = offset - self.play / 2.0
+        away = (width - flat - 2.0 * slope * np.maximum(depth + mean, 0.0)) / sigma
+        least = offset - SHALLOWEST * self.play - LOWEST * self.rough
+        edge = math.hypot(EDGE, SHALLOWEST_SPREAD * self.play, LOWEST_SPREAD * self.rough)
+        through = (self.parted[:, 0] + least - self.copper) / edge
         # a ridge stands as long as its foot does: at the copper's underside
-        wider = flat + 2.0 * slope * (self.ridges[:, 0] + offset - self.copper) - self.planned
+        wider = flat + 2.0 * slope * (self.ridges[:, 0] + mean - self.copper) - self.planned
         stands = (self.ridges[:, 1] - wider) / (2.0 * EDGE)
         score = np.concatenate((through, stands))
         yes = np.concatenate((self.parted[:, 1], self.ridges[:, 2]))
@@ -235,10 +271,16 @@ def _curvature(
     return np.asarray(vectors @ np.diag(np.maximum(values, 1.0)) @ vectors.T)
 
 
-def _check(widths: Sequence[Width], parted: Sequence[Parted], ridges: Sequence[Ridge], copper: float) -> None:
+def _check(
+    widths: Sequence[Width],
+    parted: Sequence[Parted],
+    ridges: Sequence[Ridge],
+    copper: float,
+    least: float,
+) -> None:
     if not (widths or parted or ridges):
         raise InputError("Nothing was read from the coupon yet.", "coupon", "Enter a width or a test.")
     good = all(w.depth > 0 and w.width > 0 and w.sigma > 0 for w in widths)
     good = good and all(p.depth > 0 for p in parted) and all(r.depth > 0 and r.gap >= 0 for r in ridges)
-    if not good or not copper > 0:
+    if not good or not copper > 0 or not least >= 0:
         raise InputError("Depths, widths and the copper's thickness must be above 0.", "coupon")

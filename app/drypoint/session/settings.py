@@ -13,6 +13,7 @@ from drypoint.bits.model import Drill, EndMill, Speeds, VBit
 from drypoint.board.model import Side
 from drypoint.cuts.ratings import Surroundings
 from drypoint.reference.fit import HOLE_WANDER, MARK_WANDER, TOUCH_SIGMA
+from drypoint.session.corner import Corner
 
 
 @dataclass(frozen=True, slots=True)
@@ -330,6 +331,18 @@ class LaserSection:
 
 
 @dataclass(frozen=True, slots=True)
+class CouponSettings:
+    """Where trial cuts lie: in the free copper nearest to a corner of the blank."""
+
+    pattern: Corner = Corner.LOWER_LEFT
+    """Of the V-bit's test pattern."""
+    grid: Corner = Corner.UPPER_RIGHT
+    """Of the laser's burn grid."""
+    grid_at_spot: bool = False
+    """The burn grid begins where the light spot stands instead: on a piece of its own."""
+
+
+@dataclass(frozen=True, slots=True)
 class Settings:
     """All sections. The names of the fields are the names of the stored sections."""
 
@@ -345,6 +358,7 @@ class Settings:
     passes: PassSettings = field(default_factory=PassSettings)
     reference: ReferenceSettings = field(default_factory=ReferenceSettings)
     laser: LaserSection = field(default_factory=LaserSection)
+    coupons: CouponSettings = field(default_factory=CouponSettings)
     machine: MachineSettings = field(default_factory=MachineSettings)
 
 

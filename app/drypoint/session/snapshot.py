@@ -24,6 +24,8 @@ KINDS = (
     "island touch",
     "zero",
     "coupon",
+    "coupon touches",
+    "trial cut",
     "done",
     "dust",
     "pauses",

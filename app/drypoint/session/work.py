@@ -28,6 +28,7 @@ from drypoint.wording import say
 class WorkKind(StrEnum):
     """What a piece of work is."""
 
+    PATTERN = "test pattern"
     MARKS = "reference holes"
     GROOVES = "grooves"
     HOLES = "holes"

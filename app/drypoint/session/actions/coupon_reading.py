@@ -13,7 +13,8 @@ from drypoint.bits.width_coupon import Evaluation, Parted, Ridge, Width
 from drypoint.cuts.coupon import plan_coupon
 from drypoint.cuts.depth_coupon import plan_depth_coupon
 from drypoint.errors import InputError
-from drypoint.session.actions.coupon import Corner, adopt, export_coupon, read_coupon
+from drypoint.session.actions.coupon import adopt, export_coupon, read_coupon
+from drypoint.session.corner import Corner
 from drypoint.session.session import Session
 
 

@@ -19,6 +19,7 @@ from drypoint.machine.procedures.touching import go_above, touch_points, zero_at
 from drypoint.passes.chance import doubtful
 from drypoint.progress import Progress
 from drypoint.session.codec import from_json
+from drypoint.session.ground import trial_cuts
 from drypoint.session.layout import INSET
 from drypoint.session.plans import touch_region
 from drypoint.session.session import Session
@@ -76,10 +77,12 @@ def survey_hold(session: Session, station: Station, progress: Progress) -> tuple
     """Touch along the edges of the blank and say which of them gives; the clip is on."""
     snap = session.snapshot
     layout = session.derived.layout(snap)
+    spent = [shapely.box(*extent) for one in trial_cuts(snap) for extent in one.extents]
+    avoided = shapely.union_all([layout.keepout, *spent])
     places = [
         place
         for place in _edge_places(layout.width, layout.height)
-        if not shapely.intersects(layout.keepout, Point(layout.place.inverse().apply([place])[0]))
+        if not shapely.intersects(avoided, Point(layout.place.inverse().apply([place])[0]))
     ]
     touches = touch_points(station.place, as_points(places), progress=progress)
     return give_report(touches, (0.0, 0.0, layout.width, layout.height))

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from drypoint.session.help.coupons import COUPONS
 from drypoint.session.help.electrical import ELECTRICAL
 from drypoint.session.help.holes import HOLES
 from drypoint.session.help.laser import LASER
@@ -39,6 +40,7 @@ HELP: Mapping[str, Help] = MappingProxyType(
         **_keyed("passes", PASSES),
         **_keyed("reference", REFERENCE),
         **_keyed("laser", LASER),
+        **_keyed("coupons", COUPONS),
         **_keyed("machine", MACHINE),
     }
 )

@@ -9,7 +9,8 @@ from PySide6.QtWidgets import QFileDialog
 
 from drypoint.errors import DrypointError
 from drypoint.progress import Progress
-from drypoint.session.actions.coupon import Corner, export_coupon
+from drypoint.session.actions.coupon import export_coupon
+from drypoint.session.corner import Corner
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.messages import Messages
 from drypoint.ui.design_side.words import place_and_hint

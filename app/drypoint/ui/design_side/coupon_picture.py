@@ -119,7 +119,7 @@ class CouponPicture(QWidget):
             painter.setBrush(QColor(self._theme.tokens.through if parted else self._theme.tokens.panel))
             painter.drawRect(QRectF(x - 4, plot.bottom() + 2, 8, 8))
         if self._found is not None:
-            x = _at(plot, 1.0, self._copper - self._found.offset, 0.0).x()
+            x = _at(plot, 1.0, self._copper - self._found.least, 0.0).x()
             painter.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()))
             painter.drawText(QPointF(x + 5, plot.top() + 12), self.tr("through from here"))
 
