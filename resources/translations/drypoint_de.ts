@@ -7751,13 +7751,13 @@
     <message>
         <location filename="../../app/drypoint/ui/wizard/files.py"/>
         <source>Add files…</source>
-        <translation>Dateien hinzufügen …</translation>
+        <translation>Dateien …</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/boards.py"/>
         <location filename="../../app/drypoint/ui/wizard/files.py"/>
         <source>Add folder…</source>
-        <translation>Ordner dazu …</translation>
+        <translation>Ordner …</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/boards.py"/>
@@ -7918,7 +7918,7 @@
         <location filename="../../app/drypoint/ui/forms/machine.py"/>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <source>Bench (simulated machine)</source>
-        <translation>Prüfstand (simulierte Maschine)</translation>
+        <translation>Prüfstand (simuliert)</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/pages.py"/>

@@ -214,10 +214,11 @@ class PathCanvas(PlaneView):
 
     def extent(self) -> Box | None:
         bounds = self.content.bounds
-        if bounds is None or not self._editing:
+        if bounds is None or not (self._editing or self.content.clamps):
             return bounds
-        x0, y0, x1, y1 = bounds  # with room to drag clamps outwards
-        more = max((clamp.keep_away for clamp in self.content.clamps), default=0.0) + 2.0
+        x0, y0, x1, y1 = bounds
+        more = max((clamp.keep_away for clamp in self.content.clamps), default=0.0)
+        more += 2.0 if self._editing else 0.0  # room to drag clamps outwards
         return x0 - more, y0 - more, x1 + more, y1 + more
 
     def _look(self, seen: Viewport) -> None:

@@ -74,8 +74,7 @@ class ProfileView(QWidget):
         tokens = self._theme.tokens
         self._plot.setBackground(tokens.panel)
         axis = self._plot.getAxis("left")
-        dress_axis(axis, tokens, levels=0)
-        axis.setTickDensity(0.7)
+        dress_axis(axis, tokens)
         axis.setWidth(38)
         self._plot.showGrid(y=True, alpha=0.15)
         self._mean.setPen(pg.mkPen(tokens.through, width=2))
