@@ -847,6 +847,11 @@
         <translation>Bringen Sie das Werkzeug weit weg von Platine und Spannern.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/find.py"/>
+        <source>Bring the light spot exactly over the middle of reference hole {label}. Come from the left and from below at the end: play is taken up the same way at every hole then.</source>
+        <translation>Bringen Sie den Lichtpunkt genau über die Mitte von Bezugsloch {label}. Kommen Sie zuletzt von links und von unten: So ist das Spiel an jedem Loch auf dieselbe Weise aufgehoben.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/actions/head.py"/>
         <source>Bring the {what} exactly over reference hole {label}.</source>
         <translation>Bringen Sie {what} genau über Bezugsloch {label}.</translation>
@@ -2173,6 +2178,13 @@
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>Legend</source>
         <translation>Beschriftung</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/rehearsal_legend.py"/>
+        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Legend by laser</source>
+        <translation>Beschriftung mit Laser</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/beside.py"/>
@@ -3759,6 +3771,11 @@
         <translation>Die volle Leistung der Steuerung ist S{stated:g}, das Programm wurde für S{scale:g} gemacht.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/rehearsal_legend.py"/>
+        <source>The controller's laser mode is on with the laser and off with the spindle.</source>
+        <translation>Der Lasermodus der Steuerung ist mit dem Laser ein- und mit der Spindel ausgeschaltet.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/procedures/checks.py"/>
         <source>The copper at the zero spot reads {away:.3f} mm {where}: the bit broke or slipped, steps were lost, or the board has moved.</source>
         <translation>Das Kupfer am Nullpunkt misst {away:.3f} mm {where}: Das Werkzeug brach oder rutschte, Schritte gingen verloren, oder die Platine wurde bewegt.</translation>
@@ -4163,14 +4180,14 @@
         <translation>Die Lage hätte mehr als {vertex_limit:,} Eckpunkte.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/beside.py"/>
-        <source>The legend by laser is not rehearsed.</source>
-        <translation>Die Beschriftung mit dem Laser wird nicht geprobt.</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/session/legend_export.py"/>
         <source>The legend is placed for the {side} up, the board turned over left over right into the same corner; hands turn it to about a millimetre. Find it by its holes before marking, and export again, for a better place.</source>
         <translation>Die Beschriftung ist für die {side} oben platziert, die Platine links über rechts in dieselbe Ecke gewendet; Hände wenden sie auf etwa einen Millimeter. Vor dem Markieren an ihren Löchern finden und neu ausgeben, für einen besseren Ort.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/actions/find.py"/>
+        <source>The light spot over reference hole {label}</source>
+        <translation>Der Lichtpunkt über Bezugsloch {label}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/program/laser_check.py"/>
@@ -9023,12 +9040,6 @@
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
         <source>Left, X</source>
         <translation>Links, X</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
-        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
-        <source>Legend by laser</source>
-        <translation>Beschriftung mit Laser</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>

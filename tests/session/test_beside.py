@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from drypoint.session.beside import beside, not_rehearsed
+from drypoint.session.beside import beside
 from drypoint.session.session import Session
 from drypoint.session.settings import LaserSection
 
@@ -34,13 +34,3 @@ def test_the_legend_is_to_do_once_its_coating_is_named_until_it_is_marked(sessio
     assert told(session) == ("Legend by laser: other side",)
     session.keep("done", {"program": "41-legend", "setup": 2})
     assert told(session) == ("Legend by laser: marked",)
-
-
-def test_what_a_rehearsal_leaves_out_is_said(session: Session) -> None:
-    board = session.derived.board(session.snapshot)
-    assert not_rehearsed(session.snapshot, board) == ()
-    session.change("Both", board=replace(session.settings.board, both=True))
-    assert not_rehearsed(session.snapshot, board) == ()
-    session.change("Laser", laser=LaserSection(coating="black paint", declared_safe=True))
-    (legend,) = not_rehearsed(session.snapshot, board)
-    assert "legend" in legend

@@ -239,3 +239,22 @@ def test_lines_are_marked_and_a_stopped_run_goes_on_at_a_line(at_bench):
     # each of the six lines is there from end to end
     union = shapely.union_all([shapely.LineString([row[:2], row[2:4]]) for row in drawn]).buffer(0.05)
     assert sum(part.area for part in shapely.get_parts(union)) == pytest.approx(6 * 4.0 * 0.1, rel=0.05)
+
+
+def test_holes_found_by_the_light_spot_need_no_offset_of_the_head(ready):
+    session = ready
+    turn.turn_over(session, None, mill=False)
+    truth = Rigid(0.01, (80.0, 9.0), True)
+    laser = replace(session.settings.laser, head=(20.0, -3.0), head_sigma=0.4)
+    session.change("Head", laser=laser)
+    errors = []
+    for way in ("eye", "light spot"):
+        for k, at in enumerate([(5.0, 5.0), (65.0, 5.0), (5.0, 45.0)]):
+            place = tuple(truth.apply([at])[0].tolist())
+            sigma = 0.03 if way == "eye" else float(np.hypot(0.03, 0.4))
+            find.keep_hole(session, f"H{k}", at, place, way=way, sigma=sigma)
+        errors.append(spot_error(session.derived, session.snapshot))
+    by_eye, by_spot = errors
+    assert by_eye > 0.4 * 2**0.5
+    # three holes of 0.03 mm touch and 0.05 mm wander, farthest corner: far below the head's own 0.4 mm
+    assert by_spot == pytest.approx((by_eye**2 - 2 * 0.4**2) ** 0.5, rel=1e-6)

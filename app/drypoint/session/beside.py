@@ -33,8 +33,3 @@ def _legend(snap: Snapshot, board: Board | None) -> str:
     if snap.face() is not legend_face(board):
         return say("Legend by laser: other side")
     return say("Legend by laser: to do")
-
-
-def not_rehearsed(snap: Snapshot, board: Board | None) -> tuple[str, ...]:
-    """What a rehearsal leaves out of such a job."""
-    return (say("The legend by laser is not rehearsed."),) if _legend(snap, board) else ()

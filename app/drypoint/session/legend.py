@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from dataclasses import replace
+from typing import Any
 
 import numpy as np
 import shapely
@@ -17,12 +19,14 @@ from drypoint.program.settings import Motion
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
 from drypoint.reference.registration import turned
+from drypoint.session.actions.find import SPOT
 from drypoint.session.derive import Derived
 from drypoint.session.laser_safety import require_material
 from drypoint.session.marks import legend_face, side_words
 from drypoint.session.plans import Placing
 from drypoint.session.settings import LaserSection, MarkingMaterial, Settings
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.two_sides import fit_of_touched
 from drypoint.session.work import preset_of
 from drypoint.wording import say
 
@@ -79,14 +83,34 @@ def expected_fit(derived: Derived, snap: Snapshot, axis: str = "y") -> Rigid:
 
 
 def spot_error(derived: Derived, snap: Snapshot) -> float | None:
-    """Largest expected error of a mark at the board's corners, mm (root mean square); None without a fit."""
+    """Largest expected error of a mark at the board's corners, mm (root mean square); None without a fit.
+
+    Where every hole was found by the light spot, the offset of the head drops out: what is marked is off
+    by as much as the holes seemed to be.
+    """
     fit = derived.fit(snap)
     if not isinstance(fit, Fit):
         return None
+    head = snap.settings.laser.head_sigma
+    here = [record.data for record in snap.records["reference"] if record.data["setup"] == snap.setup]
+    if all(one.get("way") == SPOT for one in here):
+        alone = [{**one, "sigma": _without_head(one, head)} for one in here]
+        fit, head = fit_of_touched(snap, alone, snap.setup, derived.board(snap).width), 0.0
     x0, y0, x1, y1 = derived.board(snap).outline.bounds
     corners = fit.covariance_at([(x0, y0), (x1, y0), (x1, y1), (x0, y1)])
     worst = float(corners.trace(axis1=1, axis2=2).max())
-    return math.sqrt(worst + 2.0 * snap.settings.laser.head_sigma**2)
+    return math.sqrt(worst + 2.0 * head**2)
+
+
+LEAST_SIGMA = 0.01
+"""Nobody sees better than this where a spot lies in a hole, mm."""
+
+
+def _without_head(touched: Mapping[str, Any], head: float) -> float:
+    """Spread of a touch by the light spot itself: that of the head's offset is part of what is kept."""
+    count = int(touched.get("touches", 1))
+    own = float(touched["sigma"]) ** 2 * count - head**2
+    return math.sqrt(max(own, LEAST_SIGMA**2) / count)
 
 
 def legend_program(

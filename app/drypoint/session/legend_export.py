@@ -31,10 +31,8 @@ def legend_notes(derived: Derived, snap: Snapshot) -> tuple[str, ...]:
     """What to know about the legend's program, or why there is none; nothing where none is wanted."""
     if not legend_wanted(derived, snap):
         return ()
-    try:
-        require_material(snap.settings.laser)
-    except PlanError as refused:
-        return (strung((say("No program for the legend:"), refused.what, refused.hint)),)
+    if refused := unmarked(derived, snap):
+        return refused
     if not legend_up(derived, snap):
         return (
             say(
@@ -50,6 +48,17 @@ def legend_notes(derived: Derived, snap: Snapshot) -> tuple[str, ...]:
     return (say("Marks of the legend lie within about {far:.2f} mm of their place (95 %).", far=2 * error),)
 
 
+def unmarked(derived: Derived, snap: Snapshot) -> tuple[str, ...]:
+    """Why a legend that is wanted cannot be marked; nothing where it can, or where none is wanted."""
+    if not legend_wanted(derived, snap):
+        return ()
+    try:
+        require_material(snap.settings.laser)
+    except PlanError as refused:
+        return (strung((say("No program for the legend:"), refused.what, refused.hint)),)
+    return ()
+
+
 def exported_legend(
     derived: Derived, snap: Snapshot, progress: Progress | None = None
 ) -> LaserProgram | None:
@@ -58,11 +67,7 @@ def exported_legend(
     While the other side looks up, it is placed where the board is expected after it was turned over,
     left over right.
     """
-    if not legend_wanted(derived, snap):
-        return None
-    try:
-        require_material(snap.settings.laser)
-    except PlanError:
+    if not legend_wanted(derived, snap) or unmarked(derived, snap):
         return None
     fit: Rigid | None = None if legend_up(derived, snap) else expected_fit(derived, snap)
     return legend_program(derived, snap, fit=fit, progress=progress)

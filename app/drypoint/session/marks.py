@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from shapely import Geometry
+
 from drypoint.board.model import Board, Role, Side
 from drypoint.cuts.legend import Legend, LegendStyle, keep_free, plan_legend
 from drypoint.progress import Progress
@@ -63,7 +65,11 @@ def plan_marks(board: Board, chosen: LaserSection, progress: Progress | None = N
     PlanError
         There is no legend, or nothing of it is left beside pads and holes.
     """
-    style = legend_style(chosen)
-    own = legend_face(board) is board.side
-    free = keep_free(board, style, board.nets if own else board.other_copper)
+    style, free = legend_style(chosen), pads_and_holes(board, chosen)
     return plan_legend(board.legend, style, free=free, inside=board.outline, progress=progress)
+
+
+def pads_and_holes(board: Board, chosen: LaserSection) -> Geometry:
+    """What no mark may lie on: holes, and pads of the legend's own side; board frame."""
+    own = legend_face(board) is board.side
+    return keep_free(board, legend_style(chosen), board.nets if own else board.other_copper)

@@ -22,11 +22,13 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.program.model import Program
 from drypoint.progress import Progress
-from drypoint.session.actions import find, measure, run
-from drypoint.session.beside import not_rehearsed
+from drypoint.session.actions import find, measure, run, turn
 from drypoint.session.check_facts import check_dict, designed_islands
 from drypoint.session.layout import INSET
-from drypoint.session.rehearsal_second import SecondSideOutcome, rehearse_second_side
+from drypoint.session.legend import legend_up, legend_wanted
+from drypoint.session.legend_export import unmarked
+from drypoint.session.rehearsal_legend import LegendOutcome, rehearse_legend
+from drypoint.session.rehearsal_second import TURN_ANGLE, TURN_SHIFT, SecondSideOutcome, rehearse_second_side
 from drypoint.session.rehearsal_stage import PassOutcome, Stage, mill_grooves, run_later, surface_error
 from drypoint.session.session import Session
 from drypoint.session.settings import SECTIONS
@@ -65,6 +67,8 @@ class Rehearsal:
     findings: tuple[str, ...]
     second_side: SecondSideOutcome | None = None
     """None where one side is milled."""
+    legend: LegendOutcome | None = None
+    """None where none is marked."""
 
     def as_dict(self) -> dict[str, Any]:
         """For scripts."""
@@ -88,6 +92,7 @@ class Rehearsal:
                 "seconds_simulated": round(self.seconds, 1),
             },
             "second_side": None if self.second_side is None else self.second_side.as_dict(),
+            "legend": None if self.legend is None else self.legend.as_dict(),
             "findings": list(self.findings),
         }
 
@@ -154,7 +159,7 @@ class _Rehearsing:
         """Every step in order."""
         session, stage, bench = self.session, self.stage, self.stage.bench
         both = session.settings.board.both
-        first = self.progress.part(0.0, 0.5) if both else self.progress
+        first = self.progress.part(0.0, 0.4) if both else self.progress.part(0.0, 0.7)
         self._surface(first)
         self._marks()
         passes = mill_grooves(stage, first.part(0.3, 0.7))
@@ -165,7 +170,9 @@ class _Rehearsing:
         check, carved = bench.outcome(board.nets, fit), bench.carved(fit)
         rms, interval = surface_error(stage)
         found = session.derived.touches(snap)
-        second = rehearse_second_side(stage, self.progress.part(0.5, 0.98)) if both else None
+        legend = self._legend() if both else None
+        second = rehearse_second_side(stage, self.progress.part(0.4, 0.75)) if both else None
+        legend = legend or self._legend()
         self.progress.step(1.0, "Rehearsed")
         return Rehearsal(
             touches=0 if found is None else len(found[0].touches),
@@ -186,10 +193,25 @@ class _Rehearsing:
             findings=(
                 *stage.station.findings,
                 *(one.what for one in bench.mishaps),
-                *not_rehearsed(snap, board),
+                *unmarked(session.derived, snap),
             ),
             second_side=second,
+            legend=legend,
         )
+
+    def _legend(self) -> LegendOutcome | None:
+        """The legend, if there is one to mark on this side; where one side is milled it is turned to."""
+        session, stage = self.session, self.stage
+        derived, snap = session.derived, session.snapshot
+        if not legend_wanted(derived, snap) or unmarked(derived, snap):
+            return None
+        if not legend_up(derived, snap):
+            if snap.settings.board.both:
+                return None
+            stage.bench.operator.reclamped_by = Rigid(TURN_ANGLE, TURN_SHIFT)
+            turn.turn_over(session, stage.station, mill=False)
+            measure.find_corner(session, stage.station)
+        return rehearse_legend(stage, self.progress.part(0.75, 0.99))
 
     def _surface(self, progress: Progress) -> None:
         session, station = self.session, self.stage.station

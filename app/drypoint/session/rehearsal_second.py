@@ -16,7 +16,14 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.progress import Progress
 from drypoint.session.actions import find, measure, run, turn
 from drypoint.session.check_facts import check_dict, designed_islands
-from drypoint.session.rehearsal_stage import PassOutcome, Stage, mill_grooves, run_later, surface_error
+from drypoint.session.rehearsal_stage import (
+    PassOutcome,
+    Stage,
+    drilled_holes,
+    mill_grooves,
+    run_later,
+    surface_error,
+)
 from drypoint.session.work import later_work
 
 TURN_ANGLE = math.radians(-0.9)
@@ -24,8 +31,6 @@ TURN_SHIFT = (-0.7, 0.6)
 """How far from the same corner the board comes to lie when it is turned over on the bench."""
 HOLES = 3
 """Drilled holes that are touched after the turn."""
-FAR = 1.0
-"""A hole drilled farther than this from its place was drilled for another one, mm."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -151,12 +156,8 @@ def find_turned(stage: Stage, *, holes: int = HOLES) -> None:
 
 def registration_error(stage: Stage) -> NDArray[np.float64]:
     """(N,) distance on the bench's sheet between each drilled hole and where its pad is going to be, mm."""
-    session, bench = stage.session, stage.bench
-    snap = session.snapshot
-    drilled = np.array([place[:2] for place in bench.holes()], dtype=np.float64).reshape(-1, 2)
-    pads = [(hole.x, hole.y) for hole in session.derived.board(snap).holes]
-    if not len(drilled) or not pads:
+    pads, drilled = drilled_holes(stage)
+    if not len(pads):
         return np.empty(0)
-    wanted = bench.board_to_sheet(pads, session.derived.fit(snap))
-    away = np.hypot(*(wanted[:, None, :] - drilled[None, :, :]).transpose(2, 0, 1)).min(axis=1)
-    return np.asarray(away[away <= FAR], dtype=np.float64)
+    off = stage.bench.board_to_sheet(pads, stage.session.derived.fit(stage.session.snapshot)) - drilled
+    return np.asarray(np.hypot(off[:, 0], off[:, 1]), dtype=np.float64)

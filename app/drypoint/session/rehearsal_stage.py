@@ -22,6 +22,8 @@ from drypoint.surface.model import Surface
 
 CLIPS = 8
 """Places of the clip after each pass: a person goes on while much is unproved."""
+FAR = 1.0
+"""A hole drilled farther than this from its place was drilled for another one, mm."""
 SEEN = 0.8
 """A person sees to about so much where a place of the board has come to, mm."""
 
@@ -130,6 +132,20 @@ def surface_error(stage: Stage) -> tuple[float, float]:
     error = error - design @ np.linalg.lstsq(design, error, rcond=None)[0]
     inside = np.abs(error) <= 1.645 * measured.std(at)
     return float(np.sqrt((error**2).mean()) * 1000), float(inside.mean())
+
+
+def drilled_holes(stage: Stage) -> tuple[Points, Points]:
+    """(N, 2) holes of the board, board frame, and (N, 2) where the bench's sheet was drilled for them, mm."""
+    session, bench = stage.session, stage.bench
+    snap = session.snapshot
+    seen = np.array([place[:2] for place in bench.holes()], dtype=np.float64).reshape(-1, 2)
+    wanted = as_points([(hole.x, hole.y) for hole in session.derived.board(snap).holes])
+    if not len(seen) or not len(wanted):
+        return as_points([]), as_points([])
+    at = bench.board_to_sheet(wanted, session.derived.fit(snap))
+    away = np.hypot(*(at[:, None, :] - seen[None, :, :]).transpose(2, 0, 1))
+    near = away.min(axis=1) <= FAR
+    return as_points(wanted[near]), as_points(seen[away.argmin(axis=1)[near]])
 
 
 def _spots(lines: tuple[Points, ...], pitch: float = 0.5) -> Points:

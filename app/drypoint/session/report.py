@@ -83,7 +83,7 @@ def _rehearsed(found: Found) -> list[str]:
     run = found["run"]
     lines.append(f"Run: {run['lines']} lines in {clock(run['seconds_simulated'])} of simulated time")
     lines.append(_check("Island check of the carved copper", found["island_check"]))
-    lines += _second_side(found["second_side"])
+    lines += [*_second_side(found["second_side"]), *_legend(found["legend"])]
     return [*lines, *(f"Note: {text}" for text in found.get("findings", ()))]
 
 
@@ -112,6 +112,22 @@ def _second_side(found: Found | None) -> list[str]:
         )
     lines += _passes(found["passes"])
     return [*lines, _check("Island check of the second side", found["island_check"])]
+
+
+def _legend(found: Found | None) -> list[str]:
+    """The legend by laser; nothing where none was marked."""
+    if found is None:
+        return []
+    fit, place, pads, beam = found["fit"], found["place"], found["pads"], found["beam"]
+    expected = "" if fit["expected95_mm"] is None else f", expected {fit['expected95_mm']:.3f} mm"
+    return [
+        f"Legend by laser: {found['made']} of {found['planned']} marks, none farther than "
+        f"{place['after_fit_mm']:.3f} mm from where the fit puts it; {pads['marked']} on pads or holes, "
+        f"the nearest {pads['nearest_mm']:.2f} mm away",
+        f"Marks off their place among the holes: {place['actual95_mm']:.3f} mm (95 %){expected}",
+        f"Beam on for {beam['seconds']:.1f} s, planned {beam['planned_seconds']:.1f} s; "
+        f"{clock(found['seconds_simulated'])} in all",
+    ]
 
 
 def _exported(found: Found) -> list[str]:

@@ -6,7 +6,7 @@ blank laid down before the board was turned over, is carried over here, once.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Any
 
@@ -27,7 +27,7 @@ def seen_from(snap: Snapshot, side: Side) -> Snapshot:
     return replace(snap, settings=replace(snap.settings, board=board))
 
 
-def design_places(snap: Snapshot, touched: list[Mapping[str, Any]], width: float) -> Points:
+def design_places(snap: Snapshot, touched: Sequence[Mapping[str, Any]], width: float) -> Points:
     """(N, 2) design places of touched holes in the frame of the side being milled.
 
     ``width`` is that of the board, mm. A record without a side was made while the first side was up.
@@ -42,7 +42,7 @@ def design_places(snap: Snapshot, touched: list[Mapping[str, Any]], width: float
     )
 
 
-def fit_of_touched(snap: Snapshot, touched: list[Mapping[str, Any]], setup: int, width: float) -> Fit:
+def fit_of_touched(snap: Snapshot, touched: Sequence[Mapping[str, Any]], setup: int, width: float) -> Fit:
     """The fit of a clamping; mirrored where the side being milled looks down in it.
 
     Scale and squareness are corrected only where that was chosen for the clamping, from four holes on.

@@ -107,22 +107,16 @@ def touch_hole_here(session: Session, station: Station, mark: Cut) -> tuple[floa
 def touch_hole(
     session: Session, station: Station, mark: Cut, expected: tuple[float, float]
 ) -> tuple[float, float]:
-    """Have the bit brought over a reference hole and keep where it was found, work coordinates."""
+    """Have the bit, or the light spot, brought over a reference hole; keep where it was found.
+
+    ``expected`` and the answer are where the bit has the hole below it, work coordinates, mm.
+    """
     place = station.place
-    go_over(station, expected)
-    answer = place.ask(
-        Request(
-            RequestKind.JOG_TO,
-            say("Over reference hole {label}", label=mark.label),
-            say(
-                "Bring the bit exactly over reference hole {label}, about 1 mm above it. Come "
-                "from the left and from below at the end: play is taken up the same way at "
-                "every hole then.",
-                label=mark.label,
-            ),
-            place=expected,
-        )
-    )
+    by_spot = session.settings.reference.way == SPOT
+    head = session.settings.laser.head if by_spot else (0.0, 0.0)
+    there = (expected[0] + head[0], expected[1] + head[1])
+    go_over(station, there)
+    answer = place.ask(_over_hole(mark.label, there, by_spot=by_spot))
     if answer.by_hand:
         raise MachineError(
             "The bit was brought there by hand wheel: the controller saw nothing of it.",
@@ -133,6 +127,32 @@ def touch_hole(
     heading = station.controller.heading[:2]
     place.raise_to(place.clearance)
     return _keep_seen(session, mark, (x, y), heading)
+
+
+def _over_hole(label: str, place: tuple[float, float], *, by_spot: bool) -> Request:
+    """Have the bit, or the light spot of the other head, brought over a hole; the machine is to be there."""
+    if by_spot:
+        return Request(
+            RequestKind.JOG_TO,
+            say("The light spot over reference hole {label}", label=label),
+            say(
+                "Bring the light spot exactly over the middle of reference hole {label}. Come from the left "
+                "and from below at the end: play is taken up the same way at every hole then.",
+                label=label,
+            ),
+            place=place,
+        )
+    return Request(
+        RequestKind.JOG_TO,
+        say("Over reference hole {label}", label=label),
+        say(
+            "Bring the bit exactly over reference hole {label}, about 1 mm above it. Come "
+            "from the left and from below at the end: play is taken up the same way at "
+            "every hole then.",
+            label=label,
+        ),
+        place=place,
+    )
 
 
 def go_over(station: Station, at: tuple[float, float]) -> None:
