@@ -7918,6 +7918,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/legend_side/legending.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
         <source>Beam on</source>
         <translation>Strahl an</translation>
     </message>
@@ -8776,6 +8777,11 @@
         <translation>Löcher aus verschiedenen Aufspannungen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
+        <source>Holes off their pads (95 %), found by {n} holes</source>
+        <translation>Löcher neben ihren Lötflächen (95 %), gefunden aus {n} Löchern</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/preparing.py"/>
         <source>Home</source>
         <translation>Referenzfahrt</translation>
@@ -8875,6 +8881,11 @@
         <location filename="../../app/drypoint/ui/pages/proof.py"/>
         <source>Islands</source>
         <translation>Inseln</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
+        <source>Islands / nets of the second side</source>
+        <translation>Inseln / Netze der zweiten Seite</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/request_bar.py"/>
@@ -9042,6 +9053,11 @@
         <translation>Links, X</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
+        <source>Legend by laser, {n} marks</source>
+        <translation>Beschriftung mit Laser, {n} Marken</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
         <source>Less than 5 mm off it, above the copper's height; Z is touched off. The circuit is checked, then the bit goes 0.5 mm below the copper and feels for the edge, no farther.</source>
         <translation>Weniger als 5 mm davor, über der Höhe des Kupfers; Z ist angetastet. Der Kreis wird geprüft, dann geht das Werkzeug 0,5 mm unter das Kupfer und fühlt nach der Kante, nicht weiter.</translation>
@@ -9152,6 +9168,11 @@
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Marks</source>
         <translation>Marken</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
+        <source>Marks off their place (95 %)</source>
+        <translation>Marken neben ihrem Ort (95 %)</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
@@ -9615,7 +9636,7 @@
         <translation>Durchgang {n}</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
         <source>Pass {n}, {depth:.3f} mm, {length:.0f} mm long</source>
         <translation>Durchgang {n}, {depth:.3f} mm, {length:.0f} mm lang</translation>
     </message>
@@ -9997,6 +10018,11 @@
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
         <source>Scale, not used</source>
         <translation>Maßstab, nicht benutzt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
+        <source>Second side, {n} touches</source>
+        <translation>Zweite Seite, {n} Antastungen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/pages.py"/>
@@ -11649,6 +11675,7 @@
         <translation>aus</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
         <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
         <source>off by {rms:.1f} µm; {share:.0f} % inside the 90 % band</source>
         <translation>{rms:.1f} µm daneben; {share:.0f} % im 90-%-Band</translation>
@@ -11856,7 +11883,7 @@
         <translation>durch {share:.0f}, zweifelhaft {d:.0f}, nicht {n:.0f} %</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
         <source>through: {p:.1f} % expected, {a:.1f} % found</source>
         <translation>durch: {p:.1f} % erwartet, {a:.1f} % gefunden</translation>
     </message>
@@ -11946,6 +11973,16 @@
         <translation>y</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
+        <source>{a:.3f} mm</source>
+        <translation>{a:.3f} mm</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
+        <source>{a:.3f} mm; at most {p:.3f} mm expected</source>
+        <translation>{a:.3f} mm; höchstens {p:.3f} mm erwartet</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>{area:.1f} mm² are painted; the next pass goes there.</source>
         <translation>{area:.1f} mm² sind angemalt; der nächste Durchgang geht dorthin.</translation>
@@ -11959,6 +11996,11 @@
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>{a} and {b} stay joined</source>
         <translation>{a} und {b} bleiben verbunden</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
+        <source>{a}, planned {p}</source>
+        <translation>{a}, geplant {p}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/wear.py"/>
@@ -12139,6 +12181,11 @@
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <source>{pace:g} times real time</source>
         <translation>{pace:g}-fache Echtzeit</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
+        <source>{pads} on pads or holes, nearest {gap:.2f} mm away</source>
+        <translation>{pads} auf Lötflächen oder Löchern, die nächste {gap:.2f} mm entfernt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>

@@ -13,13 +13,17 @@ from drypoint.session.jobs import Outcome, WorkExecutor
 from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.session import Session
 from drypoint.session.sheet import clock
-from drypoint.ui.language.words import fill
+from drypoint.ui.language.words import fill, told
 from drypoint.ui.machine_side.desk import Desk
+from drypoint.ui.machine_side.rehearsed import legend_rows, pass_rows, second_side_rows
 from drypoint.ui.menus import Commands, keep_run_keys
 from drypoint.ui.pages.passes import PassesPage
 from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty, words
 from drypoint.ui.run_strip import ProgressBar
 from drypoint.ui.theme.theme import Theme
+
+NOTES = 4
+"""Faults and findings shown at most, of each."""
 
 
 class RehearsalDialog(QDialog):
@@ -88,8 +92,12 @@ class RehearsalDialog(QDialog):
         empty(self._rows)
         for name, value in self._facts(found):
             self._rows.addWidget(Row(self._theme, name, value))
-        for one in (*found.check.shorts, *found.check.opens, *found.check.lost)[:4]:
-            self._rows.addWidget(Note("error", one.what, " – ".join(one.nets)))
+        checks = [found.check] + ([found.second_side.check] if found.second_side is not None else [])
+        flaws = [one for check in checks for one in (*check.shorts, *check.opens, *check.lost)]
+        for one in flaws[:NOTES]:
+            self._rows.addWidget(Note("error", told(one.what), " – ".join(one.nets)))
+        for text in list(dict.fromkeys(found.findings))[:NOTES]:
+            self._rows.addWidget(Note("caution", told(text)))
         self.close_button.setText(self.tr("Close"))
         self.adjustSize()
 
@@ -104,22 +112,7 @@ class RehearsalDialog(QDialog):
                 ),
             )
         ]
-        rows += [
-            (
-                fill(
-                    self.tr("Pass {n}, {depth:.3f} mm, {length:.0f} mm long"),
-                    n=one.number,
-                    depth=one.depth_mm,
-                    length=one.length_mm,
-                ),
-                fill(
-                    self.tr("through: {p:.1f} % expected, {a:.1f} % found"),
-                    p=100 * one.predicted_through,
-                    a=100 * one.actual_through,
-                ),
-            )
-            for one in found.passes
-        ]
+        rows += pass_rows(found.passes)
         if found.residual_mm is not None and found.worst_error_mm is not None:
             rows.append(
                 (
@@ -131,6 +124,7 @@ class RehearsalDialog(QDialog):
                     ),
                 )
             )
+        rows += [*second_side_rows(found.second_side), *legend_rows(found.legend)]
         rows.append((self.tr("Time at the machine"), clock(found.seconds)))
         return rows
 
