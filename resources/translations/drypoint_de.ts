@@ -3400,6 +3400,7 @@
         <location filename="../../app/drypoint/session/pattern.py"/>
         <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
         <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/patterns.py"/>
         <source>Test pattern</source>
         <translation>Testmuster</translation>
     </message>
@@ -8226,8 +8227,14 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
         <source>Corner of the blank</source>
         <translation>Ecke des Rohlings</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>Corner of the test pattern</source>
+        <translation>Ecke des Testmusters</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
@@ -8676,6 +8683,11 @@
         <translation>Die Achsen anhalten, wo sie sind; nichts geht verloren (Pause oder Strg+H)</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Have the bench read it</source>
+        <translation>Den Prüfstand es ablesen lassen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/canvas/scrubber.py"/>
         <source>Have the run pause before the piece shown: bit raised, spindle off, until you go on.</source>
         <translation>Den Lauf vor dem gezeigten Teil pausieren lassen: Werkzeug oben, Spindel aus, bis Sie weitermachen.</translation>
@@ -8863,6 +8875,11 @@
         <translation>Zweifelhaft, seit eine Prüfung fehlschlug: {titles}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>In the waste, shown on the board</source>
+        <translation>Im Abfall, auf der Platine gezeigt</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/bits.py"/>
         <source>Included angle</source>
         <translation>Spitzenwinkel</translation>
@@ -8941,6 +8958,11 @@
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
         <source>It was moved. Touch two reference holes, better three; nothing is run before.</source>
         <translation>Sie wurde bewegt. Zwei Bezugslöcher antasten, besser drei; vorher läuft nichts.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Its ground is touched first where the copper's height is not known well.</source>
+        <translation>Wo die Höhe des Kupfers nicht gut bekannt ist, wird dort zuerst angetastet.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
@@ -9415,6 +9437,11 @@
         <translation>Noch kein Durchgang geplant.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>No room in that corner: it lies {corner}.</source>
+        <translation>Kein Platz in dieser Ecke: es liegt {corner}.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>No touches yet.</source>
@@ -9827,6 +9854,11 @@
         <translation>Tabelle lesen …</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/machine_side/patterns.py"/>
+        <source>Read the test pattern</source>
+        <translation>Das Testmuster ablesen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/request_bar.py"/>
         <source>Read; go on</source>
         <translation>Abgelesen; weiter</translation>
@@ -9983,6 +10015,16 @@
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Rows apart</source>
         <translation>Abstand der Reihen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Run it</source>
+        <translation>Ausführen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <source>Run it, read it…</source>
+        <translation>Ausführen, ablesen…</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/run.py"/>
@@ -10371,6 +10413,11 @@
         <location filename="../../app/drypoint/ui/forms/programs.py"/>
         <source>Taken for</source>
         <translation>Gehalten für</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/machine_side/patterns.py"/>
+        <source>Test pattern {corner}</source>
+        <translation>Testmuster {corner}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/coupon_reading.py"/>
@@ -10807,6 +10854,11 @@
         <translation>Laufzettel</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
+        <source>Trial cuts</source>
+        <translation>Probeschnitte</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/boards.py"/>
         <source>Turn</source>
         <translation>Drehen</translation>
@@ -10943,11 +10995,6 @@
         <translation>Was für die Maschine gilt</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
-        <source>What it shows…</source>
-        <translation>Was es zeigt …</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
         <source>What the design consists of.</source>
         <translation>Woraus der Entwurf besteht.</translation>
@@ -10976,6 +11023,11 @@
         <location filename="../../app/drypoint/ui/jog/reference.py"/>
         <source>Wheel</source>
         <translation>Rad</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Where it lies</source>
+        <translation>Wo es liegt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
@@ -11218,6 +11270,7 @@
         <translation>am Rand</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
@@ -11554,12 +11607,12 @@
         <translation>untere Kante</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <location filename="../../app/drypoint/ui/parts/corner_choice.py"/>
         <source>lower left</source>
         <translation>unten links</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <location filename="../../app/drypoint/ui/parts/corner_choice.py"/>
         <source>lower right</source>
         <translation>unten rechts</translation>
     </message>
@@ -11726,6 +11779,7 @@
         <translation>Teil {number} von {all}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
         <location filename="../../app/drypoint/ui/machine_side/preparing.py"/>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
@@ -11913,17 +11967,27 @@
         <translation>angetastet</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
+        <source>trial cut</source>
+        <translation>Probeschnitt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/canvas/panel.py"/>
+        <source>trial cut, planned</source>
+        <translation>Probeschnitt, geplant</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>upper edge</source>
         <translation>obere Kante</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <location filename="../../app/drypoint/ui/parts/corner_choice.py"/>
         <source>upper left</source>
         <translation>oben links</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
+        <location filename="../../app/drypoint/ui/parts/corner_choice.py"/>
         <source>upper right</source>
         <translation>oben rechts</translation>
     </message>
@@ -12083,6 +12147,11 @@
         <translation>{names} wurde in einer anderen Aufspannung gebohrt: Dazwischen steht dann der Fehler der Einpassung.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/canvas/trials.py"/>
+        <source>{name} as planned</source>
+        <translation>{name} wie geplant</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/documents.py"/>
         <source>{name} is open</source>
         <translation>{name} ist offen</translation>
@@ -12091,6 +12160,11 @@
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
         <source>{name} would lower the worst expected error from {now:.3f} to {then:.3f} mm only.</source>
         <translation>{name} würde den schlimmsten erwarteten Fehler nur von {now:.3f} auf {then:.3f} mm senken.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/canvas/trials.py"/>
+        <source>{name}, cut</source>
+        <translation>{name}, geschnitten</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/live.py"/>

@@ -30,6 +30,7 @@ from drypoint.ui.canvas.plane import WAYS, PlaneView
 from drypoint.ui.canvas.rulers import LEFT, LOW
 from drypoint.ui.canvas.strokes import pen
 from drypoint.ui.canvas.tiles import TileCache
+from drypoint.ui.canvas.trials import trials_in_words
 from drypoint.ui.canvas.viewport import Viewport
 from drypoint.ui.theme.theme import Theme
 
@@ -131,6 +132,7 @@ class PathCanvas(PlaneView):
         """Hide some layers."""
         self._base.hidden = self._overlay.hidden = layers
         self._tiles.clear()
+        self._say_what_is_seen()
         self.update()
 
     def set_by_net(self, by_net: bool) -> None:
@@ -247,13 +249,13 @@ class PathCanvas(PlaneView):
 
     def _say_what_is_seen(self) -> None:
         board = self.content.board
-        self.setAccessibleDescription(
-            self.tr("No board yet")
-            if board is None
-            else self.tr("{nets} nets, {holes} holes; view: {view}").format(
+        said = self.tr("No board yet")
+        if board is not None:
+            said = self.tr("{nets} nets, {holes} holes; view: {view}").format(
                 nets=len(board.nets), holes=len(board.holes), view=self.view.value
             )
-        )
+        trials = () if Layer.TRIALS in self._overlay.hidden else self.content.trials
+        self.setAccessibleDescription("; ".join(filter(None, (said, trials_in_words(trials)))))
 
     # painting
 

@@ -38,6 +38,7 @@ class Layer(Enum):
     OUTLINE = "outline"
     LEGEND = "legend"
     LINKS = "link wires"
+    TRIALS = "trial cuts"
     CLAMPS = "clamps"
     REFERENCES = "reference holes"
     ERRORS = "expected error"
@@ -134,6 +135,16 @@ class PauseMark:
 
 
 @dataclass(frozen=True, slots=True, eq=False)
+class Trial:
+    """A trial cut in the waste: what it is, its lines, its ground, and whether it was begun already."""
+
+    name: str
+    lines: tuple[Points, ...]
+    extents: tuple[Box, ...]
+    begun: bool = False
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class Content:
     """Everything the canvas draws that does not move. Board frame, mm."""
 
@@ -165,6 +176,7 @@ class Content:
     """What was painted to be cut again."""
     suspect: tuple[PathSet, ...] = ()
     """What was cut since a check failed: it may not be where or as deep as it should."""
+    trials: tuple[Trial, ...] = ()
 
     @property
     def bounds(self) -> Box | None:

@@ -42,6 +42,8 @@ class Sample(Enum):
     PAINTED = "painted"
     SUSPECT = "suspect"
     BEFORE = "before"
+    TRIAL = "trial cut, planned"
+    TRIAL_CUT = "trial cut"
 
 
 class Swatch(QWidget):
@@ -91,6 +93,13 @@ class Swatch(QWidget):
                 painter.drawRoundedRect(3, 2, 30, 12, 3, 3)
             case Sample.SUSPECT | Sample.BEFORE:
                 self._dashed(painter, a, b)
+            case Sample.TRIAL | Sample.TRIAL_CUT:
+                begun = self._sample is Sample.TRIAL_CUT
+                frame = pen(tokens.ink2 if begun else tokens.copper, 1.4)
+                if not begun:
+                    frame.setDashPattern([5.0, 4.0])
+                painter.setPen(frame)
+                painter.drawRect(3, 2, 30, 12)
             case Sample.PAUSE:
                 paint_pause(painter, tokens, QPointF(18, 8), 7.0)
             case _:

@@ -12,6 +12,7 @@ from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath,
 from drypoint.geometry.points import Points
 from drypoint.ui.canvas.content import Clamp, Content, ExpectedError, Layer, PauseMark, ReferenceHole, Spot
 from drypoint.ui.canvas.strokes import pen, polygon
+from drypoint.ui.canvas.trials import paint_trials
 from drypoint.ui.canvas.viewport import Viewport
 from drypoint.ui.language.words import local
 from drypoint.ui.theme.tokens import Tokens
@@ -59,6 +60,8 @@ class Overlay:
         if Layer.CLAMPS not in self.hidden:
             for clamp in content.clamps:
                 self._clamp(painter, view, clamp, clamp.number == marks.chosen_clamp)
+        if Layer.TRIALS not in self.hidden:
+            paint_trials(painter, self.tokens, view, content.trials)
         self._painted(painter, view, content, marks)
         self._touches(painter, view, content)
         self._coming(painter, view, marks)

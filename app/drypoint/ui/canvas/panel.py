@@ -53,7 +53,8 @@ class CanvasPanel(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.canvas = PathCanvas(theme)
-        self._hidden: frozenset[Layer] = frozenset({Layer.OTHER_COPPER, Layer.LEGEND})
+        self._hidden: frozenset[Layer] = frozenset({Layer.OTHER_COPPER, Layer.LEGEND, Layer.TRIALS})
+        self.layers: dict[Layer, QAction] = {}
         self._seconds = 0.0
         self._scrubbed = False
         self._timings: dict[View, Timing] = {}
@@ -147,6 +148,7 @@ class CanvasPanel(QWidget):
             Layer.OUTLINE: self.tr("Outline and tabs"),
             Layer.LEGEND: self.tr("Legend"),
             Layer.LINKS: self.tr("Link wires"),
+            Layer.TRIALS: self.tr("Trial cuts"),
             Layer.CLAMPS: self.tr("Clamps"),
             Layer.REFERENCES: self.tr("Reference holes"),
             Layer.ERRORS: self.tr("Expected error"),
@@ -156,6 +158,7 @@ class CanvasPanel(QWidget):
             action = QAction(name, menu, checkable=True, checked=layer not in self._hidden)
             action.toggled.connect(lambda on, layer=layer: self.show_layer(layer, on))
             menu.addAction(action)
+            self.layers[layer] = action
         menu.addSeparator()
         colours = QAction(self.tr("Colour by net"), menu, checkable=True)
         colours.toggled.connect(self.canvas.set_by_net)
@@ -166,6 +169,8 @@ class CanvasPanel(QWidget):
         """Show or hide a layer."""
         self._hidden = self._hidden - {layer} if on else self._hidden | {layer}
         self.canvas.set_hidden(self._hidden)
+        self.layers[layer].setChecked(on)
+        self._show_legend()
 
     def set_content(self, content: Content) -> None:
         """Show another content."""
@@ -277,10 +282,13 @@ class CanvasPanel(QWidget):
     def _legend_of_marks(self) -> tuple[tuple[Sample, str], ...]:
         """What a person put on the board, and what is in doubt, as far as it is there."""
         content = self.canvas.content
+        trials = () if Layer.TRIALS in self._hidden else content.trials
         marks = (
             (bool(content.pauses), Sample.PAUSE, self.tr("pause")),
             (content.painted is not None, Sample.PAINTED, self.tr("painted")),
             (bool(content.suspect), Sample.SUSPECT, self.tr("in doubt")),
+            (any(not one.begun for one in trials), Sample.TRIAL, self.tr("trial cut, planned")),
+            (any(one.begun for one in trials), Sample.TRIAL_CUT, self.tr("trial cut")),
         )
         return tuple((sample, text) for there, sample, text in marks if there)
 

@@ -9,10 +9,13 @@ from PySide6.QtWidgets import QDialog, QVBoxLayout, QWidget
 
 from drypoint.bits.width_coupon import Evaluation
 from drypoint.session.actions.coupon_reading import Lines, Readings
+from drypoint.session.corner import Corner
 from drypoint.ui.design_side.coupon_picture import CouponPicture
 from drypoint.ui.language.words import fill, local, told
 from drypoint.ui.menus import Commands, keep_run_keys
 from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty, words
+from drypoint.ui.parts.corner_choice import CornerChoice, corner_word
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.page import Page
 from drypoint.ui.parts.segments import Segments
@@ -29,14 +32,18 @@ class CouponSheet(QDialog):
     -------
     changed() : another reading
     use() : the answer is to be used
+    run(), look() : it is to be cut; the bench is to read it
     """
 
     changed = Signal()
     use = Signal()
+    run = Signal()
+    look = Signal()
 
     def __init__(self, theme: Theme, commands: Commands, lines: Lines, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
+        self._connected = self._room = False
         self.setWindowTitle(self.tr("Test pattern"))
         self.resize(480, 860)
         column = QVBoxLayout(self)
@@ -50,6 +57,7 @@ class CouponSheet(QDialog):
         self._rows = QVBoxLayout()
         self._rows.setSpacing(0)
         self.page.body.addLayout(self._rows)
+        self._place()
         self._widths(lines)
         self.squares = self._segments(
             self.tr("Squares, tested with a meter"),
@@ -72,6 +80,55 @@ class CouponSheet(QDialog):
         self.clear_button.clicked.connect(self.clear)
         keep_run_keys(self, commands)
         self.show_answer(None, 0.035)
+        self.show_usable(connected=False, bench=False)
+
+    def _place(self) -> None:
+        self.page.section(self.tr("Where it lies"))
+        self.corner = CornerChoice(self.tr("Corner of the blank"))
+        row = Setting(self.tr("Corner of the blank"), self.corner)
+        explain(row, "coupons.pattern")
+        self.page.add(row)
+        self.place_note = Note("plain", "")
+        self.page.add(self.place_note)
+        self.run_button = button(self.tr("Run it"))
+        self.look_button = button(self.tr("Have the bench read it"))
+        self.look_button.hide()
+        for each, wish in ((self.run_button, self.run), (self.look_button, self.look)):
+            each.clicked.connect(wish)
+            self.page.add(each)
+
+    def show_place(self, corner: Corner, nearest: Corner | None, what: str = "", hint: str = "") -> None:
+        """The corner that is set, the one it really lies nearest to, and why there is no room."""
+        self.corner.show_corner(corner)
+        self._room = nearest is not None
+        if what:
+            self.place_note.say("caution", what, hint)
+        elif nearest is not None and nearest is not corner:
+            text = fill(self.tr("No room in that corner: it lies {corner}."), corner=corner_word(nearest))
+            self.place_note.say("caution", text)
+        else:
+            text = self.tr("Its ground is touched first where the copper's height is not known well.")
+            self.place_note.say("plain", self.tr("In the waste, shown on the board"), text)
+        self._judge()
+
+    def show_usable(self, *, connected: bool, bench: bool, cut: bool = False) -> None:
+        """Whether a machine is free, whether it is the bench, and whether there is a pattern to read."""
+        self._connected = connected
+        self.look_button.setVisible(bench)
+        self.look_button.setEnabled(connected and cut)
+        self._judge()
+
+    def _judge(self) -> None:
+        self.run_button.setEnabled(self._connected and self._room)
+
+    def show_readings(self, read: Readings) -> None:
+        """Fill in what was read by somebody else."""
+        for depth, field in self.widths.items():
+            field.set_value(read.widths.get(depth, 0.0))
+        for found, segments in ((read.squares, self.squares), (read.ridges, self.ridges)):
+            for size, one in segments.items():
+                one.choose(OPEN if size not in found else 2 if found[size] else 1)
+        self.changed.emit()
 
     def _widths(self, lines: Lines) -> None:
         self.page.section(self.tr("Widths, read with a loupe"))

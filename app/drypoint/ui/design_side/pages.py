@@ -88,9 +88,8 @@ class DesignPages(QObject):
         )
         self.electrical = Electrical(self.cuts, bridge, editing)
         self.wear = WearOfBits(self.bits, bridge, messages)
-        self.coupon = CouponFiles(self.bits, bridge, messages)
-        self.coupon_reading = CouponReading(window, bridge, messages)
-        self.coupon.read_button.clicked.connect(self.coupon_reading.open)
+        self.coupon = CouponFiles(self.bits, bridge, editing, messages)
+        self.coupon_reading = CouponReading(window, bridge, planner, self.coupon, messages)
         self.imports = Imports(self.blank, self.cuts, bridge, planner, editing, messages)
         for number, page in enumerate(self._pages.values()):
             window.set_page(number, page)

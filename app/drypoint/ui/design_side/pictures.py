@@ -41,6 +41,7 @@ from drypoint.ui.canvas.content import (
 )
 from drypoint.ui.canvas.paths import PathSet, path_set
 from drypoint.ui.design_side.order import Order, order_of, order_of_programs
+from drypoint.ui.design_side.trial_picture import TrialPicture, draw_trials
 from drypoint.ui.heat.picture import HeatPicture, draw_heat
 
 PITCH = 1.0
@@ -255,6 +256,10 @@ class Pictures:
         """
         key = snap.key(*PASSES, "machine", "done")
         return self._memo.get("order", key, lambda: order_of(self._derived, snap, progress))
+
+    def trials(self, snap: Snapshot) -> TrialPicture:
+        """Trial cuts in the waste."""
+        return draw_trials(self._derived, self._memo, snap)
 
     def fit(self, snap: Snapshot) -> FitPicture:
         """Reference holes and the fit."""

@@ -22,14 +22,16 @@ from drypoint.ui.design_side.pictures import (
     Pictures,
     TouchPicture,
 )
+from drypoint.ui.design_side.trial_picture import TrialPicture
 
-BOARD, CUTS, TOUCHES, PASSES, FIT, ORDER = (
+BOARD, CUTS, TOUCHES, PASSES, FIT, ORDER, TRIALS = (
     "plan: board",
     "plan: cuts",
     "plan: touches",
     "plan: passes",
     "plan: fit",
     "plan: order",
+    "plan: trials",
 )
 STEPS = {
     BOARD: StepName.BOARD,
@@ -107,6 +109,11 @@ class Planner(QObject):
         """Everything still to run."""
         return self._answers.get(ORDER)
 
+    @property
+    def trials(self) -> TrialPicture | None:
+        """Trial cuts in the waste."""
+        return self._answers.get(TRIALS)
+
     # planning
 
     def plan(self) -> None:
@@ -115,11 +122,11 @@ class Planner(QObject):
         if session is None or pictures is None:
             return
         if not session.snapshot.sources:
-            self._forget(BOARD, CUTS, TOUCHES, PASSES, FIT, ORDER)
+            self._forget(BOARD, CUTS, TOUCHES, PASSES, FIT, ORDER, TRIALS)
             self.changed.emit()
             self.settled.emit()
             return
-        for later in (CUTS, TOUCHES, PASSES, FIT, ORDER):
+        for later in (CUTS, TOUCHES, PASSES, FIT, ORDER, TRIALS):
             self._bridge.cancel(later)
         self._ask(session, pictures, BOARD)
 
@@ -132,6 +139,7 @@ class Planner(QObject):
             PASSES: Pictures.passes,
             FIT: lambda pictures, snap, _progress: pictures.fit(snap),
             ORDER: Pictures.order,
+            TRIALS: lambda pictures, snap, _progress: pictures.trials(snap),
         }
         stage = stages[name]
         self._bridge.ask(name, lambda progress: stage(pictures, snap, progress))
@@ -156,7 +164,7 @@ class Planner(QObject):
         self._answers[name] = value
         self.errors.pop(STEPS.get(name, StepName.RUN), None)
         if isinstance(value, BoardPicture) and value.trouble is not None:
-            self._forget(CUTS, TOUCHES, PASSES, FIT, ORDER)
+            self._forget(CUTS, TOUCHES, PASSES, FIT, ORDER, TRIALS)
             self._note(StepName.BLANK, value.trouble)
             self.changed.emit()
             self.settled.emit()
@@ -172,7 +180,7 @@ class Planner(QObject):
         if name == BOARD:
             return (CUTS,)
         if name == CUTS:
-            return (FIT, TOUCHES)
+            return (FIT, TRIALS, TOUCHES)
         if name == TOUCHES:
             record = session.snapshot.latest("touches")
             if record is not None and record.data["setup"] == session.snapshot.setup:
@@ -185,8 +193,8 @@ class Planner(QObject):
         if not name.startswith("plan: "):
             return
         later = {
-            BOARD: (BOARD, CUTS, TOUCHES, PASSES, FIT, ORDER),
-            CUTS: (CUTS, TOUCHES, PASSES, FIT, ORDER),
+            BOARD: (BOARD, CUTS, TOUCHES, PASSES, FIT, ORDER, TRIALS),
+            CUTS: (CUTS, TOUCHES, PASSES, FIT, ORDER, TRIALS),
             TOUCHES: (TOUCHES, PASSES, ORDER),
             PASSES: (PASSES, ORDER),
         }
@@ -217,5 +225,5 @@ class Planner(QObject):
             self.errors.pop(StepName.BLANK, None)
 
     def _tell_if_settled(self) -> None:
-        if not any(self._bridge.is_waiting(name) for name in (*STEPS, ORDER)):
+        if not any(self._bridge.is_waiting(name) for name in (*STEPS, ORDER, TRIALS)):
             self.settled.emit()

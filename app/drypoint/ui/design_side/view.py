@@ -88,6 +88,8 @@ class DesignView(QObject):
             whole = replace(whole, references=fit.holes)
             if step == REFERENCE:
                 whole = replace(whole, errors=fit.errors, enlarged=ENLARGED)
+        if planner.trials is not None:
+            whole = replace(whole, trials=planner.trials.shown)
         if touches is not None:
             whole = replace(whole, stale=touches.stale)
             if step == SURFACE:
@@ -203,6 +205,7 @@ def _same(a: Content, b: Content) -> bool:
         "pauses",
         "suspect",
         "before",
+        "trials",
     )
     return (
         all(getattr(a, name) is getattr(b, name) for name in kept)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from PySide6.QtCore import QObject, QPoint
@@ -48,6 +49,8 @@ class Pausing(QObject):
     ----------
     menu : QMenu or None
         The canvas's menu, as last opened.
+    more : list of callables
+        What others offer there: from a place on the board, mm, and a parent to actions.
     """
 
     def __init__(self, desk: Desk, running: Running) -> None:
@@ -56,6 +59,7 @@ class Pausing(QObject):
         self._known: tuple[tuple[Pause, PauseLine], ...] = ()
         self._program = ""
         self.menu: QMenu | None = None
+        self.more: list[Callable[[tuple[float, float], QObject], list[QAction]]] = []
         desk.window.canvas.pause_wanted.connect(self._at_scrubber)
         desk.window.canvas.canvas.menu_wanted.connect(self.show_menu)
         running.page.pause_removed.connect(self._remove_line)
@@ -125,6 +129,8 @@ class Pausing(QObject):
         menu = QMenu(self._desk.window.canvas.canvas)
         for action in self.actions_at(place, picked, menu):
             menu.addAction(action)
+        for offered in self.more:
+            menu.addActions(offered(place, menu))
         self.menu = menu
         if menu.actions():
             menu.popup(at)

@@ -28,14 +28,14 @@ class RunProgress(QObject):
 
     Attributes
     ----------
-    title : str
+    name, title : str
         Of the program that runs, or ran last; empty before.
     """
 
     def __init__(self, desk: Desk, page: RunPage) -> None:
         super().__init__(desk)
         self._desk, self._page = desk, page
-        self.title = ""
+        self.name = self.title = ""
         self.newest: StreamEvent | None = None
         self._shown: StreamEvent | None = None
         self._program: Program | None = None
@@ -48,7 +48,7 @@ class RunProgress(QObject):
     def begin(self, session: Session, program: Program, tasks: Sequence[Task]) -> None:
         """A program is about to run; ``tasks`` are listed beside it."""
         self.newest, self._shown, self._program, self._clockwork = None, None, program, None
-        self.title, self._tasks = program.title, tuple(tasks)
+        self.name, self.title, self._tasks = program.name, program.title, tuple(tasks)
         self._desk.ask("clockwork", lambda _: clockwork(session, program), self._take_clockwork)
 
     def take_event(self, event: StreamEvent) -> None:

@@ -61,6 +61,7 @@ class Running(QObject):
     Signals
     -------
     listed(object) : the new `WorkList`
+    ran(str) : name of a program that was run to its end
 
     Attributes
     ----------
@@ -69,6 +70,7 @@ class Running(QObject):
     """
 
     listed = Signal(object)
+    ran = Signal(str)
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk)
@@ -141,16 +143,24 @@ class Running(QObject):
             return
         put, first = self._desk.bit_in != item.program.bit.name, self.before_cut(session)
 
-        def work(station: Station, _progress: Progress) -> RunResult:
+        def work(station: Station, on_event: run.OnEvent) -> RunResult:
             if put:
                 run.ready_bit(session, station, item.program, zero_spot(session))
-                self._note_bit(item.program.bit)
+                self.note_bit(item.program.bit)
             if first is not None:
                 first(station)
-            return run.run_item(session, station, item, on_event=self.progress.take_event)
+            return run.run_item(session, station, item, on_event=on_event)
 
-        self._begin(session, item.program)
-        self._desk.with_station(RUNNING, work, self._ended, self._broken)
+        self.stream(item.program, work)
+
+    def stream(self, program: Program, work: Callable[[Station, run.OnEvent], RunResult]) -> None:
+        """Do what streams a program, and show how far it is."""
+        session = self._desk.bridge.session
+        if session is None:
+            return
+        take = self.progress.take_event
+        self._begin(session, program)
+        self._desk.with_station(RUNNING, lambda station, _: work(station, take), self._ended, self._broken)
         self._show()
 
     def resume(self, *, check: bool) -> None:
@@ -164,15 +174,13 @@ class Running(QObject):
             self._desk.show_error(error)
             return
 
-        def go_on(station: Station, _progress: Progress) -> RunResult:
+        def go_on(station: Station, on_event: run.OnEvent) -> RunResult:
             if check or not {"x", "y", "z"} <= station.controller.known:
                 run.find_again(session, station)
-                self._note_bit(program.bit)
-            return run.resume(session, station, on_event=self.progress.take_event)
+                self.note_bit(program.bit)
+            return run.resume(session, station, on_event=on_event)
 
-        self._begin(session, program)
-        self._desk.with_station(RUNNING, go_on, self._ended, self._broken)
-        self._show()
+        self.stream(program, go_on)
 
     def skip(self) -> None:
         """Take the next piece of work as done: it was made elsewhere, or is not wanted."""
@@ -202,8 +210,8 @@ class Running(QObject):
         if program.pass_number:
             self._desk.window.canvas.set_view(View.PASSES)
 
-    def _note_bit(self, bit: Bit) -> None:
-        """On the machine's thread."""
+    def note_bit(self, bit: Bit) -> None:
+        """A bit was put in; called on the machine's thread."""
         self._desk.bit_in = bit.name
 
     def _broken(self, _error: DrypointError) -> None:
@@ -223,6 +231,8 @@ class Running(QObject):
                 title=told(title), reason=told(result.reason), n=result.executed, all=result.total
             )
         self._desk.say(text)
+        if result.finished:
+            self.ran.emit(self.progress.name)
 
     # showing
 

@@ -15,6 +15,7 @@ from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.doubting import Doubting
 from drypoint.ui.machine_side.jogging import Jogging
 from drypoint.ui.machine_side.live import Live
+from drypoint.ui.machine_side.patterns import Patterns
 from drypoint.ui.machine_side.pausing import Pausing
 from drypoint.ui.machine_side.placing import present_placing
 from drypoint.ui.machine_side.play import MeasuringPlay
@@ -55,6 +56,7 @@ class MachineSide(QObject):
         self.referencing.page.measure_play.connect(self.play.open)
         self.running = Running(self.desk)
         self.pausing = Pausing(self.desk, self.running)
+        self.patterns = Patterns(self.desk, self.running, self.pausing)
         self.preparing = Preparing(self.desk, self.running)
         self.remapping = Remapping(self.desk, self.running)
         self.proving = Proving(self.desk)

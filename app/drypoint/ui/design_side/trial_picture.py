@@ -1,0 +1,54 @@
+"""What the window shows of trial cuts: those that were begun, and where the next would lie."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from drypoint.errors import PlanError
+from drypoint.session.corner import Corner
+from drypoint.session.derive import CUTS, Derived
+from drypoint.session.ground import KIND, trial_cuts
+from drypoint.session.memo import Memo
+from drypoint.session.pattern import WHAT, lay_pattern
+from drypoint.session.snapshot import Snapshot
+from drypoint.ui.canvas.content import Trial
+
+DEPENDS = (*CUTS, "coupons", "setup", KIND)
+"""Sections and records that the picture changes with."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class TrialPicture:
+    """Trial cuts, board frame.
+
+    Attributes
+    ----------
+    shown : tuple of Trial
+        All of them; the planned pattern is the last.
+    nearest : Corner or None
+        The corner that the planned pattern really lies nearest to; None if there is no room.
+    trouble : PlanError or None
+        Why there is none.
+    """
+
+    shown: tuple[Trial, ...]
+    nearest: Corner | None
+    trouble: PlanError | None = None
+
+
+def draw_trials(derived: Derived, memo: Memo, snap: Snapshot) -> TrialPicture:
+    """Lay the pattern and draw all trial cuts; computes."""
+    return memo.get("trials", snap.key(*DEPENDS), lambda: _draw(derived, snap))
+
+
+def _draw(derived: Derived, snap: Snapshot) -> TrialPicture:
+    begun = tuple(Trial(one.what, one.lines, one.extents, begun=True) for one in trial_cuts(snap))
+    try:
+        pattern = lay_pattern(derived, snap)
+    except PlanError as trouble:
+        return TrialPicture(begun, None, trouble)
+    x, y = np.vstack(pattern.lines).mean(axis=0).tolist()
+    nearest = Corner.nearest((x, y), derived.layout(snap).blank)
+    return TrialPicture((*begun, Trial(WHAT, pattern.lines, pattern.extents)), nearest)
