@@ -3830,7 +3830,7 @@
     <message>
         <location filename="../../app/drypoint/session/help/coupons.py"/>
         <source>The corner of the blank that the V-bit's test pattern lies nearest to.</source>
-        <translation>Die Ecke des Zuschnitts, der das Testmuster des V-Stichels am nächsten liegt.</translation>
+        <translation>Die Ecke des Zuschnitts, der das Testmuster des Gravierstichels am nächsten liegt.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/coupons.py"/>
