@@ -109,6 +109,7 @@ def test_strip_offers_what_the_state_allows(theme: Theme, qtbot, state: RunState
 def test_stop_is_no_emergency_stop_and_never_shrinks(light: Theme, qtbot) -> None:
     strip = RunStrip(light)
     qtbot.addWidget(strip)
+    light.dress(strip)
     strip.show()
     assert "no emergency stop" in strip.stop_button.toolTip()
     sizes = []

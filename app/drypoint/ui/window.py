@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtCore import QChildEvent, QEvent, Qt, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
     QSplitter,
-    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -22,6 +21,7 @@ from drypoint.ui.jog.panel import JogPanel
 from drypoint.ui.menus import Commands
 from drypoint.ui.parts.blocks import rule, words
 from drypoint.ui.parts.segments import Segments
+from drypoint.ui.parts.stack import PageStack
 from drypoint.ui.run_strip import RunStrip
 from drypoint.ui.theme.icons import app_icon
 from drypoint.ui.theme.sheet import give_look
@@ -57,8 +57,9 @@ class MainWindow(QMainWindow):
         self.theme = theme
         self.commands = Commands(self)
         self.traveller = Traveller(theme, STEPS)
-        self.pages = QStackedWidget()
+        self.pages = PageStack(theme)
         self.canvas = CanvasPanel(theme)
+        self._stage = QWidget()
         self.heat = HeatView(theme)
         self.jog = JogPanel(theme)
         self.strip = RunStrip(theme)
@@ -81,6 +82,7 @@ class MainWindow(QMainWindow):
         self.traveller.show_steps([Step(name) for name in names])
 
     def _build(self) -> None:
+        self.theme.dress(self.menuBar())
         for _ in range(STEPS):
             self.pages.addWidget(QWidget())
         give_look(self._right, "panel")
@@ -97,7 +99,10 @@ class MainWindow(QMainWindow):
         self._between = rule()
         column.addWidget(self._between)
         column.addWidget(self.jog, 10)
-        for area in (self.pages, self.canvas, self._right):
+        stage = QVBoxLayout(self._stage)
+        stage.setContentsMargins(0, 0, 0, 0)
+        stage.addWidget(self.canvas)
+        for area in (self.pages, self._stage, self._right):
             self._body.addWidget(area)
         self._body.setChildrenCollapsible(False)
         self._body.setHandleWidth(5)
@@ -119,6 +124,8 @@ class MainWindow(QMainWindow):
         self._name.setContentsMargins(0, 0, 16, 0)
         self._name.setMinimumHeight(self.menuBar().sizeHint().height() - 2)
         self.menuBar().setCornerWidget(self._name, Qt.Corner.TopRightCorner)
+        for area in (self.traveller, self.canvas, self._right, self.strip):
+            self.theme.dress(area)
 
     def _connect(self) -> None:
         self.traveller.chosen.connect(self.choose_step)
@@ -158,6 +165,7 @@ class MainWindow(QMainWindow):
         """Put the page of a step in its place."""
         old = self.pages.widget(number)
         shown = self.pages.currentIndex()
+        self.theme.dress(page)
         self.pages.insertWidget(number, page)
         if old is not None:
             self.pages.removeWidget(old)
@@ -168,6 +176,9 @@ class MainWindow(QMainWindow):
 
     def choose_step(self, number: int) -> None:
         """Show the page of a step."""
+        page = self.pages.widget(number)
+        if page is not None:
+            self.theme.dress(page)  # first, where the theme has just changed
         self.traveller.choose(number)
         self.pages.setCurrentIndex(number)
         if self._over and not self._over_shown:
@@ -265,12 +276,10 @@ class MainWindow(QMainWindow):
             return
         self._over = over
         if over:
-            self.pages.setParent(self.canvas)
-            give_look(self.pages, "over")
+            self.pages.setParent(self._stage)
             self.pages.setContentsMargins(0, 0, 1, 0)  # the line at its edge
             self._over_shown = True
         else:
-            give_look(self.pages, "panel")
             self.pages.setContentsMargins(0, 0, 0, 0)
             self._body.insertWidget(0, self.pages)
             self._body.setStretchFactor(0, 0)
@@ -278,7 +287,7 @@ class MainWindow(QMainWindow):
         self.pages.setVisible(self._over_shown)
 
     def _place_over(self, page: int) -> None:
-        self.pages.setGeometry(0, 0, page, self.canvas.height())
+        self.pages.setGeometry(0, 0, page, self._stage.height())
         self.pages.raise_()
 
     def _next_aspect(self) -> None:
@@ -300,6 +309,14 @@ class MainWindow(QMainWindow):
         if event.type() == QEvent.Type.LayoutRequest and self._over:
             self._place_over(self.pages.width())
         return handled
+
+    def childEvent(self, event: QChildEvent) -> None:
+        """Dresses dialogs, menus and cards before they are first shown."""
+        child = event.child()
+        polished = event.type() == QEvent.Type.ChildPolished
+        if polished and isinstance(child, QWidget) and (child.isWindow() or child.property("look") == "card"):
+            self.theme.dress(child)
+        super().childEvent(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         ways = {Qt.Key.Key_Comma: -1, Qt.Key.Key_Period: 1, Qt.Key.Key_Semicolon: -10, Qt.Key.Key_Colon: 10}

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from string import Template
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
 from drypoint.ui.theme.tokens import Tokens
@@ -45,7 +46,6 @@ LOOKS = frozenset(
         "unit",
         "armed",
         "strip",
-        "over",
         "card",
         "help",
     }
@@ -64,6 +64,8 @@ def give_look(widget: QWidget, look: str) -> None:
     if look not in LOOKS:
         raise KeyError(look)
     widget.setProperty("look", look)
+    if not widget.testAttribute(Qt.WidgetAttribute.WA_WState_Polished):
+        return  # it will be, when it is shown
     style = widget.style()
     style.unpolish(widget)
     style.polish(widget)
@@ -77,7 +79,7 @@ def style_sheet(tokens: Tokens) -> str:
 
 _SHEET = """
 QToolTip { background: $panel; color: $ink; border: 1px solid $edge; padding: 4px 8px; font-size: 13px; }
-QMainWindow, QDialog { background: $window; }
+QDialog { background: $window; }
 QLabel { color: $ink; background: transparent; }
 QLabel:disabled { color: $off; }
 QLabel[look="page"] { font-size: 20px; font-weight: 600; }
@@ -97,7 +99,6 @@ QLabel[look="armed"] { font-size: 13px; font-weight: 600; color: $copper; }
 QWidget[look="panel"] { background: $panel; }
 QWidget[look="sunken"] { background: $sunken; }
 QWidget[look="strip"] { background: $panel; border-top: 1px solid $line; }
-QStackedWidget[look="over"] { background: $panel; border-right: 1px solid $edge; }
 QFrame[look="rule"] { background: $line; border: none; max-height: 1px; min-height: 1px; }
 QFrame[look="note-plain"] { background: $soft; border: none; border-left: 3px solid $copper; }
 QFrame[look="note-caution"] { background: $caution_ground; border: none; border-left: 3px solid $caution; }
@@ -167,8 +168,6 @@ QMenu::item { padding: 6px 28px 6px 28px; border-radius: 4px; font-size: 13px; }
 QMenu::item:selected { background: $soft; color: $ink; }
 QMenu::item:disabled { color: $off; }
 QMenu::separator { height: 1px; background: $line; margin: 4px 8px; }
-QSplitter::handle:horizontal { background: $window; border-left: 1px solid $line; }
-QSplitter::handle:horizontal:hover { background: $soft; }
 QScrollArea { background: transparent; border: none; }
 QScrollArea > QWidget > QWidget[look="panel"] { background: $panel; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }

@@ -1,4 +1,4 @@
-"""Qt's Fusion style with check boxes and radio buttons whose edges can be seen."""
+"""Qt's Fusion style with check boxes whose edges can be seen, and plain grips between areas."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from drypoint.ui.theme.tokens import Tokens
 
 
 class BenchStyle(QProxyStyle):
-    """Draws the indicators; everything else is the style sheet's or Fusion's."""
+    """Draws indicators and grips; everything else is the style sheet's or Fusion's."""
 
     def __init__(self, tokens: Callable[[], Tokens]) -> None:
         super().__init__("Fusion")
@@ -29,6 +29,24 @@ class BenchStyle(QProxyStyle):
             self._box(option, painter)
         else:
             super().drawPrimitive(element, option, painter, widget)
+
+    def drawControl(
+        self,
+        element: QStyle.ControlElement,
+        option: QStyleOption,
+        painter: QPainter,
+        widget: QWidget | None = None,
+    ) -> None:
+        if element == QStyle.ControlElement.CE_Splitter:
+            self._grip(option, painter)
+        else:
+            super().drawControl(element, option, painter, widget)
+
+    def _grip(self, option: QStyleOption, painter: QPainter) -> None:
+        tokens, place = self._tokens(), option.rect
+        over = bool(option.state & QStyle.StateFlag.State_MouseOver)
+        painter.fillRect(place, QColor(tokens.soft if over else tokens.window))
+        painter.fillRect(place.x(), place.y(), 1, place.height(), QColor(tokens.line))
 
     def _box(self, option: QStyleOption, painter: QPainter) -> None:
         tokens = self._tokens()

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QColor, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from drypoint.ui.theme.sheet import style_sheet
 from drypoint.ui.theme.style import BenchStyle
 from drypoint.ui.theme.tokens import DARK, LIGHT, Tokens
 from drypoint.ui.theme.type import Text, font
+from drypoint.ui.theme.wardrobe import Wardrobe
 
 
 class Theme(QObject):
-    """Dresses the application; widgets that paint for themselves read ``tokens``.
+    """Dresses the areas it is given; widgets that paint for themselves read ``tokens``.
 
     Parameters
     ----------
@@ -30,6 +31,7 @@ class Theme(QObject):
         self._dark = dark
         self.tokens: Tokens = LIGHT
         self._dressed = False
+        self.wardrobe = Wardrobe(self)
         self._style = BenchStyle(lambda: self.tokens)
         app.setStyle(self._style)
         app.styleHints().colorSchemeChanged.connect(self._system_changed)
@@ -45,6 +47,10 @@ class Theme(QObject):
         self._dark = dark
         self._apply()
 
+    def dress(self, area: QWidget) -> None:
+        """Have an area look as the theme does: all that is ever put into it."""
+        self.wardrobe.dress(area)
+
     def colour(self, name: str) -> QColor:
         """The colour of a token by its name."""
         return QColor(getattr(self.tokens, name))
@@ -59,11 +65,10 @@ class Theme(QObject):
         if wanted is self.tokens and self._dressed:
             return
         self.tokens, self._dressed = wanted, True
-        self._app.setStyleSheet("")  # from none to another is several times quicker than from one to another
         self._app.setPalette(palette(self.tokens))
         if self._app.font() != font(Text.BODY):  # else every widget would be told
             self._app.setFont(font(Text.BODY))
-        self._app.setStyleSheet(style_sheet(self.tokens))
+        self.wardrobe.change(style_sheet(self.tokens))
         self.changed.emit()
 
 

@@ -105,6 +105,7 @@ class SetupWizard(QDialog):
     ) -> None:
         super().__init__(parent)
         self._theme = theme
+        theme.dress(self)
         self._values = values or SetupValues()
         self._board: BoardDrawing | None = None
         self._facts = BoardFacts()
