@@ -34,6 +34,11 @@
         <translation>--both-sides</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/traveller.py"/>
+        <source>1 V-bit, {drills}, 1 mill</source>
+        <translation>1 Stichel, {drills}, 1 Fräser</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>1/min</source>
         <translation>1/min</translation>
@@ -537,6 +542,16 @@
         <translation>Mehr Tiefe erlauben oder einen feineren Stichel nehmen, der auch tiefer schmal bleibt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/wave_words.py"/>
+        <source>Along X, every {length:.1f} mm, {height:.0f} µm from crest to trough.</source>
+        <translation>Entlang X, alle {length:.1f} mm, {height:.0f} µm von Berg bis Tal.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/wave_words.py"/>
+        <source>Along Y, every {length:.1f} mm, {height:.0f} µm from crest to trough.</source>
+        <translation>Entlang Y, alle {length:.1f} mm, {height:.0f} µm von Berg bis Tal.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
         <source>Along an axis its play shows; across both it evens out.</source>
         <translation>Längs einer Achse zeigt sich ihr Spiel; quer über beide gleicht es sich aus.</translation>
@@ -656,6 +671,11 @@
         <location filename="../../app/drypoint/cuts/grooves.py"/>
         <source>At least one loop is needed.</source>
         <translation>Mindestens eine Schleife ist nötig.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/wave_words.py"/>
+        <source>At {angle:.0f}° to X, every {length:.1f} mm, {height:.0f} µm from crest to trough.</source>
+        <translation>{angle:.0f}° gegen X, alle {length:.1f} mm, {height:.0f} µm von Berg bis Tal.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/laser_safety.py"/>
@@ -5547,11 +5567,6 @@
         <translation>Üblich: {most:g}{unit}.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/traveller.py"/>
-        <source>V-bit {tip:g} mm, {drills}, 1 mill</source>
-        <translation>V-Stichel {tip:g} mm, {drills}, 1 Fräser</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/session/help/holes.py"/>
         <source>Very slow drills rub and get hot; at full feed a lone pad may come off with the drill.</source>
         <translation>Sehr langsame Bohrer reiben und werden heiß; bei vollem Vorschub kann eine einzelne Lötfläche mit dem Bohrer abgehen.</translation>
@@ -6401,11 +6416,6 @@
         <translation>des Vorschubs</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/traveller.py"/>
-        <source>once the copper is touched</source>
-        <translation>sobald das Kupfer angetastet ist</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/board/copper.py"/>
         <source>other side {number}</source>
         <translation>andere Seite {number}</translation>
@@ -6689,6 +6699,11 @@
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
         <source>unproved</source>
         <translation>unbewiesen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/traveller.py"/>
+        <source>waits for the surface</source>
+        <translation>wartet auf die Oberfläche</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/program/warp.py"/>
@@ -10639,6 +10654,11 @@
         <translation>Diese Löcher sehen gedreht gleich aus</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/pages/measure.py"/>
+        <source>They are foretold between the touches too. A bent lead screw makes such waves.</source>
+        <translation>Sie werden auch zwischen den Antastungen vorhergesagt. Eine krumme Gewindespindel macht solche Wellen.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Thickness</source>
         <translation>Dicke</translation>
@@ -10962,6 +10982,11 @@
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
         <source>Was {names} touched instead?</source>
         <translation>Wurde stattdessen {names} angetastet?</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/pages/measure.py"/>
+        <source>Waves found</source>
+        <translation>Gefundene Wellen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
@@ -11703,6 +11728,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
+        <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>none</source>
         <translation>keine</translation>
     </message>

@@ -34,6 +34,7 @@ def test_a_wave_is_found_with_its_period_and_direction():
     assert surface.waves.lengths[0] == pytest.approx(LENGTH, rel=0.01)
     x, y = surface.waves.vectors[0]
     assert np.arctan(y / x) == pytest.approx(TURN, abs=0.01)
+    assert surface.waves.heights(surface.touches) == pytest.approx([2 * 0.012], rel=0.1)
 
 
 def test_the_wave_is_foretold_between_touches_farther_apart_than_it_is_long():

@@ -5,9 +5,11 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from drypoint.ui.heat.axes import ROOM, tick_spacing, tick_words
 from drypoint.ui.heat.contours import contour
 from drypoint.ui.heat.picture import draw_heat
 from drypoint.ui.heat.view import Aspect, HeatView
+from drypoint.ui.pages.measure import SurfacePage, SurfacePageValues
 from drypoint.ui.theme.theme import Theme
 
 
@@ -76,3 +78,30 @@ def test_view_shows_all_aspects_and_says_stale(theme: Theme, qtbot) -> None:
     assert view.section[0] == pytest.approx((5, 5))
     view.set_picture(None)
     assert not view.aspects.isEnabled()
+
+
+def test_waves_are_told_on_the_page_only_where_there_are_some(light: Theme, qtbot) -> None:
+    page = SurfacePage(light)
+    qtbot.addWidget(page)
+    page.show()
+    said = "Along X, every 2.0 mm, 14 µm from crest to trough."
+    page.show_surface(SurfacePageValues(touches=48, waves=(said,)))
+    assert page._waves.isVisible()
+    assert said in page._waves._detail.text()
+    page.show_surface(SurfacePageValues(touches=48))
+    assert not page._waves.isVisible()
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "px", "spacing"),
+    [(0, 100, 520, 5), (0, 100, 100, 50), (-35, 60, 50, 50), (0, 0.9, 260, 0.1)],
+)
+def test_numbers_of_an_axis_never_meet(low: float, high: float, px: float, spacing: float) -> None:
+    ((found, _),) = tick_spacing(low, high, px)
+    assert found == pytest.approx(spacing)
+    assert found / (high - low) * px >= ROOM * 0.99
+
+
+def test_axes_write_a_true_minus() -> None:
+    assert tick_words([-20.0, 0.0], 1.0, 20.0) == ["−20", "0"]
+    assert tick_words([-0.5], 1.0, 0.5) == ["−0.5"]

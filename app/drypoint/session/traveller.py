@@ -147,7 +147,7 @@ def _blank(snap: Snapshot, known: Peek) -> Line:
 def _bits(snap: Snapshot, known: Peek) -> Line:
     bits = snap.settings.bits
     drills = many(len(bits.drills), "{count} drill", "{count} drills")
-    fact = say("V-bit {tip:g} mm, {drills}, 1 mill", tip=bits.vbit.tip, drills=drills)
+    fact = say("1 V-bit, {drills}, 1 mill", drills=drills)
     lacking = known.cuts.findings if known.cuts is not None else ()
     if lacking:
         first = lacking[0]
@@ -202,7 +202,7 @@ def _passes(snap: Snapshot, known: Peek) -> Line:
             reason = say("The grooves changed since passes were run over them.")
             return Line(StepName.PASSES, StepState.STALE, _passes_run(len(run)), reason)
     if touches is None:
-        return Line(StepName.PASSES, StepState.TO_DO, say("once the copper is touched"))
+        return Line(StepName.PASSES, StepState.TO_DO, say("waits for the surface"))
     if int(touches.data["setup"]) != snap.setup:
         fact = _passes_run(len(run)) if run else ""
         reason = strung((say("The surface is stale."), moved_at(snap)))

@@ -71,6 +71,14 @@ class Waves:
         """Of all together before any touch, mm²."""
         return len(self) * SIZE**2
 
+    def heights(self, touches: Points) -> NDArray[np.float64]:
+        """(W,) crest to trough, mm: the waves and a plane laid through touches (N, 3) by least squares."""
+        x, y, z = touches.T
+        turn = touches[:, :2] @ self.vectors.T
+        terms = np.column_stack((np.ones(len(x)), x, y, np.cos(turn), np.sin(turn)))
+        found = np.linalg.lstsq(terms, z, rcond=None)[0][3:]
+        return np.asarray(2.0 * np.hypot(found[: len(self)], found[len(self) :]))
+
     def joined(self, other: Waves) -> Waves:
         """These and the others."""
         return Waves(np.vstack((self.vectors, other.vectors)), np.vstack((self.blur, other.blur)))

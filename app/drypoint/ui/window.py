@@ -130,6 +130,7 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         self.traveller.chosen.connect(self.choose_step)
         self._areas.chosen.connect(lambda _: self._arrange())
+        self.jog.wants_changed.connect(self._arrange)
         for number in range(STEPS):
             self.commands[f"step{number + 1}"].triggered.connect(
                 lambda _=False, n=number: self.choose_step(n)

@@ -110,7 +110,7 @@ class PathCanvas(PlaneView):
         """Show another content; the first one with anything in it is fitted into view."""
         before = self._base.content.bounds
         self._base.show(content)
-        self._tiles.clear()
+        self._tiles.refresh()  # what is shown stays until its successor is painted: nothing flashes
         self._fit_pending = self._fit_pending or before is None
         if self._fitted and content.bounds != before:
             self.fit()
@@ -122,7 +122,7 @@ class PathCanvas(PlaneView):
         """Show the grooves another way."""
         if view is not self._base.view:
             self._base.view = view
-            self._tiles.clear()
+            self._tiles.refresh()
             self._forget_card()
             self._say_what_is_seen()
             self.view_changed.emit(view)
@@ -131,14 +131,14 @@ class PathCanvas(PlaneView):
     def set_hidden(self, layers: frozenset[Layer]) -> None:
         """Hide some layers."""
         self._base.hidden = self._overlay.hidden = layers
-        self._tiles.clear()
+        self._tiles.refresh()
         self._say_what_is_seen()
         self.update()
 
     def set_by_net(self, by_net: bool) -> None:
         """Colour the copper by net in the nets view."""
         self._base.by_net = by_net
-        self._tiles.clear()
+        self._tiles.refresh()
         self.update()
 
     def set_travelled(self, travelled: float) -> None:

@@ -186,7 +186,7 @@ class Pictures:
             heat = draw_heat(
                 lambda at: surface.mean(fit.apply(at)),
                 lambda at: surface.std(fit.apply(at)),
-                _box(layout.blank.bounds),
+                _board_and_touches(_box(self._derived.board(snap).outline.bounds), spots),
                 spots,
                 give,
             )
@@ -327,6 +327,17 @@ def _spread(rings: Sequence[Ring]) -> list[Ring]:
 
 def _rigid(fit: Placing) -> Rigid:
     return fit if isinstance(fit, Rigid) else fit.rigid
+
+
+def _board_and_touches(
+    board: tuple[float, float, float, float], spots: Points
+) -> tuple[float, float, float, float]:
+    """The board and the places touched: beyond them heights are only guessed."""
+    x0, y0, x1, y1 = board
+    if len(spots):
+        (a, b), (c, d) = spots.min(axis=0), spots.max(axis=0)
+        x0, y0, x1, y1 = min(x0, a), min(y0, b), max(x1, c), max(y1, d)
+    return float(x0), float(y0), float(x1), float(y1)
 
 
 def _box(bounds: tuple[float, ...]) -> tuple[float, float, float, float]:

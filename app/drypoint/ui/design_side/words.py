@@ -18,6 +18,7 @@ from drypoint.session.settings import PassSettings, Settings
 from drypoint.session.sheet import clock
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.traveller import moved_at
+from drypoint.session.wave_words import wave_words
 from drypoint.ui.design_side.pictures import CutPicture, PassPicture, TouchPicture
 from drypoint.ui.language.words import fill, local, told
 from drypoint.ui.pages.design import BoardPageValues, CutsPageValues
@@ -206,6 +207,7 @@ def surface_page(snap: Snapshot, picture: TouchPicture) -> SurfacePageValues:
         if picture.stale
         else "",
         give=tuple(f"{told(one.what)} {told(one.hint)}" for one in picture.give[:3]),
+        waves=wave_words(picture.surface),
     )
 
 

@@ -20,6 +20,7 @@ from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.page import Page
 from drypoint.ui.parts.segments import Segments
+from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
 from drypoint.wording import strung
 
@@ -125,8 +126,9 @@ class BoardPage(Page):
             self._notes.addWidget(note)
 
     def show_whether_new(self, new: bool) -> None:
-        """Without a job the button begins one."""
+        """Without a job the button begins one, and is what to press first."""
         self.change_button.setText(self.tr("New job…") if new else self.tr("Change files…"))
+        give_look(self.change_button, "primary" if new else "")
 
     def show_settings(self, name: str, side: Side) -> None:
         """Name and side as they are set; no signal."""
@@ -244,8 +246,8 @@ class CutsPage(Page):
         texts = {
             "loops": str(values.loops),
             "time": values.time,
-            "narrow": local(f"{values.narrow_length:.1f} mm"),
-            "max_bite": local(f"{values.max_bite:.3f} mm"),
+            "narrow": local(f"{values.narrow_length:.1f} mm") if values.narrow_length else self.tr("none"),
+            "max_bite": local(f"{values.max_bite:.3f} mm") if values.max_bite else self.tr("none"),
             "holes": values.holes,
             "outline": values.outline,
             "check": values.check or "–",

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout
 
-from drypoint.ui.language.words import local
+from drypoint.ui.language.words import local, told
 from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty
 from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import NumberField, Setting
@@ -30,6 +30,7 @@ class SurfacePageValues:
     time: str = ""
     stale: str = ""
     give: tuple[str, ...] = ()
+    waves: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,6 +76,8 @@ class SurfacePage(Page):
         }
         for row in self._facts.values():
             self.add(row)
+        self._waves = Row(theme, self.tr("Waves found"))
+        self.add(self._waves)
         self._advice = Note("plain", "")
         self._advice.hide()
         self.add(self._advice)
@@ -158,6 +161,10 @@ class SurfacePage(Page):
         }
         for key, row in self._facts.items():
             row.show_value("–" if none and key != "time" else shown[key])
+        self._waves.setVisible(bool(values.waves))
+        self._waves.show_value(str(len(values.waves)))
+        known = self.tr("They are foretold between the touches too. A bent lead screw makes such waves.")
+        self._waves.show_detail("\n".join((*map(told, values.waves), known)) if values.waves else "")
         self.more_button.setEnabled(not none)
         self.write_button.setEnabled(not none)
         empty(self._notes)

@@ -96,9 +96,10 @@ class Figure(QWidget):
         row.addWidget(self._text, 1, Qt.AlignmentFlag.AlignVCenter)
 
     def show_figure(self, figure: str, text: str) -> None:
-        """Another figure."""
+        """Another figure; a mere dash is no figure and leaves the words alone."""
         text = told(text)
         self._figure.setText(figure)
+        self._figure.setVisible(figure != "–")
         self._text.setText(text)
         self.setAccessibleName(f"{figure} {text}")
 

@@ -15,6 +15,7 @@ from drypoint.ui.theme.tokens import Tokens
 
 LOOKS = frozenset(
     {
+        "",  # as such widgets usually look
         "page",
         "section",
         "body",
