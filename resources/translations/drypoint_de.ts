@@ -1713,6 +1713,11 @@
         <translation>Höhe über dem Kupfer, in der das Werkzeug quer fährt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/work.py"/>
+        <source>Height above the highest touched copper at which the bit goes from one place to the next where they lie near each other and no clamp is in the way. Only after the copper was touched; 0 goes up all the way every time.</source>
+        <translation>Höhe über dem höchsten angetasteten Kupfer, in der das Werkzeug zur nächsten Stelle fährt, wenn sie nahe liegt und kein Spanner im Weg ist. Erst nachdem das Kupfer angetastet wurde; 0 fährt jedes Mal ganz hoch.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
         <source>Height of the copper</source>
@@ -2301,6 +2306,11 @@
         <location filename="../../app/drypoint/board/programs.py"/>
         <source>Look whether its holes lie where they should.</source>
         <translation>Nachsehen, ob ihre Löcher dort liegen, wo sie sollen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/work.py"/>
+        <source>Lower than a burr or a chip that stands up, and the bit scratches it. The saved time is shown with every program.</source>
+        <translation>Niedriger als ein Grat oder ein hochstehender Span, und das Werkzeug streift ihn. Die gesparte Zeit steht bei jedem Programm.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
@@ -8715,6 +8725,11 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/machine_settings.py"/>
+        <source>Height of hops to the next place</source>
+        <translation>Höhe kurzer Wege zur nächsten Stelle</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/machine_settings.py"/>
         <source>Height of moves across</source>
         <translation>Höhe der Querfahrten</translation>
     </message>
@@ -11464,6 +11479,11 @@
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>expected</source>
         <translation>erwartet</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <source>expected; low hops save {time}</source>
+        <translation>erwartet; niedrige Wege sparen {time}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>

@@ -47,7 +47,7 @@ def drilled(session, station):
     zeroed(session, station, chosen[0].cut.bit)
     fit = session.derived.fit(session.snapshot)
     cuts = session.derived.cuts(session.snapshot).holes
-    for program in place_cuts(cuts, fit, None, hole_settings(session.settings)):
+    for program in place_cuts(cuts, fit, None, hole_settings(session.settings, None)):
         journal = JobJournal(session.job, program.title, program.lines, {"setup": 1})
         run_program(station.place, program, journal, check_first=False)
     measure.put_in(station, PIN)

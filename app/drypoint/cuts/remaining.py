@@ -55,7 +55,7 @@ def width_left(
     begin = spot + INSET * onward
     deepest = radius - float(ridges.clearance[nodes].min())  # no cut takes more from either side
     far = begin + (least + 2.0 * deepest) * onward
-    wide, leave = _across(begin, far, parts, part)
+    wide, leave = across(begin, far, parts, part)
     thin = wide < least + 2.0 * deepest - INSET
     node, wide, leave, apart = node[thin], wide[thin], leave[thin], apart[thin]
     if len(node) == 0:
@@ -117,10 +117,11 @@ def _several(parts: Parts, close: NDArray[np.intp], sides: NDArray[np.intp]) -> 
     return np.isin(sides[:, 0] * count + net[:, 1], many) | np.isin(sides[:, 1] * count + net[:, 0], many)
 
 
-def _across(
+def across(
     begin: NDArray[np.float64], far: NDArray[np.float64], parts: Parts, part: NDArray[np.intp]
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Width (M,) of the copper from ``begin`` towards ``far``, and where it ends (M, 2)."""
+    """Width (M,) of the copper of each ``part`` from ``begin`` (M, 2), just inside it, towards ``far``, and
+    where it ends (M, 2)."""
     rays = np.asarray(shapely.linestrings(np.stack((begin, far), axis=1)))
     shapely.prepare(parts.shapes)
     wide, leave = np.hypot(*(far - begin).T), far.copy()

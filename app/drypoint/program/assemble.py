@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 from numpy.typing import NDArray
 
 from drypoint.bits.model import Bit
 from drypoint.gcode.writer import number, write_lines
-from drypoint.program.builder import MoveBuilder, append
+from drypoint.geometry.points import as_points
+from drypoint.program.builder import BETWEEN, MoveBuilder, append
 from drypoint.program.check import check_lines
 from drypoint.program.model import MoveKind, Moves, Program
 from drypoint.program.settings import ProgramSettings
@@ -41,6 +44,7 @@ def assemble(
     if settings.park is not None and cutting:
         moves = append(moves, MoveKind.RAPID, (*settings.park, plane))
     told = progress or Progress()
+    moving = estimate(moves, settings.motion)
     lines, mapping = _lines(moves, cutting, builder, bit, spindle, told.part(0.0, 0.5))
     check_lines(lines, plane, settings.line_limit, progress=told.part(0.5, 1.0))
     return Program(
@@ -50,11 +54,19 @@ def assemble(
         moves=moves,
         lines=lines,
         line_move=mapping,
-        seconds=estimate(moves, settings.motion) + (settings.spindle_delay if spindle else 0.0),
+        seconds=moving + (settings.spindle_delay if spindle else 0.0),
         pass_number=pass_number,
         clearance=plane,
         chord=chord,
+        saved=_over_the_plane(moves, builder) - moving if builder.hops else 0.0,
     )
+
+
+def _over_the_plane(moves: Moves, builder: MoveBuilder) -> float:
+    """Time of the same moves with every hop made on the clearance plane instead, s."""
+    end = np.array(moves.end)
+    end[(moves.tag == BETWEEN) & (end[:, 2] == builder.low), 2] = builder.plane
+    return estimate(replace(moves, end=as_points(end, 3)), builder.settings.motion)
 
 
 def _lines(

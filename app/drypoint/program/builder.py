@@ -1,11 +1,13 @@
-"""Collects moves one after the other and keeps the two rules of safe travel: rapids happen on the
-clearance plane only, and the way down and up is made of feed moves."""
+"""Collects moves one after the other and keeps the rules of safe travel: rapids happen on the
+clearance plane only, and the way down and up is made of feed moves. So is a hop, the short way from
+one place to the next that stays lower."""
 
 from __future__ import annotations
 
 import math
 
 import numpy as np
+import shapely
 from numpy.typing import ArrayLike, NDArray
 
 from drypoint.geometry.points import as_points
@@ -14,6 +16,10 @@ from drypoint.program.settings import ProgramSettings
 
 BETWEEN = -1
 """Tag of moves that belong to no cut."""
+FARTHEST_HOP = 30.0
+"""mm; a longer way goes over the clearance plane, where the time for going up matters little."""
+AWAY = 8.0
+"""mm that the middle of the bit keeps from any obstacle on a hop: a wide shank and a margin."""
 
 
 class MoveBuilder:
@@ -23,11 +29,15 @@ class MoveBuilder:
     ----------
     plane : float
         Height of the clearance plane, mm.
+    low : float or None
+        Height at which hops are made, mm; None where the copper's height is not known.
     """
 
-    def __init__(self, plane: float, settings: ProgramSettings) -> None:
+    def __init__(self, plane: float, settings: ProgramSettings, low: float | None = None) -> None:
         self.plane = plane
         self.settings = settings
+        self.low = low if low is not None and low < plane else None
+        self.hops = 0
         self._ends: list[NDArray[np.float64]] = []
         self._feeds: list[float | NDArray[np.float64]] = []
         self._blocks: list[tuple[int, int, int, float, float]] = []
@@ -56,13 +66,29 @@ class MoveBuilder:
         self._add(kind, np.array([[x, y, z]]), feed, tag)
 
     def travel(self, x: float, y: float) -> None:
-        """Go to a place on the clearance plane, taking up the play on the way if that is set."""
-        if self.at is not None and self.at[2] < self.plane:
-            self.lift()
-        if self.settings.take_up > 0:
-            back = self.settings.take_up
-            self._to(MoveKind.RAPID, x - back, y - back, self.plane, 0.0, BETWEEN)
-        self._to(MoveKind.RAPID, x, y, self.plane, 0.0, BETWEEN)
+        """Go to a place above the copper, taking up the play on the way if that is set.
+
+        On the clearance plane; by a hop where the bit comes from a cut nearby and nothing is in the way.
+        """
+        back = self.settings.take_up
+        stops = [(x - back, y - back), (x, y)] if back > 0 else [(x, y)]
+        kind, level, feed = MoveKind.RAPID, self.plane, 0.0
+        if self.low is not None and self._may_hop(stops):
+            kind, level, feed = MoveKind.FEED, self.low, math.hypot(*self.settings.motion.max_rate[:2])
+            self.hops += 1
+        if self.at is not None and self.at[2] < level:
+            self._to(MoveKind.FEED, self.at[0], self.at[1], level, self.settings.retract_feed, BETWEEN)
+        for stop in stops:
+            self._to(kind, *stop, level, feed, BETWEEN)
+
+    def _may_hop(self, stops: list[tuple[float, float]]) -> bool:
+        """Whether the way over ``stops`` is short and clear of everything that stands up."""
+        if self.at is None or self.at[2] >= self.plane:
+            return False
+        if math.dist(self.at[:2], stops[-1]) > FARTHEST_HOP:
+            return False
+        way = shapely.LineString([self.at[:2], *stops])
+        return not any(shapely.dwithin(way, one, AWAY) for one in self.settings.obstacles)
 
     def lift(self) -> None:
         """Straight up to the clearance plane."""
@@ -72,7 +98,7 @@ class MoveBuilder:
 
     def enter(self, x: float, y: float, top: float, z: float, plunge: float, tag: int) -> None:
         """Down at one place: quickly to just above the copper (``top``), then slowly to ``z``."""
-        start = min(self.plane, top + self.settings.approach)
+        start = min(self.plane if self.at is None else self.at[2], top + self.settings.approach)
         self._to(MoveKind.FEED, x, y, start, self.settings.approach_feed, tag)
         self._to(MoveKind.FEED, x, y, z, plunge, tag)
 
@@ -147,6 +173,14 @@ def plane_above(highest: float, settings: ProgramSettings) -> float:
     """Height of the clearance plane, mm: above zero and above the highest copper, rounded up."""
     step = 10.0**-settings.decimals
     return math.ceil((max(0.0, highest) + settings.clearance) / step - 1e-6) * step
+
+
+def hop_above(highest: float, settings: ProgramSettings) -> float | None:
+    """Height of hops, mm: above the highest copper, rounded up; None where none are wanted."""
+    step = 10.0**-settings.decimals
+    if settings.hop <= 0:
+        return None
+    return round(math.ceil((highest + settings.hop) / step - 1e-6) * step, settings.decimals)
 
 
 def append(moves: Moves, kind: MoveKind, end: tuple[float, float, float], feed: float = 0.0) -> Moves:

@@ -71,6 +71,8 @@ class Program:
     chord : float
         Proven bound, mm, on how far the tip's height strays from surface minus depth between the
         ends of moves; 0 where nothing was warped.
+    saved : float
+        Time that hops save against going up to the clearance plane every time, s.
     """
 
     name: str
@@ -83,3 +85,4 @@ class Program:
     pass_number: int = 0
     clearance: float = 0.0
     chord: float = 0.0
+    saved: float = 0.0

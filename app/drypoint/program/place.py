@@ -13,7 +13,7 @@ from drypoint.bits.model import Speeds
 from drypoint.geometry.points import Points, along, as_points, is_closed
 from drypoint.passes.model import Pass, Run
 from drypoint.program.assemble import assemble
-from drypoint.program.builder import MoveBuilder, plane_above
+from drypoint.program.builder import MoveBuilder, hop_above, plane_above
 from drypoint.program.heights import GRID_SHARE, sample
 from drypoint.program.layers import Descent
 from drypoint.program.model import Program
@@ -73,7 +73,8 @@ def _place_pass(
 ) -> Program:
     ways = [_run_on(run, settings.overlap) for run in work.runs]
     follower = _Follower(ways, fit, surface, settings, progress.part(0.0, 0.5))
-    builder = MoveBuilder(plane_above(follower.grid.highest, settings), settings)
+    low = None if surface is None else hop_above(follower.grid.highest, settings)
+    builder = MoveBuilder(plane_above(follower.grid.highest, settings), settings, low)
     speeds = work.bit.speeds
     for tag in range(len(ways)):
         if tag % 100 == 0:

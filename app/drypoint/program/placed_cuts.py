@@ -13,7 +13,7 @@ from drypoint.cuts.model import Cut, CutKind
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, along, as_points
 from drypoint.program.assemble import assemble
-from drypoint.program.builder import MoveBuilder, plane_above
+from drypoint.program.builder import MoveBuilder, hop_above, plane_above
 from drypoint.program.heights import GRID_SHARE, HeightGrid, sample
 from drypoint.program.layers import Descent, descend, find_tabs
 from drypoint.program.model import Program
@@ -77,7 +77,10 @@ def place_cuts(
     for offset, group in enumerate(_groups(placed)):
         if progress is not None:
             progress.step(offset / len(cuts), "Placing")
-        programs.append(_place_group(group, grid, chosen, first + offset))
+        # what is cut out may come loose, and stand up: the way over it stays high
+        outline = group[0].cut.kind is CutKind.OUTLINE
+        low = None if surface is None or outline else hop_above(grid.highest, chosen)
+        programs.append(_place_group(group, grid, chosen, first + offset, low))
     return tuple(programs)
 
 
@@ -101,9 +104,9 @@ def _groups(placed: Sequence[_Placed]) -> list[list[_Placed]]:
 
 
 def _place_group(
-    group: Sequence[_Placed], grid: HeightGrid, settings: ProgramSettings, number: int
+    group: Sequence[_Placed], grid: HeightGrid, settings: ProgramSettings, number: int, low: float | None
 ) -> Program:
-    builder = MoveBuilder(plane_above(grid.highest, settings), settings)
+    builder = MoveBuilder(plane_above(grid.highest, settings), settings, low)
     bit, bound = group[0].cut.bit, 0.0
     for one in group:
         if along(one.path)[-1] < POINT:
@@ -194,7 +197,6 @@ def _along(builder: MoveBuilder, one: _Placed, grid: HeightGrid) -> float:
     builder.travel(x, y)
     builder.enter(x, y, z + float(way.depth[0]), z, bit.speeds.plunge, one.tag)
     builder.feed(warped.points[1:], feeds[1:], one.tag)
-    builder.lift()
     return warped.bound
 
 

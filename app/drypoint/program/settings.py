@@ -8,6 +8,7 @@ from typing import Protocol
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
+from shapely import Geometry
 
 from drypoint.gcode.writer import LINE_LIMIT
 from drypoint.geometry.points import Points
@@ -54,6 +55,11 @@ class ProgramSettings:
     ----------
     clearance : float
         Rapid moves stay this far above the work's zero and above the highest copper, mm.
+    hop : float
+        Between places near each other the bit goes up only this far above the highest copper, mm,
+        where the height is known and nothing is in the way; 0: always up to the clearance plane.
+    obstacles : tuple of shapely geometries
+        What stands up from the bed, machine frame: a hop keeps well away from it.
     approach : float
         Height above the copper where the way down slows to the bit's plunge feed, mm.
     chord : float
@@ -81,6 +87,8 @@ class ProgramSettings:
     """
 
     clearance: float = 2.0
+    hop: float = 0.0
+    obstacles: tuple[Geometry, ...] = ()
     approach: float = 0.3
     chord: float = 0.002
     line_limit: int = LINE_LIMIT

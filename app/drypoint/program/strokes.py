@@ -56,7 +56,6 @@ def drill(
         builder.feed([(x, y, clear)], settings.retract_feed, tag)
         builder.feed([(x, y, min(clear, last + PECK_GAP))], settings.approach_feed, tag)
         builder.feed([(x, y, z)], bit.speeds.plunge, tag)
-    builder.lift()
 
 
 def circle_radii(diameter: float, mill: float) -> list[float]:
@@ -99,7 +98,6 @@ def bore(
         inside = x + radius * (1 - OFF_WALL)
         builder.feed([(inside, y, top - depth)], bit.speeds.feed, tag)
         builder.feed([(inside, y, over)], builder.settings.retract_feed, tag)
-    builder.lift()
 
 
 def _helix(

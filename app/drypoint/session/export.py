@@ -362,7 +362,7 @@ def _proof_rows(cuts: CutPlan) -> tuple[tuple[str, str], ...]:
             ),
         ),
         (say("Shorts, opens, lost"), f"{len(check.shorts)}, {len(check.opens)}, {len(check.lost)}"),
-        (say("Traces thinned below the least width"), f"{len(check.thinned)}"),
+        (say("Traces that are thinned"), f"{len(check.thinned)}"),
         (say("Nets too close for their voltage"), f"{len(cuts.close)}"),
         (say("Gaps too narrow to cut"), f"{len(cuts.grooves.impossible)}"),
         (say("Largest bite"), say("{max_bite:.3f} mm", max_bite=cuts.grooves.max_bite)),

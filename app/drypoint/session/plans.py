@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
@@ -20,7 +21,8 @@ from drypoint.cuts.islands import check
 from drypoint.cuts.model import Cut, CutKind, Flaw, GroovePlan, IslandCheck
 from drypoint.cuts.outline import plan_outline
 from drypoint.cuts.thinned import thinned
-from drypoint.geometry.points import length
+from drypoint.cuts.weakened import weakened
+from drypoint.geometry.points import Points, length
 from drypoint.geometry.rigid import Rigid
 from drypoint.passes.learning import OFFSET_SPREAD, Belief, Observation, update
 from drypoint.progress import Progress
@@ -111,18 +113,40 @@ def plan_cuts(
         top_width=width,
         progress=progress.part(0.75, 0.95),
     )
-    thin = thinned(
-        board.nets,
-        grooves.lines,
-        width,
-        cuts.least_trace,
-        copper=blank.copper,
-        rise=settings.electrical.rise,
-        progress=progress.part(0.95, 0.99),
-    )
+    thin = _thinned(board, grooves.lines, width, settings, progress.part(0.95, 0.99))
     found = replace(found, thinned=thin)
     close = clearance_flaws(board, grooves.lines, under, settings.electrical, progress.part(0.99, 1.0))
     return CutPlan(grooves, marks, holes_in_order(holes.cuts), outline, found, width, holes.findings, close)
+
+
+SAME_PLACE = 1.0
+"""mm. Two things said of one net nearer to each other than this are one."""
+
+
+def _thinned(
+    board: Board, lines: Sequence[Points], width: float, settings: Settings, progress: Progress
+) -> tuple[Flaw, ...]:
+    """Traces below the least width, and those that lose much of theirs."""
+    electrical, copper = settings.electrical, settings.blank.copper
+    least = settings.cuts.least_trace
+    thin = thinned(
+        board.nets, lines, width, least, copper=copper, rise=electrical.rise, progress=progress.part(0.0, 0.7)
+    )
+    weak = weakened(
+        board.nets,
+        lines,
+        width,
+        electrical.drop,
+        copper=copper,
+        rise=electrical.rise,
+        progress=progress.part(0.7, 1.0),
+    )
+    said = [(one.nets, one.at) for one in thin]
+    return thin + tuple(
+        one
+        for one in weak
+        if not any(nets == one.nets and math.dist(at, one.at) < SAME_PLACE for nets, at in said)
+    )
 
 
 def _grooves(
@@ -208,6 +232,14 @@ class CarriedSurface:
     surface: Surface
     before: Placing
     now: Placing
+
+    @property
+    def turn(self) -> float:
+        """How far the board was turned since it was touched, rad; half a turn where it was turned over."""
+        before, now = (one.rigid if isinstance(one, Fit) else one for one in (self.before, self.now))
+        if before.mirror is not now.mirror:
+            return math.pi
+        return abs(math.remainder(now.angle - before.angle, math.tau))
 
     def _back(self, points: ArrayLike) -> NDArray[np.float64]:
         rigid = self.now.rigid if isinstance(self.now, Fit) else self.now

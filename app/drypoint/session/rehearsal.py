@@ -90,6 +90,7 @@ class Rehearsal:
                 "lines": self.lines,
                 "resumed": self.resumed,
                 "seconds_simulated": round(self.seconds, 1),
+                "seconds_saved_by_hops": round(sum(one.saved for one in self.programs), 1),
             },
             "second_side": None if self.second_side is None else self.second_side.as_dict(),
             "legend": None if self.legend is None else self.legend.as_dict(),

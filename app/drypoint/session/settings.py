@@ -155,6 +155,8 @@ class ElectricalSettings:
     surroundings: Surroundings = Surroundings.BARE
     rise: float = 10.0
     """Warming for which the current of a thinned trace is stated, K."""
+    drop: float = 0.25
+    """Share of its width that a trace may lose to the cut before it is listed; 0 lists none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -262,6 +264,8 @@ class MachineSettings:
     preset: str = "small"
     port: str = ""
     clearance: float = 2.0
+    hop: float = 0.5
+    """Between places near each other the bit goes up only this far above the touched copper; 0 is off, mm."""
     spindle_delay: float = 3.0
     baud: int = 115200
     travel: tuple[float, float, float] | None = None

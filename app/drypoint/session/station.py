@@ -68,7 +68,10 @@ def connect(
     controller = Controller(link, flow=Flow.SINGLE if settings.machine.line_by_line else Flow.COUNTED)
     facts = controller.connect()
     touch = TouchSettings(
-        fast=settings.surface.fast, slow=settings.surface.slow, deepest=settings.surface.lowest
+        fast=settings.surface.fast,
+        slow=settings.surface.slow,
+        deepest=settings.surface.lowest,
+        low=settings.machine.hop or TouchSettings().hop,
     )
     place = Workplace(controller, operator, preset, touch, note)
     findings = tuple(f"{one.what} {one.hint}".strip() for one in compare(facts, preset))

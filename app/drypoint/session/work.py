@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
-from shapely import box
+from shapely import Polygon, box
 
 from drypoint.bits.model import EndMill
 from drypoint.cuts.model import CutKind
@@ -19,9 +20,11 @@ from drypoint.program.place import place, place_cuts
 from drypoint.program.settings import Motion, ProgramSettings
 from drypoint.progress import Progress
 from drypoint.session.derive import Derived
+from drypoint.session.plans import CarriedSurface
 from drypoint.session.program_cuts import ready_programs
 from drypoint.session.settings import MachineSettings, Settings
 from drypoint.session.snapshot import Snapshot
+from drypoint.surface.model import Surface
 from drypoint.wording import say
 
 
@@ -149,9 +152,15 @@ def take_up(settings: Settings) -> float:
     return max(LEAST_TAKE_UP, 3.0 * play) if machine.one_side and play >= PLAY_MATTERS else 0.0
 
 
-def hole_settings(settings: Settings) -> ProgramSettings:
+MOST_TURN = math.radians(5.0)
+"""Turned farther than this since it was touched, the board's height is not known well enough to stay low."""
+
+
+def hole_settings(settings: Settings, surface: Surface | CarriedSurface | None) -> ProgramSettings:
     """What programs of marks, holes and the outline have in common: play is taken up one way."""
-    return replace(program_settings(settings, preset_of(settings)), take_up=take_up(settings))
+    shared = replace(program_settings(settings, preset_of(settings)), take_up=take_up(settings))
+    turned = isinstance(surface, CarriedSurface) and surface.turn > MOST_TURN
+    return replace(shared, hop=0.0) if turned else shared
 
 
 def program_settings(settings: Settings, preset: MachinePreset) -> ProgramSettings:
@@ -159,6 +168,8 @@ def program_settings(settings: Settings, preset: MachinePreset) -> ProgramSettin
     motion = Motion(preset.max_rate, preset.acceleration, preset.junction_deviation)
     return ProgramSettings(
         clearance=settings.machine.clearance,
+        hop=settings.machine.hop,
+        obstacles=clamp_shapes(settings),
         spindle_delay=settings.machine.spindle_delay,
         spindle_control=preset.spindle is not SpindleKind.BY_HAND,
         approach_feed=min(300.0, preset.max_rate[2]),
@@ -175,9 +186,9 @@ def run_seconds(program: Program) -> float:
 
 def marks_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
     """Reference holes: made before anything else, since everything later is found by them."""
-    shared = hole_settings(snap.settings)
-    cuts = derived.cuts(snap)
-    programs = place_cuts(cuts.marks, derived.fit(snap), derived.surface(snap), shared, first=1)
+    cuts, surface = derived.cuts(snap), derived.surface(snap)
+    shared = hole_settings(snap.settings, surface)
+    programs = place_cuts(cuts.marks, derived.fit(snap), surface, shared, first=1)
     return tuple(WorkItem(WorkKind.MARKS, one, is_done(snap, one.name)) for one in programs)
 
 
@@ -206,8 +217,8 @@ def waits_for_other_side(snap: Snapshot) -> bool:
 
 def later_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
     """Holes bit by bit and slots, ready-made programs, the outline; of those, what cuts out comes last."""
-    shared = hole_settings(snap.settings)
     cuts, fit, surface = derived.cuts(snap), derived.fit(snap), derived.surface(snap)
+    shared = hole_settings(snap.settings, surface)
     wanted = (*cuts.holes, *cuts.outline)
     items: list[WorkItem] = []
     last: list[WorkItem] = []
@@ -248,6 +259,11 @@ def is_done(snap: Snapshot, name: str, *, through: bool = False) -> bool:
     )
 
 
+def clamp_shapes(settings: Settings) -> tuple[Polygon, ...]:
+    """The clamps as seen from above, work coordinates, mm."""
+    return tuple(box(one.x, one.y, one.x + one.width, one.y + one.height) for one in settings.blank.clamps)
+
+
 CLAMP_HEIGHT = 12.0
 """How high a clamp is taken to stand above the copper, mm (common practice, no source)."""
 
@@ -276,7 +292,7 @@ def require_reach(settings: Settings, program: Program) -> None:
                 "Choose a larger machine, or turn the board on the bed.",
             )
     clamps = [
-        Clamp(box(one.x, one.y, one.x + one.width, one.y + one.height), CLAMP_HEIGHT, f"clamp {number}")
-        for number, one in enumerate(settings.blank.clamps, 1)
+        Clamp(shape, CLAMP_HEIGHT, f"clamp {number}")
+        for number, shape in enumerate(clamp_shapes(settings), 1)
     ]
     require_limits([program], None, clamps)

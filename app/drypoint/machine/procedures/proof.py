@@ -38,6 +38,7 @@ def island_touch(
     fit: Placing,
     height: Callable[[float, float], float],
     *,
+    hop: float | None = None,
     onward: Callable[[Sequence[Sighting]], Sequence[Spot]] | None = None,
     on_sighting: Callable[[Sighting], None] | None = None,
     progress: Progress | None = None,
@@ -51,6 +52,8 @@ def island_touch(
     ----------
     height : callable
         Height of the copper at x, y in work coordinates, mm.
+    hop : float, optional
+        Height above it for moving across, mm; as for touches of unknown height if not given.
     onward : callable, optional
         What else to touch before the clip comes off, given what was seen so far.
 
@@ -63,7 +66,8 @@ def island_touch(
     place.raise_to(place.clearance)
     place.ask(Request(RequestKind.CONFIRM, "Island touch", _what(step), CAUTIONS))
     check_contact(place, net=step.clip.net, at=_work(fit, step.clip.at))
-    _control(place, step.clip, fit, height)
+    up = place.touch.hop if hop is None else hop
+    _control(place, step.clip, fit, height, up)
     found: list[Sighting] = []
     waiting = list(step.touches)
     while waiting:
@@ -71,15 +75,15 @@ def island_touch(
         if progress is not None:
             share = len(found) / (len(found) + len(waiting) + 1)
             progress.step(share, say("touching {net}", net=spot.net or "the copper outside"))
-        contact = _touch(place, _work(fit, spot.at), height, place.touch.proof_depth)
+        contact = _touch(place, _work(fit, spot.at), height, place.touch.proof_depth, up)
         if not contact:
-            contact = _touch(place, _work(fit, spot.again), height, place.touch.proof_depth)
+            contact = _touch(place, _work(fit, spot.again), height, place.touch.proof_depth, up)
         found.append(Sighting(step.clip.net, spot.net, contact))
         if on_sighting is not None:
             on_sighting(found[-1])
         if not waiting and onward is not None:
             waiting = list(onward(found))
-    _control(place, step.clip, fit, height)
+    _control(place, step.clip, fit, height, up)
     place.raise_to(place.clearance)
     clip_off(place)
     return tuple(found)
@@ -102,10 +106,12 @@ def _work(fit: Placing, at: tuple[float, float]) -> tuple[float, float]:
     return float(x), float(y)
 
 
-def _control(place: Workplace, clip: Spot, fit: Placing, height: Callable[[float, float], float]) -> None:
+def _control(
+    place: Workplace, clip: Spot, fit: Placing, height: Callable[[float, float], float], hop: float
+) -> None:
     """The clipped copper must show contact, there and then."""
     for at in (clip.at, clip.again):
-        if _touch(place, _work(fit, at), height, place.touch.deepest):
+        if _touch(place, _work(fit, at), height, place.touch.deepest, hop):
             return
     raise MachineError(
         "The copper that holds the clip shows no contact: the touches made prove nothing.",
@@ -115,13 +121,17 @@ def _control(place: Workplace, clip: Spot, fit: Placing, height: Callable[[float
 
 
 def _touch(
-    place: Workplace, at: tuple[float, float], height: Callable[[float, float], float], deepest: float
+    place: Workplace,
+    at: tuple[float, float],
+    height: Callable[[float, float], float],
+    deepest: float,
+    hop: float,
 ) -> bool:
     """Go down on one spot, at most ``deepest`` mm below the expected height: is there contact?"""
     top = height(*at)
-    go_above(place, *at, top + place.touch.hop)
+    go_above(place, *at, top + hop)
     result = place.controller.probe(top + place.touch.back_off, place.touch.fast)
     if not result.touched:
         result = place.controller.probe(top - deepest, place.touch.slow)
-    lift_free(place, top + place.touch.hop)
+    lift_free(place, top + hop)
     return result.touched

@@ -57,15 +57,14 @@ def touch_points(
     found: list[Touch] = []
     misses = 0
     highest = last = 0.0
+    hop = place.touch.hop if expected is None else place.touch.low
     for index, (x, y) in enumerate(wanted):
         if progress is not None:
             progress.step(
                 index / len(wanted), say("touch {index} of {count}", index=index + 1, count=len(wanted))
             )
         height = last if expected is None else expected(float(x), float(y))
-        touch = touch_at(
-            place, float(x), float(y), height=height, travel=max(highest, height) + place.touch.hop
-        )
+        touch = touch_at(place, float(x), float(y), height=height, travel=max(highest, height) + hop)
         if touch is None:
             misses += 1
             place.note(say("no contact at {x:.2f}, {y:.2f}", x=x, y=y))

@@ -23,6 +23,8 @@ class TouchSettings:
         Lift between the two, mm.
     hop : float
         Height above the highest touch so far for moving across, mm.
+    low : float
+        The same where the height of the copper was touched before, mm.
     deepest : float
         How far below the expected height a touch may go without contact, mm.
     search : float
@@ -35,6 +37,7 @@ class TouchSettings:
     slow: float = 15.0
     back_off: float = 0.3
     hop: float = 1.0
+    low: float = 1.0
     deepest: float = 0.8
     search: float = 6.0
     proof_depth: float = 0.08

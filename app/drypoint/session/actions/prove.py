@@ -109,6 +109,7 @@ def prove(
             step,
             fit,
             height,
+            hop=station.place.touch.low if isinstance(surface, Surface) else None,
             onward=partial(_onward, plan, step.clip, sightings),
             progress=part,
         )

@@ -34,4 +34,12 @@ ELECTRICAL = {
         40,
         "K",
     ),
+    "drop": Help(
+        "Share of its width that a trace may lose to the cut. One that loses more is listed with the current "
+        "it carried and carries, as an estimate by IPC-2221; 0 lists none.",
+        "Too much hides traces that get hot, too little lists every trace that is touched.",
+        0.1,
+        0.5,
+        "",
+    ),
 }

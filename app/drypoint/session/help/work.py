@@ -192,6 +192,15 @@ MACHINE = {
         1,
         10,
     ),
+    "hop": Help(
+        "Height above the highest touched copper at which the bit goes from one place to the next where "
+        "they lie near each other and no clamp is in the way. Only after the copper was touched; 0 goes up "
+        "all the way every time.",
+        "Lower than a burr or a chip that stands up, and the bit scratches it. The saved time is shown with "
+        "every program.",
+        0.3,
+        1.0,
+    ),
     "line_by_line": Help(
         "Each line is sent only once the controller has answered the one before.",
         "Slower on short moves, where the machine may stutter; safer where a cable loses lines.",

@@ -25,7 +25,9 @@ class Electrical(QObject):
         super().__init__(page)
         self._bridge, self._editing = bridge, editing
         rise = Plain("electrical", "rise", self.tr("Traces may warm by"), "K", 0, 1.0, 100.0, 5.0)
-        self._fields = PlainFields(page, self.tr("Voltage and current"), (rise,), bridge, editing)
+        lose = self.tr("Share of width a trace may lose")
+        drop = Plain("electrical", "drop", lose, "", 2, 0.0, 1.0, 0.05)
+        self._fields = PlainFields(page, self.tr("Voltage and current"), (rise, drop), bridge, editing)
         self.surroundings = Choice(self.tr("Copper in use"), 150)
         for kind, text in (
             (Surroundings.BARE, self.tr("bare")),

@@ -65,6 +65,7 @@ class MachineSheet(QObject):
                     least=0.5,
                     most=30.0,
                 ),
+                Plain("machine", "hop", self.tr("Height of hops to the next place"), "mm", 2, 0.0, 10.0),
                 Plain("machine", "spindle_delay", self.tr("Spindle comes up to speed in"), "s", 1, 0.0, 60.0),
             ),
             self._bridge,

@@ -290,9 +290,11 @@ class Running(QObject):
             strip.show_run(title, "" if item is None else item.program.bit.name, 0.0, "")
 
     def _expected(self, program: Program) -> str:
-        """What the time is, and whether the cable is slower than the machine."""
+        """What the time is, whether the cable is slower than the machine, and what hops save."""
         if run_seconds(program) > program.seconds * CABLE:
             return self.tr("expected; the cable is the limit: so many short lines take longer than the moves")
+        if program.saved >= 1.0:
+            return self.tr("expected; low hops save {time}").format(time=clock(program.saved))
         return self.tr("expected")
 
     def _say_notes(self, broken: bool, connected: bool) -> None:
