@@ -3197,6 +3197,11 @@
         <translation>Formen der Beschriftung</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>Share of its width that a trace may lose to the cut. One that loses more is listed with the current it carried and carries, as an estimate by IPC-2221; 0 lists none.</source>
+        <translation>Anteil seiner Breite, den ein Leiterzug durch das Fräsen verlieren darf. Verliert er mehr, steht er in der Liste mit dem Strom, den er vorher trug und nachher trägt, als Schätzung nach IPC-2221; 0 listet keinen.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/holes.py"/>
         <source>Share of the drill's feed and peck that is used in such pads. 1 is as usual.</source>
         <translation>Anteil von Vorschub und Hub des Bohrers, der an solchen Lötflächen gilt. 1 ist wie sonst.</translation>
@@ -4591,6 +4596,11 @@
         <translation>Die Formen lassen sich nicht vereinigen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/cuts/weakened.py"/>
+        <source>The share of its width that a trace may lose lies between 0 and 1.</source>
+        <translation>Der Anteil seiner Breite, den ein Leiterzug verlieren darf, liegt zwischen 0 und 1.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>The size class of the machine: travel, speeds, what it has. All of it can be corrected below.</source>
         <translation>Die Größenklasse der Maschine: Verfahrweg, Geschwindigkeiten, was sie hat. Alles lässt sich unten korrigieren.</translation>
@@ -5268,6 +5278,11 @@
         <translation>Zu viel verkohlt; zu wenig hinterlässt keine Marke.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/electrical.py"/>
+        <source>Too much hides traces that get hot, too little lists every trace that is touched.</source>
+        <translation>Zu viel verschweigt Leiterzüge, die heiß werden; zu wenig listet jeden, der nur berührt wird.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/holes.py"/>
         <source>Too much makes holes that leads do not pass or that wobble; too little bores many small holes.</source>
         <translation>Zu viel macht Löcher, durch die Drähte nicht gehen oder in denen sie wackeln; zu wenig fräst viele kleine Löcher aus.</translation>
@@ -5430,8 +5445,8 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/export.py"/>
-        <source>Traces thinned below the least width</source>
-        <translation>Leiterbahnen, dünner als die kleinste Breite</translation>
+        <source>Traces that are thinned</source>
+        <translation>Geschwächte Leiterzüge</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/preset.py"/>
@@ -6660,6 +6675,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/thinned.py"/>
+        <location filename="../../app/drypoint/cuts/weakened.py"/>
         <source>thinned traces</source>
         <translation>verdünnte Leiterbahnen</translation>
     </message>
@@ -7153,6 +7169,11 @@
         <translation>{name} ist hier etwa {wide:.2f} mm breit: {current:.2f} A</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/cuts/weakened.py"/>
+        <source>{name} narrows from {before:.2f} to {after:.2f} mm: {carried:.2f} A before, {carries:.2f} A after</source>
+        <translation>{name} wird von {before:.2f} auf {after:.2f} mm schmaler: vorher {carried:.2f} A, nachher {carries:.2f} A</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/gcode/expressions.py"/>
         <source>{name} needs a value in brackets.</source>
         <translation>{name} braucht einen Wert in Klammern.</translation>
@@ -7285,6 +7306,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/thinned.py"/>
+        <location filename="../../app/drypoint/cuts/weakened.py"/>
         <source>{text} for {rise:.0f} K (estimate)</source>
         <translation>{text} bei {rise:.0f} K (Schätzung)</translation>
     </message>
@@ -10145,6 +10167,11 @@
         <location filename="../../app/drypoint/ui/design_side/pages.py"/>
         <source>Share of feed in small pads</source>
         <translation>Anteil des Vorschubs in kleinen Pads</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
+        <source>Share of width a trace may lose</source>
+        <translation>Zulässiger Anteil verlorener Breite</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>

@@ -63,7 +63,9 @@ def weakened(
         If ``drop`` is no share.
     """
     if not 0.0 <= drop <= 1.0:
-        raise InputError("The share of its width that a trace may lose lies between 0 and 1.", "drop")
+        raise InputError(
+            "The share of its width that a trace may lose lies between 0 and 1.", "thinned traces"
+        )
     if drop == 0.0:
         return ()
     parts = copper_parts(nets, simplify=0.0)
@@ -71,7 +73,7 @@ def weakened(
     width = np.broadcast_to(np.asarray(top_width, dtype=np.float64), (len(paths),))
     bites = _bites(parts, paths, width / 2.0)
     told = progress or Progress()
-    told.step(0.5, "weakened traces")
+    told.step(0.5, "thinned traces")
     across = _widths(parts, paths, width / 2.0, bites, drop)
     found = []
     for part, before, after, at in _stretches(across, drop):

@@ -17,14 +17,13 @@ from drypoint.passes.model import Pass
 from drypoint.program.limits import Clamp, extent, require_limits
 from drypoint.program.model import Program
 from drypoint.program.place import place, place_cuts
-from drypoint.program.settings import Motion, ProgramSettings
+from drypoint.program.settings import HeightLike, Motion, ProgramSettings
 from drypoint.progress import Progress
 from drypoint.session.derive import Derived
 from drypoint.session.plans import CarriedSurface
 from drypoint.session.program_cuts import ready_programs
 from drypoint.session.settings import MachineSettings, Settings
 from drypoint.session.snapshot import Snapshot
-from drypoint.surface.model import Surface
 from drypoint.wording import say
 
 
@@ -156,7 +155,7 @@ MOST_TURN = math.radians(5.0)
 """Turned farther than this since it was touched, the board's height is not known well enough to stay low."""
 
 
-def hole_settings(settings: Settings, surface: Surface | CarriedSurface | None) -> ProgramSettings:
+def hole_settings(settings: Settings, surface: HeightLike | None) -> ProgramSettings:
     """What programs of marks, holes and the outline have in common: play is taken up one way."""
     shared = replace(program_settings(settings, preset_of(settings)), take_up=take_up(settings))
     turned = isinstance(surface, CarriedSurface) and surface.turn > MOST_TURN

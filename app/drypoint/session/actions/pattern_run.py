@@ -139,7 +139,9 @@ def pattern_program(
 ) -> Program:
     """The program of a pattern; without a surface the copper counts as flat at z = 0."""
     # play of x and y is taken up one way, or the ridges would be as wide as it makes them
-    (program,) = place_cuts(pattern.cuts, derived.fit(snap), surface, hole_settings(snap.settings), first=5)
+    (program,) = place_cuts(
+        pattern.cuts, derived.fit(snap), surface, hole_settings(snap.settings, surface), first=5
+    )
     return replace(program, name=NAME, title=say("Test pattern"))
 
 
