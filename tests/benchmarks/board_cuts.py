@@ -5,10 +5,14 @@ checkout. The bits: ``fit`` cuts 0.98 of the smallest gap, ``bite`` 1.3 of it an
 must, ``wide`` 1.5 and may bite half of that. ``of_the_design`` counts shorts that hold nets which
 touch in the design. ``listed``: every place called impossible lies in a short, and every short
 between places called so.
+
+All boards take hours: ``--into FILE`` adds every row to a file as soon as it is known, and leaves out
+what stands there already; names of boards after it choose some. ``--tiles 20`` checks with one size of
+tiles only.
 """
 
+import argparse
 import os
-import sys
 import time
 from pathlib import Path
 
@@ -34,29 +38,58 @@ def groups(pairs):
     return {frozenset(group) for group in found}
 
 
+class Rows:
+    """Rows printed, and kept in a file if one is given."""
+
+    def __init__(self, path: Path | None) -> None:
+        self._path = path
+        done = path.read_text().splitlines() if path is not None and path.exists() else []
+        self._done = {tuple(row.split()[:3]) for row in done}
+
+    def has(self, *start: str) -> bool:
+        """Whether a row that starts like this is known."""
+        return any(row[: len(start)] == start for row in self._done)
+
+    def add(self, *words: object) -> None:
+        """One row more."""
+        row = " ".join(str(word) for word in words)
+        print(row, flush=True)
+        if self._path is not None:
+            with self._path.open("a") as file:
+                file.write(row + "\n")
+
+
 def main() -> None:
     """One row per board, side and bit."""
+    given = argparse.ArgumentParser(description=__doc__)
+    given.add_argument("boards", nargs="*")
+    given.add_argument("--into", type=Path)
+    given.add_argument("--tiles", type=float, nargs="+", default=TILES)
+    asked = given.parse_args()
     beside = Path(__file__).resolve().parents[3] / "shared" / "boards"
     folder = Path(os.environ.get("DRYPOINT_CORPUS", beside))
-    chosen = sys.argv[1:] or sorted(path.name for path in folder.iterdir())
+    chosen = asked.boards or sorted(path.name for path in folder.iterdir())
+    table = Rows(asked.into)
     print(
-        "board side nets gap_mm bit width_mm shorts of_the_design opens lost impossible listed "
+        "board side bit nets gap_mm width_mm shorts of_the_design opens lost impossible listed "
         "over_theory_um tiles_agree s"
     )
     for name in chosen:
         for side in Side:
+            if table.has(name, side.value, "wide") or table.has(name, side.value, "-"):
+                continue
             try:
                 nets = dict(load_board([folder / name], side=side).nets)
             except DrypointError as error:
-                print(name, side.value, "not read:", error.what, flush=True)
+                table.add(name, side.value, "-", "not read:", error.what)
                 continue
             if len(nets) < 2:
-                print(name, side.value, "no nets", flush=True)
+                table.add(name, side.value, "-", "no nets")
                 continue
-            rows(name, side, nets)
+            rows(table, name, side.value, nets, asked.tiles)
 
 
-def rows(name, side, nets) -> None:
+def rows(table, name, side, nets, tiles) -> None:
     """The rows of one board."""
     parts = copper_parts(nets)
     pairs = foreign_pairs(parts, 1.0)
@@ -68,9 +101,11 @@ def rows(name, side, nets) -> None:
         ("bite", 1.3 * gap, gap / 5),
         ("wide", 1.5 * gap, gap / 8),
     ):
+        if table.has(name, side, word):
+            continue
         start = time.perf_counter()
         plan = plan_grooves(nets, width, bite=bite)
-        checks = [check(nets, plan.lines, width, tile=tile) for tile in TILES]
+        checks = [check(nets, plan.lines, width, tile=tile) for tile in tiles]
         seconds = time.perf_counter() - start
         shorts = [frozenset(flaw.nets) for flaw in checks[0].shorts]
         named = [frozenset(place.nets) for place in plan.impossible]
@@ -82,11 +117,10 @@ def rows(name, side, nets) -> None:
         bites = [place.bite for place in plan.narrow if frozenset(place.nets) not in touching]
         over = 1e3 * (max(bites, default=0.0) - max(0.0, (width - gap) / 2))
         design = sum(bool(any(pair <= short for pair in touching)) for short in shorts)
-        print(
-            f"{name} {side.value} {len(nets)} {gap:.3f} {word} {width:.3f} {len(shorts)} {design} "
-            f"{len(checks[0].opens)} {len(checks[0].lost)} {len(plan.impossible)} {listed} "
-            f"{over:.1f} {agree} {seconds:.1f}",
-            flush=True,
+        table.add(
+            *(name, side, word, len(nets), f"{gap:.3f}", f"{width:.3f}", len(shorts), design),
+            *(len(checks[0].opens), len(checks[0].lost), len(plan.impossible), listed),
+            *(f"{over:.1f}", agree, f"{seconds:.1f}"),
         )
 
 
