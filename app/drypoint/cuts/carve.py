@@ -16,7 +16,7 @@ import shapely
 from numpy.typing import NDArray
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components
-from shapely import Geometry, LineString, Point
+from shapely import Geometry
 
 from drypoint.cuts.offsets import QUAD_SEGS
 from drypoint.cuts.parts import Parts, Shapes, explode
@@ -61,15 +61,19 @@ class Sweep:
 
 def make_sweep(lines: list[Points], width: NDArray[np.float64]) -> Sweep:
     """Paths (N, 2) cut with ``width`` (N,) mm. A single point sweeps a disc; width 0 sweeps nothing."""
-    pieces: list[Geometry] = []
-    radius: list[float] = []
-    for line, wide in zip(lines, width, strict=True):
-        if wide > 0.0 and len(line):
-            pieces.append(Point(line[0]) if len(line) == 1 else LineString(line))
-            radius.append(wide / 2.0)
-    shapes = np.empty(len(pieces), dtype=object)
-    shapes[:] = pieces
-    return Sweep(shapes, np.array(radius, dtype=np.float64), shapely.STRtree(shapes))
+    size = np.array([len(line) for line in lines], dtype=np.intp)
+    cut = (width > 0.0) & (size > 0)
+    points = np.concatenate(
+        [line for line, kept in zip(lines, cut, strict=True) if kept] or [np.empty((0, 2))]
+    )
+    size, radius = size[cut], width[cut] / 2.0
+    shapes = np.empty(len(size), dtype=object)
+    several, of = size > 1, np.repeat(np.arange(len(size)), size)
+    shapes[~several] = shapely.points(points[~several[of]])
+    if several.any():
+        row = np.cumsum(several) - 1
+        shapes[several] = shapely.linestrings(points[several[of]], indices=row[of][several[of]])
+    return Sweep(shapes, radius, shapely.STRtree(shapes))
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -85,11 +89,6 @@ class Fragments:
     edge: NDArray[np.float64]
     at: NDArray[np.float64]
     count: int
-
-    @property
-    def thickness(self) -> NDArray[np.float64]:
-        """About the width of each fragment, mm: twice its area over its boundary."""
-        return np.asarray(2.0 * self.area / np.maximum(self.edge, 1e-9))
 
 
 def tiles(bounds: tuple[float, float, float, float], size: float) -> Iterator[tuple[int, int, Geometry]]:
@@ -197,7 +196,7 @@ def _carve_tile(
     parts: Parts, tree: shapely.STRtree, sweep: Sweep, box: Geometry, left: Geometry
 ) -> tuple[Shapes, tuple[NDArray[np.intp], NDArray[np.intp], NDArray[np.float64]]]:
     """The pieces left in one tile, and the fragments in them (see `_meet`)."""
-    pieces = standing(left, sweep.area(box))
+    pieces = standing(left, sweep.area(left))
     near = np.sort(tree.query(box, predicate="intersects"))
     if len(pieces) == 0 or len(near) == 0:
         none = np.empty(0, np.intp)

@@ -12,7 +12,7 @@ import numpy as np
 import shapely
 
 from drypoint.cuts.carve import Sweep, make_sweep, standing
-from drypoint.cuts.islands import SHAVING
+from drypoint.cuts.enclosed import SHAVING
 from drypoint.cuts.model import Narrow
 from drypoint.cuts.parts import Parts, Shapes
 from drypoint.geometry.points import Points

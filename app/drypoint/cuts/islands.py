@@ -7,6 +7,7 @@ through; copper lost is judged with its width at the top.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 import numpy as np
 import shapely
@@ -14,6 +15,7 @@ from numpy.typing import ArrayLike, NDArray
 from shapely import Geometry
 
 from drypoint.cuts.carve import Fragments, Sweep, carve, make_sweep
+from drypoint.cuts.enclosed import enclosed_parts, real_pieces
 from drypoint.cuts.model import Flaw, IslandCheck
 from drypoint.cuts.parts import Parts, Shapes, copper_parts, explode
 from drypoint.errors import InputError
@@ -21,10 +23,6 @@ from drypoint.geometry.points import Points, as_points
 from drypoint.progress import Progress
 from drypoint.wording import say
 
-SHAVING = 0.01
-"""mm. Copper thinner than this is a shaving, not a piece of a net."""
-CRUMB = 2.5e-3
-"""mm², a square of 0.05 mm. What is cut off a part and smaller than this holds no lead and no trace."""
 BRIDGE_STEP = 0.05
 """mm between the places from which a bridge is looked for."""
 MOST_WAYS = 2000
@@ -71,17 +69,31 @@ def check(
     if len(parts.shapes) == 0:
         return IslandCheck(0, 0, (), (), ())
     area = outline if outline is not None else _extent(parts, paths, float(top.max(initial=0.0)))
-    inner = progress or Progress()
     sweep = make_sweep(paths, under)
     same = np.array_equal(under, top)
-    apart = carve(parts, sweep, area, tile=tile, progress=inner.part(0.0, 1.0 if same else 0.5))
+    bites = sweep if same else make_sweep(paths, top)
+    inner = progress or Progress()
+    known = enclosed_parts(parts, sweep, bites, area, inner.part(0.0, 0.3))
+    count, owners = int(known.alone.sum()), len(np.unique(parts.owner))
+    if known.rest is None:
+        return IslandCheck(owners, count, (), (), ())
+    left = Parts(parts.names, parts.shapes[~known.alone], parts.owner[~known.alone])
+    found = _carved(left, sweep, bites, known.rest, tile, inner.part(0.3, 1.0))
+    return replace(found, nets=owners, pieces=count + found.pieces)
+
+
+def _carved(
+    parts: Parts, sweep: Sweep, bites: Sweep, area: Geometry, tile: float, progress: Progress
+) -> IslandCheck:
+    """The check of parts that hang together with nothing outside ``area``, by carving it."""
+    same = bites is sweep
+    apart = carve(parts, sweep, area, tile=tile, progress=progress.part(0.0, 1.0 if same else 0.5))
     kept = apart
     if not same:
-        kept = carve(parts, make_sweep(paths, top), area, tile=tile, progress=inner.part(0.5, 1.0))
+        kept = carve(parts, bites, area, tile=tile, progress=progress.part(0.5, 1.0))
     shorts = _shorts(parts, apart, sweep)
     opens, lost = _losses(parts, kept, area)
-    real = _real(apart)
-    pieces = len(np.unique(apart.piece[real]))
+    pieces = len(np.unique(apart.piece[_real(apart)]))
     return IslandCheck(len(np.unique(parts.owner)), pieces, shorts, opens, lost)
 
 
@@ -104,21 +116,19 @@ def _widths(width: ArrayLike, count: int) -> NDArray[np.float64]:
 def _extent(parts: Parts, paths: list[Points], width: float) -> Geometry:
     bounds = np.asarray(shapely.total_bounds(parts.shapes), dtype=np.float64)
     low, high = bounds[:2], bounds[2:]
-    for path in paths:
-        if len(path):
-            low, high = np.minimum(low, path.min(axis=0)), np.maximum(high, path.max(axis=0))
+    every = np.concatenate([path for path in paths if len(path)] or [bounds.reshape(2, 2)])
+    low, high = np.minimum(low, every.min(axis=0)), np.maximum(high, every.max(axis=0))
     by = width + MARGIN
     extent: Geometry = shapely.box(low[0] - by, low[1] - by, high[0] + by, high[1] + by)
     return extent
 
 
 def _real(fragments: Fragments) -> NDArray[np.bool_]:
-    """Fragments that count as copper of a net: all but shavings, and crumbs of a larger part."""
+    """Fragments that count as copper of a net."""
     count = int(fragments.part.max(initial=-1)) + 1
     largest = np.zeros(count)
     np.maximum.at(largest, fragments.part, fragments.area)
-    crumb = (fragments.area < CRUMB) & (fragments.area < largest[fragments.part])
-    return np.asarray((fragments.thickness > SHAVING) & ~crumb)
+    return real_pieces(fragments.area, fragments.edge, largest[fragments.part])
 
 
 def _shorts(parts: Parts, fragments: Fragments, sweep: Sweep) -> tuple[Flaw, ...]:
