@@ -1678,6 +1678,11 @@
         <translation>Nuten einer anderen Platine lassen Netze verbunden; ein Umriss ohne Stege lässt die Platine los; was ausgelassen wird, fehlt, wenn es hier nicht geplant ist.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>Grooves of the second side</source>
+        <translation>Nuten der zweiten Seite</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/program/place.py"/>
         <source>Grooves, pass {number}</source>
         <translation>Nuten, Durchgang {number}</translation>
@@ -4524,6 +4529,11 @@
         <translation>Das Programm eines früheren Laufs lässt sich nicht lesen ({error}).</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/sheet_sides.py"/>
+        <source>The programs of the second side are placed for the board turned left over right into the same corner; hands turn it to about a millimetre. Find it by its holes, touch its copper and export again before it is milled.</source>
+        <translation>Die Programme der zweiten Seite sind für die Platine platziert, wie sie links über rechts in dieselbe Ecke gewendet liegt; Hände wenden sie auf etwa einen Millimeter. Vor dem Fräsen an ihren Löchern finden, das Kupfer antasten und neu ausgeben.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/netlist.py"/>
         <source>The record has no place (X and Y).</source>
         <translation>Der Eintrag hat keinen Ort (X und Y).</translation>
@@ -5482,6 +5492,11 @@
         <translation>Zuerst die Platine wenden.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/sheet_sides.py"/>
+        <source>Turn the board over, {side} up; find it by its holes</source>
+        <translation>Platine wenden, {side} oben; an ihren Löchern finden</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Turns of the spindle in a minute.</source>
         <translation>Umdrehungen der Spindel in einer Minute.</translation>
@@ -5920,7 +5935,6 @@
         <translation>gefräste Löcher</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/session/marks.py"/>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
@@ -6693,7 +6707,6 @@
         <translation>Werkzeugdurchmesser ergeben nur in {other} Sinn: so gelesen</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/session/marks.py"/>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
@@ -7280,6 +7293,11 @@
         <translation>{share:.1f} % bisher durch</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/sheet_sides.py"/>
+        <source>{side} and then {other}</source>
+        <translation>{side} und dann {other}</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/bits/drill_sizes.py"/>
         <source>{size:.4g} mm ({inch:.4f} in)</source>
         <translation>{size:.4g} mm ({inch:.4f} in)</translation>
@@ -7329,6 +7347,11 @@
         <location filename="../../app/drypoint/machine/procedures/running.py"/>
         <source>{title}, resumed</source>
         <translation>{title}, fortgesetzt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/sides.py"/>
+        <source>{title}, {side} up</source>
+        <translation>{title}, {side} oben</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/ground.py"/>

@@ -14,7 +14,7 @@ from drypoint.board.groups import boards_in
 from drypoint.board.model import Side
 from drypoint.errors import InputError, PlanError
 from drypoint.session.commands import prepare, rehearse_job, show_job
-from drypoint.session.export import programs
+from drypoint.session.programs import programs
 from drypoint.session.session import Session
 from drypoint.session.settings import (
     CopyPlace,

@@ -12,7 +12,7 @@ from drypoint.errors import InputError, PlanError
 from drypoint.program.check import check_lines
 from drypoint.session.commands import prepare, show_job
 from drypoint.session.derive import Derived
-from drypoint.session.export import programs
+from drypoint.session.programs import programs
 from drypoint.session.session import Session
 from drypoint.session.settings import CopySettings, FileUse, ImportedSettings, ProgramUse, ToolChoice
 from drypoint.session.work import WorkKind, later_work

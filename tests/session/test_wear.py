@@ -17,7 +17,8 @@ from drypoint.session.actions import run
 from drypoint.session.actions.dust import dust_lies, remove_dust
 from drypoint.session.actions.measure import find_corner, put_in, zero_height
 from drypoint.session.commands import worn
-from drypoint.session.export import programs, sheet_facts, worn_bits
+from drypoint.session.export import sheet_facts, worn_bits
+from drypoint.session.programs import programs
 from drypoint.session.report import report
 from drypoint.session.session import Session
 from drypoint.session.station import Station, connect, make_bench

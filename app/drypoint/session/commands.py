@@ -24,6 +24,8 @@ from drypoint.session.program_bits import choose_bits
 from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.session import Session
 from drypoint.session.settings import CopyPlace
+from drypoint.session.sheet_sides import expected_only
+from drypoint.session.sides import side_of
 from drypoint.session.wear_book import WearBook
 from drypoint.session.work import SPARE, fitting_preset, require_room
 from drypoint.wording import say
@@ -211,7 +213,9 @@ def export_job(
     session = Session.open(job)
     try:
         written = export(session, folder, progress, wear=wear)
-        notes = legend_notes(session.derived, session.snapshot)
+        snap = session.snapshot
+        names = [Path(one.path).stem for one in written]
+        notes = (*expected_only(snap, names), *legend_notes(session.derived, snap))
     finally:
         session.close()
     return {
@@ -219,6 +223,7 @@ def export_job(
             {
                 "path": one.path,
                 "bit": one.bit,
+                "side": (side_of(Path(one.path).stem) or snap.face(1)).value,
                 "pass": one.pass_number,
                 "lines": one.lines,
                 "seconds": round(one.seconds, 1),

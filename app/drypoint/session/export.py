@@ -12,34 +12,27 @@ from drypoint.board.model import Board
 from drypoint.errors import PlanError, StoreError
 from drypoint.geometry.rigid import Rigid
 from drypoint.job.store import Record
-from drypoint.passes.depth import uniform_pass
 from drypoint.program.check import check_lines
 from drypoint.program.export import file_name, file_text
 from drypoint.program.laser import LaserProgram
 from drypoint.program.model import Program
-from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
+from drypoint.session.derive import Derived
 from drypoint.session.facts import sentence
 from drypoint.session.laser_safety import cautions
+from drypoint.session.legend import legend_up
 from drypoint.session.legend_export import exported_legend, legend_notes, legend_text
 from drypoint.session.pictures import board_picture, cuts_picture, reach_picture, surface_picture
-from drypoint.session.plans import CarriedSurface, CutPlan, Placing
+from drypoint.session.plans import CutPlan, Placing
+from drypoint.session.programs import as_turned, programs
 from drypoint.session.session import Session
 from drypoint.session.sheet import SheetFacts, WorkStep, clock, setup_sheet
+from drypoint.session.sheet_sides import expected_only, sides_milled, the_turn, with_turn
+from drypoint.session.sides import of_second_side
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.svg import Speak
-from drypoint.session.work import (
-    WorkItem,
-    WorkKind,
-    later_work,
-    marks_work,
-    pass_work,
-    preset_of,
-    program_settings,
-    require_reach,
-    run_seconds,
-)
+from drypoint.session.work import require_reach, run_seconds, waits_for_other_side
 from drypoint.wording import say, strung
 
 
@@ -53,29 +46,6 @@ class Written:
     lines: int
     seconds: float
     """Expected, s."""
-
-
-def programs(session: Session, progress: Progress | None = None) -> tuple[Program, ...]:
-    """All programs of a job in order; grooves at the nominal depth while the copper is not touched."""
-    snap = session.snapshot
-    derived = session.derived
-    items: list[WorkItem] = list(marks_work(derived, snap))
-    shared = program_settings(snap.settings, preset_of(snap.settings))
-    surface = derived.surface(snap, progress)
-    if isinstance(surface, CarriedSurface) and snap.records["pass"]:
-        pass  # moved after the grooves were cut: only holes and outline are left
-    elif surface is not None:
-        following = pass_work(derived, snap, progress)
-        if following is not None:
-            items.append(following)
-    else:
-        flat = uniform_pass(
-            derived.cuts(snap).grooves.lines, snap.settings.bits.vbit, snap.settings.cuts.depth
-        )
-        (program,) = place([flat], derived.fit(snap), None, settings=shared, first=11)
-        items.append(WorkItem(WorkKind.GROOVES, program, done=False, work=flat))
-    items += later_work(derived, snap)
-    return tuple(item.program for item in items)
 
 
 def export(
@@ -146,9 +116,12 @@ def with_legend(sheet: SheetFacts, legend: LaserProgram | None, session: Session
     if legend is None:
         return replace(sheet, findings=(*sheet.findings, *notes))
     step = WorkStep(legend.title, say("laser head"), "–", "–", clock(legend.seconds), legend.name)
+    snap = session.snapshot
+    turned = legend_up(session.derived, snap) or any(of_second_side(one.note) for one in sheet.work)
+    turn = () if turned else (the_turn(snap.face().other),)
     return replace(
         sheet,
-        work=(*sheet.work, step),
+        work=(*sheet.work, *turn, step),
         findings=(*sheet.findings, *notes),
         light=cautions(session.settings.laser),
     )
@@ -158,15 +131,14 @@ def write_pictures(session: Session, folder: Path, speak: Speak = str) -> tuple[
     """Write what there is to see; (words, SVG) of each."""
     snap = session.snapshot
     derived = session.derived
-    board, layout, cuts = derived.board(snap), derived.layout(snap), derived.cuts(snap)
+    board, layout = derived.board(snap), derived.layout(snap)
     found = [
         ("board.svg", say("The board on its blank"), board_picture(board, layout, speak)),
-        (
-            "grooves.svg",
-            say("Grooves"),
-            cuts_picture(board, layout, cuts.grooves.lines, cuts.width, cuts.marks, speak),
-        ),
+        ("grooves.svg", say("Grooves"), _grooves_picture(derived, snap, speak)),
     ]
+    if waits_for_other_side(snap):
+        picture = _grooves_picture(derived, as_turned(snap), speak)
+        found.append(("grooves-second-side.svg", say("Grooves of the second side"), picture))
     surface = derived.surface(snap)
     touched = derived.touches(snap)
     if surface is not None and touched is not None:
@@ -184,6 +156,11 @@ def write_pictures(session: Session, folder: Path, speak: Speak = str) -> tuple[
     return tuple((words, picture) for _, words, picture in found)
 
 
+def _grooves_picture(derived: Derived, snap: Snapshot, speak: Speak) -> str:
+    board, layout, cuts = derived.board(snap), derived.layout(snap), derived.cuts(snap)
+    return cuts_picture(board, layout, cuts.grooves.lines, cuts.width, cuts.marks, speak)
+
+
 def sheet_facts(
     session: Session, made: Sequence[Program], pictures: tuple[tuple[str, str], ...], wear: Wear | None = None
 ) -> SheetFacts:
@@ -192,7 +169,7 @@ def sheet_facts(
     derived = session.derived
     board, layout, cuts = derived.board(snap), derived.layout(snap), derived.cuts(snap)
     settings = snap.settings
-    work = tuple(_step(program) for program in made)
+    work = with_turn(snap, [one.name for one in made], [_step(one) for one in made])
     total = sum(map(run_seconds, made))
     x, y = (layout.place.offset[0], layout.place.offset[1])
     clamps = strung(
@@ -217,7 +194,7 @@ def sheet_facts(
                 name=board.name,
                 width=board.width,
                 height=board.height,
-                value=say("bottom") if board.side.value == "bottom" else say("top"),
+                value=sides_milled(snap),
             ),
         ),
         (
@@ -271,7 +248,11 @@ def sheet_facts(
         passes=_pass_rows(session),
         reference=_reference_rows(snap.records["reference"], snap.setup, _fit_if_known(session)),
         proof=_proof_rows(cuts),
-        findings=(*worn_bits(made, wear), *_findings(board, cuts, layout.warnings)),
+        findings=(
+            *expected_only(snap, [one.name for one in made]),
+            *worn_bits(made, wear),
+            *_findings(board, cuts, layout.warnings),
+        ),
         pictures=pictures,
     )
 

@@ -25,10 +25,14 @@ from drypoint.session.laser_safety import require_material
 from drypoint.session.marks import legend_face, side_words
 from drypoint.session.plans import Placing
 from drypoint.session.settings import LaserSection, MarkingMaterial, Settings
+from drypoint.session.sides import prefix
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.two_sides import fit_of_touched
 from drypoint.session.work import preset_of
 from drypoint.wording import say
+
+NAME = "41-legend"
+"""Of the program."""
 
 
 def laser_settings(settings: Settings, scale: float | None = None) -> LaserSettings:
@@ -148,9 +152,12 @@ def legend_program(
     preset = preset_of(snap.settings)
     motion = Motion(preset.max_rate, preset.acceleration, preset.junction_deviation)
     title = say("Legend on {material}", material=material)
+    name = f"{prefix(snap, legend_face(derived.board(snap)))}{NAME}"
     if marks.pulses:
-        return pulse_program(marks.rows, placed, driven, title=title, motion=motion, progress=progress)
-    return line_program(marks.rows, placed, driven, title=title, progress=progress)
+        return pulse_program(
+            marks.rows, placed, driven, name=name, title=title, motion=motion, progress=progress
+        )
+    return line_program(marks.rows, placed, driven, name=name, title=title, progress=progress)
 
 
 def burn_grid_program(

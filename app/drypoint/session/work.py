@@ -20,9 +20,10 @@ from drypoint.program.place import place, place_cuts
 from drypoint.program.settings import HeightLike, Motion, ProgramSettings
 from drypoint.progress import Progress
 from drypoint.session.derive import Derived
-from drypoint.session.plans import CarriedSurface
+from drypoint.session.plans import CarriedSurface, Placing
 from drypoint.session.program_cuts import ready_programs
 from drypoint.session.settings import MachineSettings, Settings
+from drypoint.session.sides import sided, what_is_cut
 from drypoint.session.snapshot import Snapshot
 from drypoint.wording import say
 
@@ -188,7 +189,8 @@ def marks_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
     cuts, surface = derived.cuts(snap), derived.surface(snap)
     shared = hole_settings(snap.settings, surface)
     programs = place_cuts(cuts.marks, derived.fit(snap), surface, shared, first=1)
-    return tuple(WorkItem(WorkKind.MARKS, one, is_done(snap, one.name)) for one in programs)
+    named = [sided(snap, one) for one in programs]
+    return tuple(WorkItem(WorkKind.MARKS, one, is_done(snap, one.name)) for one in named)
 
 
 def pass_work(derived: Derived, snap: Snapshot, progress: Progress | None = None) -> WorkItem | None:
@@ -206,7 +208,7 @@ def pass_work(derived: Derived, snap: Snapshot, progress: Progress | None = None
         first=10 + plan.next.number,
         progress=progress,
     )
-    return WorkItem(WorkKind.GROOVES, program, done=False, work=plan.next)
+    return WorkItem(WorkKind.GROOVES, sided(snap, program), done=False, work=plan.next)
 
 
 def waits_for_other_side(snap: Snapshot) -> bool:
@@ -214,9 +216,14 @@ def waits_for_other_side(snap: Snapshot) -> bool:
     return snap.settings.board.both and snap.face() is snap.face(1)
 
 
-def later_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
-    """Holes bit by bit and slots, ready-made programs, the outline; of those, what cuts out comes last."""
-    cuts, fit, surface = derived.cuts(snap), derived.fit(snap), derived.surface(snap)
+def later_work(derived: Derived, snap: Snapshot, placing: Placing | None = None) -> tuple[WorkItem, ...]:
+    """Holes bit by bit and slots, ready-made programs, the outline; of those, what cuts out comes last.
+
+    ``placing`` is board frame to work coordinates where the board is expected, its height not known; by
+    the present fit if not given.
+    """
+    cuts = derived.cuts(snap)
+    fit, surface = (derived.fit(snap), derived.surface(snap)) if placing is None else (placing, None)
     shared = hole_settings(snap.settings, surface)
     wanted = (*cuts.holes, *cuts.outline)
     items: list[WorkItem] = []
@@ -228,11 +235,11 @@ def later_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
         done = is_done(snap, program.name, through=True)
         if outline and waits_for_other_side(snap):
             continue
-        (last if outline else items).append(WorkItem(kind, program, done))
+        (last if outline else items).append(WorkItem(kind, sided(snap, program), done))
     chosen, copies = snap.settings.imported, derived.copy_moves(snap)
     for program in ready_programs(derived.ready(snap), copies, fit, surface, shared, chosen, first=61):
-        milled = isinstance(program.bit, EndMill) and not cuts.outline
-        (last if milled else items).append(WorkItem(WorkKind.READY, program, is_done(snap, program.name)))
+        milled, named = isinstance(program.bit, EndMill) and not cuts.outline, sided(snap, program)
+        (last if milled else items).append(WorkItem(WorkKind.READY, named, is_done(snap, named.name)))
     return (*items, *last)
 
 
@@ -249,11 +256,12 @@ def all_work(derived: Derived, snap: Snapshot, progress: Progress | None = None)
 def is_done(snap: Snapshot, name: str, *, through: bool = False) -> bool:
     """Whether a program of this name was run to its end on the side being milled.
 
-    ``through`` cuts count whichever side they were made from.
+    ``through`` cuts count whichever side they were made from, and in whatever order of bits.
     """
+    if through:
+        return any(what_is_cut(one.data["program"]) == what_is_cut(name) for one in snap.records["done"])
     return any(
-        record.data["program"] == name
-        and (through or snap.face(record.data.get("setup", 1)) is snap.settings.board.side)
+        record.data["program"] == name and snap.face(record.data.get("setup", 1)) is snap.settings.board.side
         for record in snap.records["done"]
     )
 

@@ -25,7 +25,8 @@ from drypoint.errors import DrypointError, StoreError
 from drypoint.job.journal import runs
 from drypoint.progress import Progress
 from drypoint.session.doubts import suspects
-from drypoint.session.export import export, programs, sheet_facts, touched_rows, write_pictures
+from drypoint.session.export import export, sheet_facts, touched_rows, write_pictures
+from drypoint.session.programs import programs
 from drypoint.session.session import Session
 from drypoint.session.sheet import SheetFacts, setup_sheet
 from drypoint.ui.bridge import Bridge
