@@ -882,6 +882,13 @@
         <translation>Zuerst ein Raster darauf brennen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/burn.py"/>
+        <source>Burn a new one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/actions/burn.py"/>
+        <location filename="../../app/drypoint/session/grid.py"/>
         <location filename="../../app/drypoint/session/legend.py"/>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Burn grid</source>
@@ -3615,6 +3622,11 @@
         <translation>Die Blockblende „{command}“ wird nicht verstanden.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/burn.py"/>
+        <source>The board lies elsewhere than when the grid was begun.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/procedures/hover.py"/>
         <source>The board needs {size:.1f} mm in {value}, more than the machine's travel.</source>
         <translation>Die Platine braucht {size:.1f} mm in {value}, mehr als den Verfahrweg der Maschine.</translation>
@@ -3648,6 +3660,11 @@
         <location filename="../../app/drypoint/board/panel.py"/>
         <source>The boards on a blank must all be milled from one side.</source>
         <translation>Die Platinen auf einem Zuschnitt müssen alle von einer Seite gefräst werden.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/grid.py"/>
+        <source>The burn grid fits only turned by a quarter.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/legend.py"/>
@@ -4882,6 +4899,11 @@
         <translation>Im Auftrag ist keine Platine „{name}“.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/burn.py"/>
+        <source>There is no broken burn grid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/actions/mark.py"/>
         <source>There is no broken run of these marks.</source>
         <translation>Es gibt keinen abgebrochenen Lauf dieser Marken.</translation>
@@ -5570,6 +5592,11 @@
         <location filename="../../app/drypoint/session/ground.py"/>
         <source>Use a larger blank, or a piece of its own.</source>
         <translation>Einen größeren Zuschnitt nehmen oder ein eigenes Stück.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/grid.py"/>
+        <source>Use a larger blank, or burn it where the light spot stands.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/clearing.py"/>
@@ -8076,8 +8103,8 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
-        <source>Burn a grid here</source>
-        <translation>Hier ein Raster brennen</translation>
+        <source>Burn a grid</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
@@ -8298,6 +8325,7 @@
     <message>
         <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
         <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Corner of the blank</source>
         <translation>Ecke des Rohlings</translation>
     </message>
@@ -8991,8 +9019,8 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
-        <source>It is burnt to the right of and behind the spot, on the same coating. Then choose the field that looks best: its values are kept with the coating.</source>
-        <translation>Es wird rechts und hinter dem Lichtpunkt gebrannt, auf derselben Beschichtung. Dann das Feld wählen, das am besten aussieht: Seine Werte werden bei der Beschichtung aufbewahrt.</translation>
+        <source>It is burnt in the waste, on the same coating. Then choose the field that looks best: its values are kept with the coating.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
@@ -11139,6 +11167,11 @@
         <location filename="../../app/drypoint/ui/design_side/documents.py"/>
         <source>Where the job is kept</source>
         <translation>Wo der Auftrag liegt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
+        <source>Where the light spot stands instead</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>

@@ -14,6 +14,8 @@ from drypoint.bench.bench import Bench
 from drypoint.machine.controller import StreamEvent
 from drypoint.machine.operator import RequestKind
 from drypoint.progress import Progress
+from drypoint.session.corner import Corner
+from drypoint.session.grid import POWERS, newest_grid
 from drypoint.session.laser_safety import EYES
 from drypoint.session.session import Session
 from drypoint.ui.canvas.content import Layer
@@ -114,13 +116,13 @@ def test_walk_dark_then_mark_after_the_cautions(ready: Bystander, bench: Bench) 
     assert ready.session.snapshot.records["done"][-1].data["program"] == "41-legend"
 
 
-def test_the_best_field_of_a_grid_is_kept_with_the_coating(ready: Bystander, bench: Bench) -> None:
+def test_a_grid_at_the_spot_is_refused_beside_the_blank(ready: Bystander, bench: Bench) -> None:
     acknowledge(ready)
-    laser = replace(ready.session.settings.laser, pitch=0.6, settle=0.01)
-    ready.session.change("Coarse", laser=laser)
-    ready.rest()
     sheet = ready.side.legending.sheet
     assert sheet is not None
+    sheet.at_spot.click()
+    assert ready.session.settings.coupons.grid_at_spot
+    ready.wait(lambda: not sheet.corner.isEnabled())
     ready.desk.operator.shown = 0.0
     ready.desk.bar.automatic.setChecked(True)
     ready.click(sheet.burn_button)  # the spot is on the very corner of the blank
@@ -128,20 +130,85 @@ def test_the_best_field_of_a_grid_is_kept_with_the_coating(ready: Bystander, ben
     assert not len(bench.burn.spots)
     assert ready.desk.error is not None
     assert "beyond the blank" in ready.desk.error.what
-    station = ready.desk.station
-    assert station is not None
-    ready.desk.start("place", lambda _: station.controller.set_work(x=1.0, y=1.0))
-    ready.rest()
+
+
+def test_a_grid_that_has_no_room_says_so(ready: Bystander, bench: Bench) -> None:
+    ready.session.change("Tight", blank=replace(ready.session.settings.blank, margin=5.0))
+    acknowledge(ready)
+    sheet = ready.side.legending.sheet
+    assert sheet is not None
     ready.click(sheet.burn_button)
     ready.rest()
-    assert len({round(power, 3) for power in bench.burn.spots[:, 3].tolist()}) == 6
-    cells = sheet._grid.findChildren(QPushButton)
-    chosen = next(one for one in cells if one.accessibleName() == "60 % for 10 ms")
-    chosen.click()
+    assert not len(bench.burn.spots)
+    assert ready.desk.error is not None
+    assert "widest strip" in ready.desk.error.what
+
+
+def test_from_the_grid_to_the_legend(ready: Bystander, bench: Bench) -> None:
+    """Burnt in the corner chosen, stopped, taken up; the field chosen is what the legend is marked with."""
+    blank = replace(ready.session.settings.blank, margin=18.0)
+    laser = replace(ready.session.settings.laser, pitch=0.6, settle=0.01)
+    ready.session.change("Room, coarse", blank=blank, laser=laser)
+    acknowledge(ready)
+    sheet = ready.side.legending.sheet
+    assert sheet is not None
+    sheet.corner.setFocus()
+    ready.qtbot.keyClick(sheet.corner, Qt.Key.Key_Home)
+    assert ready.session.settings.coupons.grid is Corner.LOWER_LEFT
+    ready.rest()
+    assert not sheet._grid.isVisible()
+    ready.desk.thread_.pace = 20.0
+    ready.click(sheet.burn_button)
+    assert EYES in answer(ready, RequestKind.CONFIRM)
+    ready.desk.operator.shown = 0.0
+    ready.desk.bar.automatic.setChecked(True)  # the clip comes off
+    ready.wait(lambda: len(bench.burn.spots) > 10)
+    ready.desk.bar.automatic.setChecked(False)
+    ready.window.commands["stop"].trigger()
+    ready.rest()
+    made = len(bench.burn.spots)
+    assert bench.burn.power == 0.0
+    grid = newest_grid(ready.session.snapshot)
+    assert grid is not None
+    whole = len(grid.grid.power)
+    assert made < whole
+    ready.desk.thread_.pace = None
+    ready.click(sheet.take_up_button)
+    assert EYES in answer(ready, RequestKind.CONFIRM)
+    ready.rest()
+    burnt = bench.burn.spots
+    assert whole <= len(burnt) <= whole + 1, "at most the pulse under way was made twice"
+    assert {round(p, 3) for p in burnt[:, 3].tolist()} == set(POWERS)
+    begun = [one for one in ready.window.canvas.canvas.content.trials if one.begun]
+    assert [one.name for one in begun] == ["burn grid"]
+
+    chosen = next(one for one in sheet._grid.findChildren(QPushButton) if "60 % for 10 ms" in one.toolTip())
+    ready.qtbot.mouseClick(chosen, Qt.MouseButton.LeftButton)
     ready.rest()
     kept = ready.session.settings.laser
     assert (kept.power, kept.dwell) == (0.6, 0.01)
     assert [(one.name, one.power) for one in kept.materials] == [("black paint", 0.6)]
+    marked = [one.accessibleName() for one in sheet._grid.findChildren(QPushButton) if one.isChecked()]
+    assert marked == ["60 % for 10 ms"]
+
+    ready.click(sheet.mark_button)
+    answer(ready, RequestKind.CONFIRM)
+    ready.rest()
+    legend = bench.burn.spots[len(burnt) :]
+    assert len(legend) == ready.session.derived.legend(ready.session.snapshot).count
+    assert legend[:, 3] == pytest.approx(0.6)
+    assert legend[:, 2] == pytest.approx(0.01, abs=2e-4)
+    assert not bench.mishaps
+
+    for name, power in (("other paint", 0.4), ("black paint", 0.6)):
+        if name == "other paint":
+            sheet.fields["power"][0].edited.emit(40.0)
+            ready.rest()
+        sheet.coating.setText("")
+        ready.qtbot.keyClicks(sheet.coating, name)
+        ready.qtbot.keyClick(sheet.coating, Qt.Key.Key_Return)
+        ready.rest()
+        assert ready.session.settings.laser.power == power, "values come with the coating they were found on"
 
 
 def test_marking_tells_how_far_it_is_and_is_never_ended_from_there(ready: Bystander) -> None:

@@ -41,6 +41,15 @@ def cautions(chosen: LaserSection) -> tuple[str, ...]:
     return (EYES, SHINE, FIRE, FUMES, BARE if chosen.bare else COATING, RULES)
 
 
+BARE_NAME = "bare laminate"
+"""What bare laminate is called where values are kept for it."""
+
+
+def material_name(chosen: LaserSection) -> str:
+    """What is marked, acknowledged or not; empty where it is not said."""
+    return BARE_NAME if chosen.bare else chosen.coating.strip()
+
+
 def require_material(chosen: LaserSection) -> str:
     """The material's name, once it is acknowledged.
 
@@ -56,7 +65,7 @@ def require_material(chosen: LaserSection) -> str:
                 "Laser",
                 say("{bare} If you mean to, say so in the settings of the laser.", bare=BARE),
             )
-        return "bare laminate"
+        return BARE_NAME
     if not chosen.coating.strip():
         raise PlanError(
             "It is not said what the laser marks.",

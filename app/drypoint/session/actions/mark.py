@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from types import MappingProxyType
 
 import numpy as np
 from shapely import MultiPoint, get_coordinates
@@ -57,7 +58,7 @@ def mark(
     MachineError
         After any fault.
     """
-    return _run(session, station, program, 0, on_event)
+    return run_laser(session, station, program, 0, on_event)
 
 
 def take_up(
@@ -75,16 +76,32 @@ def take_up(
         raise MachineError(
             "There is no broken run of these marks.", program.title, "Find the board again and mark anew."
         )
-    return _run(session, station, program, mark_to_resume(program, record.executed), on_event)
+    return run_laser(session, station, program, mark_to_resume(program, record.executed), on_event)
 
 
-def _run(
-    session: Session, station: Station, program: LaserProgram, first: int, on_event: OnEvent | None
+def run_laser(
+    session: Session,
+    station: Station,
+    program: LaserProgram,
+    first: int,
+    on_event: OnEvent | None,
+    more: Mapping[str, object] = MappingProxyType({}),
 ) -> RunResult:
+    """Run a program of the laser from a mark on, with its journal; when it is finished, keep that.
+
+    ``more`` is kept with the run: what is needed to take it up again.
+
+    Raises
+    ------
+    PlanError
+        If the material is not acknowledged.
+    MachineError
+        After any fault, the beam being off.
+    """
     chosen = session.settings.laser
     require_material(chosen)
     setup = session.snapshot.setup
-    journal = JobJournal(session.job, program.title, program.lines, {"laser": True, "setup": setup})
+    journal = JobJournal(session.job, program.title, program.lines, {"laser": True, "setup": setup, **more})
     result = run_marks(station.place, program, journal, cautions(chosen), first=first, on_progress=on_event)
     if result.finished:
         session.keep("done", {"program": program.name, "setup": setup})

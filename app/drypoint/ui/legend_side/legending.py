@@ -8,21 +8,19 @@ from typing import Any
 
 from PySide6.QtCore import QObject
 
-from drypoint.cuts.burn_grid import BurnGrid, plan_burn_grid
 from drypoint.cuts.legend import Legend
 from drypoint.errors import DrypointError, PlanError
 from drypoint.job.journal import unfinished
 from drypoint.machine.controller import StreamEvent
 from drypoint.machine.procedures.running import RunResult
 from drypoint.progress import Progress
-from drypoint.session.actions import mark
-from drypoint.session.laser_safety import require_material
+from drypoint.session.actions import burn, mark
+from drypoint.session.grid import GridPlan, newest_grid
+from drypoint.session.laser_safety import material_name, require_material
 from drypoint.session.legend import (
-    burn_grid_program,
     legend_program,
     legend_up,
     spot_error,
-    spot_fit,
     with_best_cell,
 )
 from drypoint.session.session import Session
@@ -54,7 +52,7 @@ class Legending(QObject):
         super().__init__(desk)
         self._desk = desk
         self.sheet: LegendSheet | None = None
-        self._grid: BurnGrid = plan_burn_grid()
+        self._grid_shown: tuple[GridPlan | None, list[tuple[float, float]]] | None = None
         self._ready = False
         desk.window.commands["legend"].triggered.connect(self.open)
         desk.bridge.job_changed.connect(lambda _: self.update())
@@ -71,11 +69,13 @@ class Legending(QObject):
             self.sheet.edited.connect(self._change)
             self.sheet.focus.connect(self.focus)
             self.sheet.walk.connect(self.walk)
-            self.sheet.mark.connect(lambda: self.mark(again=False))
-            self.sheet.take_up.connect(lambda: self.mark(again=True))
+            self.sheet.placed.connect(self._place)
+            self.sheet.mark.connect(self.mark)
+            self.sheet.take_up.connect(self.take_up)
             self.sheet.burn.connect(self.burn)
             self.sheet.best.connect(self._choose)
         window.canvas.show_layer(Layer.LEGEND, True)
+        window.canvas.show_layer(Layer.TRIALS, True)
         self.sheet.show()
         self.update()
 
@@ -87,7 +87,8 @@ class Legending(QObject):
         if session is None:
             sheet.hide()
             return
-        sheet.show_settings(session.settings.laser)
+        sheet.show_settings(session.settings.laser, session.settings.coupons)
+        self._show_grid()
         self._desk.ask(MARKING, lambda told_: _look_at(session, told_), self._show, self._show_error)
 
     # doing
@@ -104,34 +105,44 @@ class Legending(QObject):
 
         self._do(work, self.tr("Once round the legend: is it where it should be?"))
 
-    def mark(self, *, again: bool) -> None:
-        """Mark; ``again`` takes a broken run up where it stopped."""
+    def mark(self) -> None:
+        """Mark the legend."""
 
         def work(session: Session, station: Station, told_: Progress) -> RunResult:
             program = _program(session, station, told_.part(0.0, 0.1))
-            run = mark.take_up if again else mark.mark
-            return run(session, station, program, on_event=telling(told_))
+            return mark.mark(session, station, program, on_event=telling(told_))
 
         self._do(work, self.tr("The legend is marked."))
 
-    def burn(self) -> None:
-        """A burn grid from where the spot stands now."""
+    def take_up(self) -> None:
+        """Take a broken run of the laser up where it stopped, a burn grid too."""
+        session = self._desk.bridge.session
+        grid = session is not None and burn.grid_of(unfinished(session.job)) is not None
 
         def work(session: Session, station: Station, told_: Progress) -> RunResult:
-            snap = session.snapshot
-            x, y, _ = station.controller.place()
-            at = spot_fit(session.derived, snap).inverse().apply([(x, y)])[0]
-            grid = plan_burn_grid((float(at[0]), float(at[1])), pitch=snap.settings.laser.pitch)
-            program = burn_grid_program(session.derived, snap, grid, scale=mark.full_power(station))
-            return mark.mark(session, station, program, on_event=telling(told_))
+            if grid:
+                return burn.take_grid_up(session, station, on_event=telling(told_))
+            program = _program(session, station, told_.part(0.0, 0.1))
+            return mark.take_up(session, station, program, on_event=telling(told_))
 
-        self._do(work, self.tr("The grid is burnt: choose the field that looks best."), self._show_grid)
+        self._do(work, self._burnt() if grid else self.tr("The legend is marked."))
+
+    def burn(self) -> None:
+        """A burn grid, in the corner that is set or from where the spot stands now."""
+
+        def work(session: Session, station: Station, told_: Progress) -> RunResult:
+            plan = burn.place_grid(session, station)
+            return burn.burn_grid(session, station, plan, on_event=telling(told_))
+
+        self._do(work, self._burnt())
+
+    def _burnt(self) -> str:
+        return self.tr("The grid is burnt: choose the field that looks best.")
 
     def _do(
         self,
         work: Callable[[Session, Station, Progress], Any],
         said: str,
-        then: Callable[[], None] | None = None,
     ) -> None:
         session = self._desk.bridge.session
         if session is None:
@@ -142,31 +153,41 @@ class Legending(QObject):
                 self._desk.say(self.tr("Stopped; the beam is off. The run can be taken up again."))
                 return
             self._desk.say(said)
-            if then is not None:
-                then()
 
         self._desk.with_station(
             self.tr("Legend by laser"), lambda station, told_: work(session, station, told_), done
         )
 
     def _show_grid(self) -> None:
+        """The fields of the newest grid, to choose from."""
         session = self._desk.bridge.session
-        if self.sheet is not None and session is not None:
-            kept = [(one.power, one.dwell) for one in session.settings.laser.materials]
-            self.sheet.show_grid(self._grid, kept)
+        if self.sheet is None or session is None:
+            return
+        plan, chosen = newest_grid(session.snapshot), session.settings.laser
+        grid = None if plan is None else plan.grid
+        here = [(one.power, one.dwell) for one in chosen.materials if one.name == material_name(chosen)]
+        if (plan, here) != self._grid_shown:
+            self._grid_shown = (plan, here)
+            self.sheet.show_grid(grid, here)
 
     def _choose(self, row: int, column: int) -> None:
         session = self._desk.bridge.session
-        if session is None:
+        plan = None if session is None else newest_grid(session.snapshot)
+        if session is None or plan is None:
             return
         try:
-            session.change(
-                "Values of the burn grid",
-                laser=with_best_cell(session.settings.laser, self._grid, row, column),
-            )
+            chosen = with_best_cell(session.settings.laser, plan.grid, row, column)
+            session.change("Values of the burn grid", laser=chosen)
         except DrypointError as error:
             self._desk.show_error(error)
+        self._grid_shown = None
         self._show_grid()
+
+    def _place(self, name: str, value: object) -> None:
+        session = self._desk.bridge.session
+        if session is not None:
+            coupons = replace(session.settings.coupons, **{name: value})  # type: ignore[arg-type]
+            session.change("Place of the burn grid", coupons=coupons)
 
     def _change(self, name: str, value: object) -> None:
         session = self._desk.bridge.session
@@ -214,7 +235,8 @@ class Legending(QObject):
         if self.sheet is not None and session is not None:
             connected = self._desk.station is not None and not self._desk.busy
             record = unfinished(session.job)
-            self.sheet.show_usable(connected, self._ready, record is not None and record.laser)
+            broken, grid = record is not None and record.laser, burn.grid_of(record) is not None
+            self.sheet.show_usable(connected, self._ready, broken, grid)
 
 
 def telling(progress: Progress) -> Callable[[StreamEvent], None]:

@@ -6,14 +6,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QDialog, QGridLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QDialog, QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from drypoint.cuts.burn_grid import BurnGrid
+from drypoint.cuts.burn_grid import BurnGrid, Cell
 from drypoint.session.laser_safety import BARE
-from drypoint.session.settings import LaserSection
+from drypoint.session.settings import CouponSettings, LaserSection
 from drypoint.ui.language.words import fill, told
 from drypoint.ui.menus import Commands, keep_run_keys
 from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty
+from drypoint.ui.parts.corner_choice import CornerChoice
 from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.page import Page
@@ -38,11 +39,13 @@ class LegendSheet(QDialog):
     Signals
     -------
     edited(str, object) : name of a setting of the laser, its new value
+    placed(str, object) : name of a setting of the burn grid's place, its new value
     focus(), walk(), mark(), take_up(), burn() : wishes
     best(int, int) : row and column of the field that looks best
     """
 
     edited = Signal(str, object)
+    placed = Signal(str, object)
     focus = Signal()
     walk = Signal()
     mark = Signal()
@@ -120,19 +123,30 @@ class LegendSheet(QDialog):
 
     def _grid_section(self) -> None:
         self.page.section(self.tr("Burn grid"))
+        self.corner = CornerChoice(self.tr("Corner of the blank"))
+        row = Setting(self.tr("Corner of the blank"), self.corner)
+        explain(row, "coupons.grid")
+        self.page.add(row)
+        self.at_spot = QCheckBox(self.tr("Where the light spot stands instead"))
+        explain(self.at_spot, "coupons.grid_at_spot")
+        self.page.add(self.at_spot)
+        self.corner.chosen.connect(lambda corner: self.placed.emit("grid", corner))
+        self.at_spot.clicked.connect(lambda on: self.placed.emit("grid_at_spot", bool(on)))
         self._grid_note = Note(
             "plain",
             self.tr("Power upwards, dwell to the right"),
             self.tr(
-                "It is burnt to the right of and behind the spot, on the same coating. Then choose the field "
-                "that looks best: its values are kept with the coating."
+                "It is burnt in the waste, on the same coating. Then choose the field that looks best: its "
+                "values are kept with the coating."
             ),
         )
         self.page.add(self._grid_note)
-        self.burn_button = button(self.tr("Burn a grid here"))
+        self.burn_button = button(self.tr("Burn a grid"))
         self.burn_button.clicked.connect(self.burn)
         self.page.add(self.burn_button)
         self._grid = QWidget()
+        self._shown: tuple[Cell, ...] = ()
+        self._fields: dict[tuple[float, float], QPushButton] = {}
         self._cells = QGridLayout(self._grid)
         self._cells.setSpacing(4)
         self.page.add(self._grid)
@@ -154,8 +168,11 @@ class LegendSheet(QDialog):
 
     # showing
 
-    def show_settings(self, chosen: LaserSection) -> None:
+    def show_settings(self, chosen: LaserSection, place: CouponSettings) -> None:
         """Fill every field."""
+        self.corner.show_corner(place.grid)
+        self.corner.setEnabled(not place.grid_at_spot)
+        self.at_spot.setChecked(place.grid_at_spot)
         if self.coating.text() != chosen.coating:
             self.coating.setText(chosen.coating)
         for name, box in self.boxes.items():
@@ -177,35 +194,41 @@ class LegendSheet(QDialog):
         self._note.setVisible(bool(facts.what))
         self._note.say("caution", facts.what, facts.hint)
 
-    def show_usable(self, connected: bool, marks: bool, broken: bool) -> None:
-        """What can be done now; ``broken`` is whether a run of marks was broken off."""
+    def show_usable(self, connected: bool, marks: bool, broken: bool, grid: bool) -> None:
+        """What can be done now; ``broken``: a run of the laser was broken off, ``grid``: that of a grid."""
         self.take_up_button.setVisible(broken)
-        for each in (self.walk_button, self.mark_button, self.take_up_button):
+        self.take_up_button.setEnabled(connected and (marks or grid))
+        for each in (self.walk_button, self.mark_button):
             each.setEnabled(connected and marks)
         for each in (self.focus_button, self.burn_button):
             each.setEnabled(connected)
 
-    def show_grid(self, grid: BurnGrid, kept: Sequence[tuple[float, float]] = ()) -> None:
+    def show_grid(self, grid: BurnGrid | None, kept: Sequence[tuple[float, float]] = ()) -> None:
         """The fields to choose from, as they lie; ``kept`` are (power, dwell) chosen before."""
-        while self._cells.count():
-            item = self._cells.takeAt(0)
-            widget = None if item is None else item.widget()
-            if widget is not None:
-                widget.deleteLater()
-        rows = 1 + max(cell.row for cell in grid.cells)
-        for cell in grid.cells:
-            each = button(f"{100 * cell.power:.0f} %\n{1000 * cell.dwell:.0f} ms", "only-segment")
-            each.setAccessibleName(
-                fill(
-                    self.tr("{power:.0f} % for {dwell:.0f} ms"),
-                    power=100 * cell.power,
-                    dwell=1000 * cell.dwell,
-                )
-            )
-            each.setToolTip(each.accessibleName())
+        cells = () if grid is None else grid.cells
+        if cells != self._shown:
+            self._shown = cells
+            self._lay(cells)
+        self._grid.setVisible(bool(cells))
+        for (power, dwell), each in self._fields.items():
+            each.setChecked((power, dwell) in kept)
+
+    def _lay(self, cells: Sequence[Cell]) -> None:
+        """A button for every field, in the place it has on the blank."""
+        for old in self._fields.values():
+            self._cells.removeWidget(old)
+            old.setParent(None)
+            old.deleteLater()
+        self._fields = {}
+        rows = 1 + max((cell.row for cell in cells), default=0)
+        for cell in cells:
+            power, dwell = 100 * cell.power, 1000 * cell.dwell
+            each = button(f"{power:.0f} %\n{dwell:.0f} ms", "only-segment")
+            name = fill(self.tr("{power:.0f} % for {dwell:.0f} ms"), power=power, dwell=dwell)
+            each.setAccessibleName(name)
+            each.setToolTip(name)
             each.setCheckable(True)
-            each.setChecked((cell.power, cell.dwell) in kept)
             each.setStyleSheet("padding: 2px; min-width: 40px; min-height: 34px")
             each.clicked.connect(lambda _=False, c=cell: self.best.emit(c.row, c.column))
             self._cells.addWidget(each, rows - 1 - cell.row, cell.column)
-        self._grid.show()
+            self._fields[cell.power, cell.dwell] = each
