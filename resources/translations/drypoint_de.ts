@@ -884,7 +884,7 @@
     <message>
         <location filename="../../app/drypoint/session/actions/burn.py"/>
         <source>Burn a new one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neues brennen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/burn.py"/>
@@ -3624,7 +3624,7 @@
     <message>
         <location filename="../../app/drypoint/session/actions/burn.py"/>
         <source>The board lies elsewhere than when the grid was begun.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Platine liegt woanders als zu Beginn des Rasters.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/hover.py"/>
@@ -3664,7 +3664,7 @@
     <message>
         <location filename="../../app/drypoint/session/grid.py"/>
         <source>The burn grid fits only turned by a quarter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Brennraster passt nur um ein Viertel gedreht.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/legend.py"/>
@@ -4901,7 +4901,7 @@
     <message>
         <location filename="../../app/drypoint/session/actions/burn.py"/>
         <source>There is no broken burn grid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt kein abgebrochenes Brennraster.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/mark.py"/>
@@ -5596,7 +5596,7 @@
     <message>
         <location filename="../../app/drypoint/session/grid.py"/>
         <source>Use a larger blank, or burn it where the light spot stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen größeren Zuschnitt nehmen oder dort brennen, wo der Lichtpunkt steht.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/clearing.py"/>
@@ -6163,6 +6163,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/carve.py"/>
+        <location filename="../../app/drypoint/cuts/enclosed.py"/>
         <location filename="../../app/drypoint/cuts/islands.py"/>
         <source>island check</source>
         <translation>Inselprüfung</translation>
@@ -8104,7 +8105,7 @@
     <message>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Burn a grid</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Raster brennen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
@@ -9020,7 +9021,7 @@
     <message>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>It is burnt in the waste, on the same coating. Then choose the field that looks best: its values are kept with the coating.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wird in den Abfall gebrannt, auf derselben Beschichtung. Danach das Feld wählen, das am besten aussieht: seine Werte werden bei der Beschichtung aufbewahrt.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/touching_off.py"/>
@@ -11171,7 +11172,7 @@
     <message>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Where the light spot stands instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen dort, wo der Lichtpunkt steht</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
