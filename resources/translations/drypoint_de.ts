@@ -3335,6 +3335,11 @@
         <translation>Zentrierpunkte</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/apart.py"/>
+        <source>Start it again; free some memory first if this computer is short of it.</source>
+        <translation>Noch einmal starten; vorher Speicher frei machen, wenn dieser Rechner zu wenig davon hat.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/actions/run.py"/>
         <source>Start the next piece of work.</source>
         <translation>Das nächste Stück Arbeit beginnen.</translation>
@@ -4494,6 +4499,11 @@
         <location filename="../../app/drypoint/program/laser_check.py"/>
         <source>The power {power:g} is above full power, {scale:g}.</source>
         <translation>Die Leistung {power:g} liegt über der vollen, {scale:g}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/apart.py"/>
+        <source>The process that worked on it has ended before it was done.</source>
+        <translation>Der Prozess, der daran arbeitete, hat vorzeitig geendet.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/program_cuts.py"/>

@@ -1,14 +1,19 @@
-"""Messages between the window's process and the bench's: a length, then a pickled tuple.
+"""Messages between the window's process and its children: a length, then a pickled tuple.
 
 Both ends are this program and the pipe between them is private, so pickles are safe here.
 """
 
 from __future__ import annotations
 
+import copyreg
+import io
 import pickle
 import struct
 import threading
+from collections import ChainMap
 from typing import Any, BinaryIO
+
+from drypoint.wording import Text
 
 _HEAD = struct.Struct("<I")
 
@@ -31,7 +36,7 @@ class Frames:
         OSError
             If the other end is gone.
         """
-        body = pickle.dumps(message, protocol=pickle.HIGHEST_PROTOCOL)
+        body = _pickled(message)
         with self._lock:
             try:
                 self._writing.write(_HEAD.pack(len(body)) + body)
@@ -62,3 +67,19 @@ class Frames:
         except (OSError, ValueError):
             return None
         return data if len(data) == size else None
+
+
+def _pickled(message: tuple[Any, ...]) -> bytes:
+    """A message; unlike in a job file its texts can still be said in another language."""
+    body = io.BytesIO()
+    pickler = pickle.Pickler(body, protocol=pickle.HIGHEST_PROTOCOL)
+    pickler.dispatch_table = _WAYS
+    pickler.dump(message)
+    return body.getvalue()
+
+
+def _parts(text: Text) -> tuple[type[Text], tuple[str, dict[str, object]]]:
+    return Text, (text.template, dict(text.values))
+
+
+_WAYS = ChainMap[type, Any]({Text: _parts}, copyreg.dispatch_table)

@@ -6,17 +6,15 @@ The simulation takes whole processors; next to the window it would make it stutt
 from __future__ import annotations
 
 import itertools
-import os
 import subprocess
-import sys
 import threading
 from concurrent.futures import Future
 from contextlib import suppress
 from dataclasses import replace
-from pathlib import Path
 from typing import Any
 
 from drypoint.bench.bench import BenchSetup
+from drypoint.bench.child import start_child
 from drypoint.bench.eyes import Seen, Sight
 from drypoint.bench.frames import Frames
 from drypoint.errors import MachineError
@@ -51,7 +49,7 @@ class RemoteBench:
         self._link: RemoteLink | None = None
         self._clock = RemoteClock(self)
         self._hands = RemoteOperator(self)
-        self._process = _start()
+        self._process = start_child("drypoint.bench.served")
         assert self._process.stdin is not None
         assert self._process.stdout is not None
         self._frames = Frames(self._process.stdout, self._process.stdin)  # type: ignore[arg-type]
@@ -236,15 +234,3 @@ class RemoteOperator(Operator):
 
 def _nothing() -> None:
     """Nothing to keep alive in the other process."""
-
-
-def _start() -> subprocess.Popen[bytes]:
-    """The process, importing this very program."""
-    package = str(Path(__file__).resolve().parents[2])
-    paths = [package, *filter(None, [os.environ.get("PYTHONPATH")])]
-    return subprocess.Popen(
-        [sys.executable, "-m", "drypoint.bench.served"],
-        stdin=subprocess.PIPE,
-        stdout=subprocess.PIPE,
-        env={**os.environ, "PYTHONPATH": os.pathsep.join(paths)},
-    )

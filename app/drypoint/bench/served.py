@@ -14,12 +14,10 @@ import traceback
 from typing import Any
 
 from drypoint.bench.bench import Bench
+from drypoint.bench.child import step_back
 from drypoint.bench.frames import Frames
 from drypoint.bench.link import BenchLink
 from drypoint.errors import DrypointError, MachineError
-
-POLITE = 5
-"""How much the simulation steps back behind the window where both want the processor (nice value)."""
 
 
 class Server:
@@ -64,7 +62,7 @@ class Server:
             try:
                 answer: tuple[Any, ...] = ("value", getattr(self, f"do_{name}")(*arguments))
             except DrypointError as error:
-                answer = ("error", str(error.what), str(error.where), str(error.hint))
+                answer = ("error", error.what, error.where, error.hint)
             except BaseException:
                 answer = ("bug", traceback.format_exc())
                 self._answer(number, *answer)
@@ -114,8 +112,7 @@ def main() -> int:
     """Serve one bench on standard input and output."""
     frames = Frames(sys.stdin.buffer, os.fdopen(os.dup(sys.stdout.fileno()), "wb"))
     sys.stdout = sys.stderr  # nothing else may write into the pipe
-    if hasattr(os, "nice"):
-        os.nice(POLITE)
+    step_back()
     made = frames.receive()
     if made is None:
         return 1

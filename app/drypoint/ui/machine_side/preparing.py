@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import tempfile
 from collections.abc import Callable
-from pathlib import Path
+from functools import partial
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QCheckBox
@@ -14,6 +13,7 @@ from drypoint.machine.state import Activity, MachineState
 from drypoint.progress import Progress
 from drypoint.session.actions import run
 from drypoint.session.actions.rehearse_run import RunRehearsal, rehearse_run
+from drypoint.session.apart import apart
 from drypoint.session.jobs import Outcome, WorkExecutor
 from drypoint.session.session import Session
 from drypoint.session.sheet import clock
@@ -130,15 +130,11 @@ class Preparing(QObject):
         if self._executor is None:
             self._executor = WorkExecutor(self._ended.emit)
         program = item.program
-
-        def work(progress: Progress) -> RunRehearsal:
-            with tempfile.TemporaryDirectory() as folder:
-                return rehearse_run(session, program, Path(folder), progress=progress)
-
+        work = partial(rehearse_run, program=program)
         self.outcome.show()
         self.outcome.say("plain", self.tr("Rehearsing on the bench…"), told(program.title))
         self.rehearse_button.setEnabled(False)
-        self._executor.ask("rehearse run", work)
+        self._executor.ask("rehearse run", lambda progress: apart(session, work, progress))
 
     def _show(self, outcome: Outcome) -> None:
         self._judge()

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-import tempfile
-from pathlib import Path
+from functools import partial
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
-from drypoint.progress import Progress
+from drypoint.session.apart import apart
 from drypoint.session.jobs import Outcome, WorkExecutor
 from drypoint.session.rehearsal import Rehearsal, rehearse
-from drypoint.session.session import Session
 from drypoint.session.sheet import clock
 from drypoint.ui.language.words import fill, told
 from drypoint.ui.machine_side.desk import Desk
@@ -130,7 +128,7 @@ class RehearsalDialog(QDialog):
 
 
 class Rehearsing(QObject):
-    """Runs rehearsals one at a time in a thread of their own, so that the window's work goes on."""
+    """Runs rehearsals one at a time in a process of their own, so that the window's work goes on."""
 
     _ended = Signal(object)
     _told = Signal(str, float, object)
@@ -165,7 +163,8 @@ class Rehearsing(QObject):
         self.outcome = None
         self.dialog.show_progress(0.0, "")
         self.dialog.show()
-        self._executor.ask("rehearse", lambda progress: _rehearse(session, self.touches, progress))
+        work = partial(rehearse, touches=self.touches)
+        self._executor.ask("rehearse", lambda progress: apart(session, work, progress))
 
     def cancel(self) -> None:
         """End it."""
@@ -189,12 +188,7 @@ class Rehearsing(QObject):
             self._desk.bridge.report_bug(outcome.name, outcome.bug)
             self.dialog.show_error(self.tr("A fault in Drypoint itself."))
         elif outcome.error is not None:
-            self.dialog.show_error(str(outcome.error))
+            self.dialog.show_error(told(outcome.error.text))
         elif isinstance(outcome.value, Rehearsal):
             self.outcome = outcome.value
             self.dialog.show_outcome(outcome.value)
-
-
-def _rehearse(session: Session, touches: int | None, progress: Progress) -> Rehearsal:
-    with tempfile.TemporaryDirectory() as folder:
-        return rehearse(session, Path(folder), touches=touches, progress=progress)

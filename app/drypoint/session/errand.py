@@ -1,0 +1,89 @@
+"""The other end of work done apart: opens the copy of the job, works, tells how far it is and the outcome.
+
+``python -m drypoint.session.errand`` is started by `session/apart.py`.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+import sys
+import threading
+import time
+from pathlib import Path
+from typing import Any
+
+import drypoint.errors as kinds
+from drypoint.bench.child import step_back
+from drypoint.bench.frames import Frames
+from drypoint.progress import Progress
+from drypoint.session.apart import COPY
+from drypoint.session.jobs import Outcome, attempt
+from drypoint.session.session import Session
+
+SELDOM = 0.05
+"""Progress is told not more often than this, s."""
+
+
+class Teller:
+    """Tells progress through the pipe, now and then."""
+
+    def __init__(self, frames: Frames) -> None:
+        self._frames = frames
+        self._next = 0.0
+
+    def tell(self, done: float, text: str) -> None:
+        """As `Progress` reports."""
+        now = time.monotonic()
+        if now >= self._next:
+            self._next = now + SELDOM
+            self._frames.send("progress", done, text)
+
+
+def main() -> int:
+    """Do one piece of work."""
+    frames = Frames(sys.stdin.buffer, os.fdopen(os.dup(sys.stdout.fileno()), "wb"))
+    sys.stdout = sys.stderr  # nothing else may write into the pipe
+    step_back()
+    made = frames.receive()
+    if made is None:
+        return 1
+    folder, work = Path(made[0]), made[1]
+    threading.Thread(target=_end_with_pipe, args=(frames, folder), daemon=True).start()
+    outcome = attempt(
+        "apart", 0, lambda progress: _work(folder, work, progress), Progress(Teller(frames).tell)
+    )
+    try:
+        frames.send(*_told(outcome))
+    except OSError:  # the window is gone
+        return 1
+    return 0
+
+
+def _work(folder: Path, work: Any, progress: Progress) -> Any:
+    session = Session.open(folder / COPY)
+    try:
+        return work(session, folder=folder, progress=progress)
+    finally:
+        session.close()
+
+
+def _told(outcome: Outcome) -> tuple[Any, ...]:
+    error = outcome.error
+    if outcome.bug:
+        return "bug", outcome.bug
+    if error is None:
+        return "value", outcome.value
+    kind = next(each for each in type(error).__mro__ if each.__module__ == kinds.__name__)
+    return "error", kind.__name__, error.what, error.where, error.hint
+
+
+def _end_with_pipe(frames: Frames, folder: Path) -> None:
+    while frames.receive() is not None:
+        pass
+    shutil.rmtree(folder, ignore_errors=True)  # nobody else is left to do it
+    os._exit(0)
+
+
+if __name__ == "__main__":
+    sys.exit(main())
