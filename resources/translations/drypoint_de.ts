@@ -8594,6 +8594,11 @@
         <translation>Erwarteter Fehler</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/help.py"/>
+        <source>F1</source>
+        <translation>F1</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/found.py"/>
         <source>Far apart is best: the turn is found more sharply.</source>
         <translation>Weit auseinander ist am besten: Die Drehung wird schärfer gefunden.</translation>
@@ -8982,6 +8987,11 @@
         <location filename="../../app/drypoint/ui/design_side/paper.py"/>
         <source>IN DOUBT since {when}: {why}</source>
         <translation>ZWEIFELHAFT seit {when}: {why}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/help.py"/>
+        <source>In a setting: its help; F1 or Esc closes it</source>
+        <translation>In einer Einstellung: ihre Hilfe; F1 oder Esc schließt sie</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/proof.py"/>

@@ -14,6 +14,7 @@ from drypoint.ui.design_side.editing import Editing
 from drypoint.ui.design_side.fields import Plain, PlainFields
 from drypoint.ui.forms.voltages import VoltagesForm
 from drypoint.ui.parts.blocks import words
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import Choice, Setting
 from drypoint.ui.parts.page import Page
 
@@ -37,7 +38,7 @@ class Electrical(QObject):
         ):
             self.surroundings.addItem(text, kind.value)
         self.surroundings.activated.connect(lambda _: self._choose())
-        page.add(Setting(self.tr("Copper in use"), self.surroundings))
+        explain(page.add(Setting(self.tr("Copper in use"), self.surroundings)), "electrical.surroundings")
         self.form = VoltagesForm()
         self.form.edited.connect(self._change)
         page.add(self.form)

@@ -104,6 +104,7 @@ class Help(QObject):
 
     def _other_keys(self) -> tuple[tuple[str, str], ...]:
         return (
+            (self.tr("F1"), self.tr("In a setting: its help; F1 or Esc closes it")),
             (self.tr(", and ."), self.tr("The order of cutting, a loop back or on; with Shift ten")),
             (self.tr("Space and drag"), self.tr("Move the picture; the wheel zooms at the cursor")),
             (self.tr("Enter"), self.tr("Zoom to what is chosen")),

@@ -93,6 +93,7 @@ class BlankForm(QWidget):
         column.addWidget(_row(self.tr("Lower left of the board, x"), self.board_x, "blank.board_x"))
         column.addWidget(_row(self.tr("Lower left of the board, y"), self.board_y, "blank.board_y"))
         column.addWidget(self.centred)
+        explain(self.centred, "blank.centred")
         column.addWidget(rule())
         head = QHBoxLayout()
         head.addWidget(words(self.tr("Clamps"), "section"))

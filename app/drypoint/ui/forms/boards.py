@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from drypoint.ui.language.words import fill
 from drypoint.ui.parts.blocks import Elided, button, empty, words
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import NumberField, Setting
 
 
@@ -115,7 +116,9 @@ class BoardsForm(QWidget):
         for key, field in fields.items():
             field.edited.connect(lambda _, number=number: self._tell(number))
             if key == "turn" or not alone:  # one alone lies where the blank's own fields put it
-                column.addWidget(Setting(labels[key], field))
+                row = Setting(labels[key], field)
+                explain(row, "copies.places")
+                column.addWidget(row)
         column.addLayout(self._buttons(number, alone=alone))
         return made
 

@@ -11,9 +11,10 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from drypoint.session.settings import ImportedSettings, ProgramUse, ZeroOfZ
 from drypoint.ui.language.words import fill
 from drypoint.ui.parts.blocks import Elided, Note, empty, words
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import Choice, NumberField, Setting
 
-WIDE = 138
+WIDE = 130
 """Width of a choice, px: the page is narrow."""
 
 
@@ -80,9 +81,8 @@ class ProgramsForm(QWidget):
         column.setSpacing(6)
         column.addWidget(words(self.tr("Ready-made programs"), "value"))
         column.addLayout(self._rows)
-        column.addWidget(Setting(self.zero.accessibleName(), self.zero))
-        column.addWidget(Setting(self.right.accessibleName(), self.right))
-        column.addWidget(Setting(self.back.accessibleName(), self.back))
+        for field, name in ((self.zero, "zero"), (self.right, "x"), (self.back, "y")):
+            column.addWidget(_explained(field.accessibleName(), field, name))
         self.zero.activated.connect(lambda _: self.zero_chosen.emit(ZeroOfZ(self.zero.currentData())))
         for field in (self.right, self.back):
             field.edited.connect(lambda _: self.moved.emit(self.right.value, self.back.value))
@@ -123,7 +123,7 @@ class ProgramsForm(QWidget):
         uses.activated.connect(
             lambda _, box=uses: self.use_chosen.emit(program.name, ProgramUse(box.currentData()))
         )
-        column.addWidget(Setting(self.tr("Taken for"), uses))
+        column.addWidget(_explained(self.tr("Taken for"), uses, "uses"))
         for tool in program.tools:
             column.addWidget(self._tool(program.name, tool, bits))
         return made
@@ -138,4 +138,11 @@ class ProgramsForm(QWidget):
         choice.activated.connect(
             lambda _, box=choice: self.bit_chosen.emit(file, tool.number, str(box.currentData()))
         )
-        return Setting(said, choice)
+        return _explained(said, choice, "bits")
+
+
+def _explained(label: str, field: QWidget, name: str) -> Setting:
+    """A row with the help of one of the settings of ready-made programs."""
+    made = Setting(label, field)
+    explain(made, f"imported.{name}")
+    return made

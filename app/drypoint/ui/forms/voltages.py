@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from drypoint.session.settings import Voltage
 from drypoint.ui.parts.blocks import button, empty, words
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import Choice, NumberField
 
 MOST = 5000.0
@@ -43,6 +44,7 @@ class VoltagesForm(QWidget):
         column.addWidget(self._none)
         self.add_button = button(self.tr("Add a voltage"))
         self.add_button.clicked.connect(self._add)
+        explain(self.add_button, "electrical.voltages")
         column.addWidget(self.add_button)
 
     def show_voltages(self, voltages: Sequence[Voltage], nets: Sequence[str]) -> None:
@@ -78,6 +80,8 @@ class VoltagesForm(QWidget):
         remove = button("×", "flat")
         remove.setAccessibleName(self.tr("Remove the voltage of {net}").format(net=voltage.net))
         remove.setFixedWidth(28)
+        for field, name in ((net, "net"), (other, "other"), (volts, "volts")):
+            explain(field, f"electrical.voltages.{name}")
         net.activated.connect(lambda _, box=net: self._change(number, net=str(box.currentData())))
         other.activated.connect(lambda _, box=other: self._change(number, other=str(box.currentData())))
         volts.edited.connect(lambda value: self._change(number, volts=value))
@@ -104,9 +108,6 @@ class VoltagesForm(QWidget):
         taken = {one.net for one in self._voltages}
         free = next((name for name in self._nets if name not in taken), self._nets[0])
         self._settle((*self._voltages, Voltage(free, "", 24.0)))
-
-    def _remove(self, number: int) -> None:
-        self._settle((*self._voltages[:number], *self._voltages[number + 1 :]))
 
     def _change(self, number: int, **changes: object) -> None:
         new = list(self._voltages)

@@ -27,6 +27,7 @@ from drypoint.ui.machine_side.found import Found, look_at
 from drypoint.ui.machine_side.jogging import PlaceDialog
 from drypoint.ui.machine_side.moving import Moving
 from drypoint.ui.pages.reference import ReferencePage, ReferencePageValues
+from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import Choice, NumberField, Setting
 
 STEP = 6
@@ -49,7 +50,7 @@ class Referencing(QObject):
         self.dialog: PlaceDialog | None = None
         self.moving = Moving(desk)
         self.page = ReferencePage(desk.window.theme)
-        self.sighted = Choice(self.tr("Holes are found"), 150)
+        self.sighted = Choice(self.tr("Holes are found"), 130)
         self.fields: dict[str, NumberField] = {}
         self._add_fields()
         desk.window.set_page(STEP, self.page)
@@ -70,12 +71,12 @@ class Referencing(QObject):
             ("rim", self.tr("by the rim")),
         ):
             self.sighted.addItem(name, way)
-        page.add(Setting(self.tr("Holes are found"), self.sighted))
+        explain(page.add(Setting(self.tr("Holes are found"), self.sighted)), "reference.way")
         names = (self.tr("Touch"), self.tr("Drilled holes"), self.tr("Pricked marks"))
         for key, name in zip(SURE, names, strict=True):
             self.fields[key] = NumberField(name, "mm", decimals=3, least=0.001, most=1.0, step=0.005)
             self.fields[key].edited.connect(lambda value, k=key: self._change(**{k: value}))
-            page.add(Setting(name, self.fields[key]))
+            explain(page.add(Setting(name, self.fields[key])), f"reference.{key}")
 
     def _connect(self) -> None:
         desk, panel, page = self._desk, self.panel, self.page

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QSize, Qt
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent
-from PySide6.QtWidgets import QAbstractButton, QComboBox, QFrame, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractButton, QCheckBox, QComboBox, QFrame, QLineEdit, QVBoxLayout, QWidget
 
 from drypoint.session.help import HELP, Help
 from drypoint.ui.language.words import told
@@ -15,6 +15,8 @@ from drypoint.ui.parts.sketches import SKETCHES
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
 
+MARK = 24
+"""Side of the "?", px."""
 APART = 8
 """Between field and card, and card and the window's edge, px."""
 
@@ -24,7 +26,7 @@ class Sketch(QWidget):
 
     def __init__(self, theme: Theme, key: str) -> None:
         super().__init__()
-        self._theme, self._key = theme, key
+        self._theme, self.key = theme, key
         self.setFixedSize(self.sizeHint())
         theme.changed.connect(self.update)
 
@@ -33,7 +35,7 @@ class Sketch(QWidget):
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
-        SKETCHES[self._key](Pencil(painter, self._theme.tokens))
+        SKETCHES[self.key](Pencil(painter, self._theme.tokens))
         painter.end()
 
 
@@ -107,25 +109,42 @@ class Explainer(QObject):
 
     def __init__(self, row: QWidget, key: str) -> None:
         super().__init__(row)
-        self._row, self._key = row, key
+        self.row, self.key = row, key
         self._title = _title(row)
-        if isinstance(row, Setting):
-            self.mark = button("?", "help")
-            self.mark.setFixedSize(24, 24)
-            self.mark.setAccessibleName(self.tr("Help: {setting}").format(setting=self._title))
-            self.mark.clicked.connect(lambda: self.open(self.mark))
-            row.end_with(self.mark)
+        self._corner: QWidget | None = None
+        if isinstance(row, (Setting, QCheckBox)):
+            self._add_mark(row)
         for widget in (row, *row.findChildren(QWidget)):
             if isinstance(widget, (QLineEdit, QComboBox, QAbstractButton)):
                 widget.installEventFilter(self)
 
     def open(self, back: QWidget | None) -> HelpCard:
         """Show the card."""
-        card = HelpCard(self._row.window(), self._title, self._key, _theme(self._row))
-        card.open_beside(self._row, back)
+        card = HelpCard(self.row.window(), self._title, self.key, _theme(self.row))
+        card.open_beside(self.row, back)
         return card
 
+    def _add_mark(self, row: Setting | QCheckBox) -> None:
+        mark = button("?", "help")
+        mark.setFixedSize(MARK, MARK)
+        mark.setAccessibleName(self.tr("Help: {setting}").format(setting=self._title))
+        mark.clicked.connect(lambda: self.open(mark))
+        if isinstance(row, Setting):
+            row.end_with(mark)
+            return
+        self._corner = mark  # a box with its words has no row: the mark sits at its right end
+        mark.setParent(row)
+        row.setMinimumSize(row.minimumSizeHint().width() + MARK, MARK)
+        QWidget.setTabOrder(row, mark)
+        self._place_mark()
+
+    def _place_mark(self) -> None:
+        if self._corner is not None:
+            self._corner.move(self.row.width() - MARK, (self.row.height() - MARK) // 2)
+
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if watched is self.row and event.type() == QEvent.Type.Resize:
+            self._place_mark()
         if isinstance(event, QKeyEvent) and event.key() == Qt.Key.Key_F1 and not event.isAutoRepeat():
             if event.type() == QEvent.Type.ShortcutOverride:
                 event.accept()
