@@ -22,6 +22,7 @@ os.environ.setdefault("OMP_NUM_THREADS", "1")
 
 from drypoint import __version__
 from drypoint.board.model import Side
+from drypoint.cuts.ratings import Surroundings
 from drypoint.errors import DrypointError, StoreError
 from drypoint.progress import Cancelled, Progress
 from drypoint.session import commands
@@ -30,6 +31,8 @@ from drypoint.session.corner import Corner
 from drypoint.session.report import report
 from drypoint.session.wear_book import usual_book
 
+SURROUNDINGS = {kind.name.lower().replace("_", "-"): kind for kind in Surroundings}
+"""What covers the copper, by the words of the command line."""
 CLEAR = "\r\033[K"
 """Begins a line of a terminal anew."""
 
@@ -74,6 +77,17 @@ def _parser() -> argparse.ArgumentParser:
         metavar="FILE[:TOOL]=BIT",
         help="bit of the job, or size of its drill, for a tool of a ready-made program",
     )
+    one.add_argument(
+        "--volts",
+        action="append",
+        default=[],
+        metavar="NET=V|FILE",
+        help="voltage of a net against all others, or NET,OTHER=V of a pair, * for any characters; or a file "
+        "of such lines: NET,V or NET,OTHER,V",
+    )
+    one.add_argument(
+        "--surroundings", choices=SURROUNDINGS, help="what covers the copper in use, for the clearances"
+    )
     one = verbs.add_parser("rehearse", help="run the whole job on the bench")
     one.add_argument("job", type=Path)
     one.add_argument("--seed", type=int, default=0, metavar="N", help="another blank, another machine")
@@ -106,6 +120,9 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--use", action="store_true", help="use what was found from now on; it can be undone")
     one = verbs.add_parser("bits", help="what every bit has cut, over all jobs")
     one.add_argument("--renew", metavar="NAME", help="a new bit of that name was put in")
+    for name, mark, what in (("limit", "NAME=MM", "mm"), ("limit-holes", "NAME=N", "holes")):
+        told = f"after how many {what} a bit is to be looked at; 0 is never"
+        one.add_argument(f"--{name}", action="append", default=[], type=_limit, metavar=mark, help=told)
     one = verbs.add_parser("demo", help="the example board, from files to proven copper")
     one.add_argument("--headless", action="store_true", help="without the window")
     one.add_argument("--to", type=Path, metavar="DIR", help="folder for what is made without the window")
@@ -124,6 +141,14 @@ def _place(text: str) -> tuple[float, float, float]:
     if len(parts) not in (2, 3) or not all(map(math.isfinite, parts)):
         raise argparse.ArgumentTypeError(f"{text!r} is no place: give X,Y or X,Y,DEG")
     return parts[0], parts[1], parts[2] if len(parts) == 3 else 0.0
+
+
+def _limit(text: str) -> tuple[str, float]:
+    """A bit and its limit, as they are written on the command line."""
+    name, sign, limit = text.rpartition("=")
+    if not sign or not name:
+        raise argparse.ArgumentTypeError(f"{text!r} is no limit: give NAME=NUMBER")
+    return name, float(limit)
 
 
 def _reading(text: str) -> tuple[float, float]:
@@ -151,6 +176,8 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
             declared_safe=words.declared_safe,
             places=words.at,
             program_bits=words.bit,
+            voltages=words.volts,
+            surroundings=SURROUNDINGS.get(words.surroundings),
             progress=told,
         )
     if verb == "rehearse":
@@ -165,7 +192,8 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
         read = readings(words.width, words.parted, words.joined, words.stands, words.gone)
         return lambda _told: coupon_job(words.job, words.to, Corner(words.corner), read, use=words.use)
     if verb == "bits":
-        return lambda _told: commands.worn(usual_book(), renew=words.renew)
+        limits = {"lengths": words.limit, "holes": words.limit_holes}
+        return lambda _told: commands.worn(usual_book(), renew=words.renew, **limits)
     if verb == "demo" and (words.headless or words.json or words.to):
         folder = words.to or Path(tempfile.mkdtemp(prefix="drypoint-demo-"))
         return lambda told: commands.demo(folder, seed=words.seed, progress=told)

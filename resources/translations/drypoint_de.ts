@@ -24,6 +24,11 @@
         <translation>„{cell}“ ist in der Tabelle weder Höhe noch Ort.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
+        <source>'{text}' is no voltage.</source>
+        <translation>„{text}“ ist keine Spannung.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/commands.py"/>
         <source>--at</source>
         <translation>--at</translation>
@@ -435,6 +440,11 @@
         <location filename="../../app/drypoint/machine/explain.py"/>
         <source>A value is negative that may not be.</source>
         <translation>Ein Wert ist negativ, der es nicht sein darf.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
+        <source>A voltage is a net, the other net if it is one pair, and volts.</source>
+        <translation>Eine Spannung ist ein Netz, bei einem Paar das andere Netz, und Volt.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/ratings.py"/>
@@ -1542,6 +1552,11 @@
         <translation>Der Oberfläche wird gefolgt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
+        <source>For example GND,V+=24.</source>
+        <translation>Zum Beispiel GND,V+=24.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/holes.py"/>
         <source>From how many times its own diameter in depth a drill counts as thin.</source>
         <translation>Ab welchem Vielfachen des eigenen Durchmessers an Tiefe ein Bohrer als dünn gilt.</translation>
@@ -1658,8 +1673,23 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/commands.py"/>
+        <source>Give 0 or more.</source>
+        <translation>0 oder mehr angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
+        <source>Give NET=V, or a file that is there.</source>
+        <translation>NETZ=V angeben, oder eine vorhandene Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/commands.py"/>
         <source>Give one place for each.</source>
         <translation>Für jede einen Ort angeben.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
+        <source>Give volts, direct or peak: 0 or more.</source>
+        <translation>Volt angeben, Gleich- oder Scheitelwert: 0 oder mehr.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/commands.py"/>
@@ -2504,6 +2534,11 @@
         <translation>Netze und Löcher</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
+        <source>Nets are, for example: {names}.</source>
+        <translation>Netze sind zum Beispiel: {names}.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/export.py"/>
         <source>Nets too close for their voltage</source>
         <translation>Netze zu nah für ihre Spannung</translation>
@@ -2592,6 +2627,11 @@
         <location filename="../../app/drypoint/session/work.py"/>
         <source>No machine known here holds a blank of {width:.0f} × {height:.0f} mm.</source>
         <translation>Keine hier bekannte Maschine fasst einen Zuschnitt von {width:.0f} × {height:.0f} mm.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
+        <source>No net is called '{name}'.</source>
+        <translation>Kein Netz heißt „{name}“.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
@@ -3097,6 +3137,11 @@
         <location filename="../../app/drypoint/program/heights.py"/>
         <source>Sampling the surface</source>
         <translation>Die Oberfläche wird abgetastet</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
+        <source>Save it as UTF-8.</source>
+        <translation>Als UTF-8 speichern.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/reference/affine.py"/>
@@ -4714,6 +4759,16 @@
         <translation>Die Tabelle der Antastungen ist leer.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
+        <source>The table of voltages cannot be read.</source>
+        <translation>Die Tabelle der Spannungen ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
+        <source>The table of voltages is no text.</source>
+        <translation>Die Tabelle der Spannungen ist kein Text.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/explain.py"/>
         <source>The target cannot be reached as commanded: an impossible arc, or a touch that starts at its end.</source>
         <translation>Das Ziel ist so nicht erreichbar: ein unmöglicher Bogen oder ein Antasten, das an seinem Ende beginnt.</translation>
@@ -6158,6 +6213,7 @@
     <message>
         <location filename="../../app/drypoint/cuts/holes.py"/>
         <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <location filename="../../app/drypoint/ui/forms/wear.py"/>
         <source>holes</source>
         <translation>Löcher</translation>
     </message>
@@ -6778,6 +6834,11 @@
         <translation>unbewiesen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
+        <source>voltages</source>
+        <translation>Spannungen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>waits for the surface</source>
         <translation>wartet auf die Oberfläche</translation>
@@ -7272,6 +7333,7 @@
         <location filename="../../app/drypoint/board/drill.py"/>
         <location filename="../../app/drypoint/board/gerber_interpreter.py"/>
         <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/session/voltage_table.py"/>
         <source>{name}, line {number}</source>
         <translation>{name}, Zeile {number}</translation>
     </message>
@@ -7723,6 +7785,11 @@
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>, planned</source>
         <translation>, geplant</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/wear.py"/>
+        <source>0: never</source>
+        <translation>0: nie</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
@@ -9254,6 +9321,11 @@
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <source>Look again</source>
         <translation>Noch einmal suchen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/wear.py"/>
+        <source>Look at it after</source>
+        <translation>Ansehen nach</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/wear.py"/>

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
 from drypoint.cuts.ratings import Surroundings
+from drypoint.errors import InputError
+from drypoint.session.commands import prepare
 from drypoint.session.electrical import volts_between
 from drypoint.session.facts import cut_facts
+from drypoint.session.report import report
 from drypoint.session.session import Session
 from drypoint.session.settings import ElectricalSettings, Voltage
 
@@ -37,3 +41,14 @@ def test_clearance_after_milling_is_checked(session: Session, volts: float, clos
     session.change("coated", electrical=coated)
     fewer = cut_facts(session.derived.cuts(session.snapshot))["too_close"]
     assert len(fewer) <= len(facts["too_close"])
+
+
+def test_voltages_from_the_command_line_are_checked_and_told(hive_scale: Path, tmp_path: Path) -> None:
+    found = prepare([hive_scale], tmp_path / "j", voltages=["BAT*=60"], surroundings=Surroundings.BARE)
+    assert found["cuts"]["too_close"]
+    told = report("prepare", found)
+    assert f"Too close for their voltage: {len(found['cuts']['too_close'])}" in told
+    assert "0.60 mm are asked for" in told
+    with pytest.raises(InputError):
+        prepare([hive_scale], tmp_path / "k", voltages=["NOBODY=60"])
+    assert not (tmp_path / "k.drypoint").exists()

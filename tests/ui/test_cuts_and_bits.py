@@ -147,6 +147,23 @@ def test_wear_is_told_and_a_new_bit_counts_from_nothing(window: Application, qtb
     assert window.bridge.book.read().of("Drill 0.8 mm").holes == 300
 
 
+def test_the_limits_of_a_bit_are_entered_and_kept(window: Application, qtbot) -> None:
+    window.window.choose_step(2)
+    wear = window.design.pages.bits.wear
+    (metres,) = wear.limits["V-bit 0.1 mm 30°"]
+    (holes,) = wear.limits["Drill 0.8 mm"]
+    for field, text in ((metres, "35"), (holes, "200")):
+        field.setFocus()
+        line = field.focusProxy()
+        line.selectAll()
+        qtbot.keyClicks(line, text)
+        qtbot.keyClick(line, Qt.Key.Key_Return)
+    book = window.bridge.book.read()
+    assert book.of("V-bit 0.1 mm 30°").replace_at_mm == 35_000.0
+    assert book.of("Drill 0.8 mm").replace_at_holes == 200
+    assert book.hints() == (next(hint for hint in book.hints() if "Drill 0.8 mm" in str(hint)),)
+
+
 def test_the_test_pattern_is_written_for_the_corner_chosen(
     window: Application, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

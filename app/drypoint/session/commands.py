@@ -12,6 +12,7 @@ from typing import Any
 
 from drypoint.bits.wear import Wear
 from drypoint.board.model import Side
+from drypoint.cuts.ratings import Surroundings
 from drypoint.errors import InputError, PlanError, StoreError
 from drypoint.job.store import SUFFIX, Job
 from drypoint.progress import Progress
@@ -26,6 +27,7 @@ from drypoint.session.session import Session
 from drypoint.session.settings import CopyPlace
 from drypoint.session.sheet_sides import expected_only
 from drypoint.session.sides import side_of
+from drypoint.session.voltage_table import of_nets, read_voltages
 from drypoint.session.wear_book import WearBook
 from drypoint.session.work import SPARE, fitting_preset, require_room
 from drypoint.wording import say
@@ -46,6 +48,8 @@ def prepare(
     declared_safe: bool = False,
     places: Sequence[tuple[float, float, float]] = (),
     program_bits: Sequence[str] = (),
+    voltages: Sequence[str] = (),
+    surroundings: Surroundings | None = None,
     progress: Progress | None = None,
 ) -> dict[str, Any]:
     """Import design files into a new job and plan its cuts. An existing job of that name is replaced.
@@ -59,6 +63,8 @@ def prepare(
     places : x, y (mm) and turn (degrees) for each board in that order, or for each copy of the only
         one; without them boards lie beside each other
     program_bits : bits for ready-made programs, each as "FILE[:TOOL]=BIT"
+    voltages : between nets, each as "NET=V" or "NET,OTHER=V", or the name of a file with such a table
+    surroundings : what covers the copper in use
 
     Raises
     ------
@@ -82,6 +88,7 @@ def prepare(
                 _require_both(session)
             _set_bit(session, tip, angle_deg, depth)
             choose_bits(session, program_bits)
+            _set_voltages(session, voltages, surroundings)
             note = _choose_machine(session)
             facts = prepared_facts(session, progress)
             facts["warnings"] += note
@@ -161,6 +168,18 @@ def _set_places(session: Session, places: Sequence[tuple[float, float, float]]) 
     session.change("Place the boards", copies=replace(session.settings.copies, places=given))
 
 
+def _set_voltages(session: Session, stated: Sequence[str], surroundings: Surroundings | None) -> None:
+    """What the nets carry."""
+    electrical = session.settings.electrical
+    if stated:
+        nets = session.derived.board(session.snapshot).nets
+        electrical = replace(electrical, voltages=of_nets(read_voltages(stated), nets))
+    if surroundings is not None:
+        electrical = replace(electrical, surroundings=surroundings)
+    if electrical != session.settings.electrical:
+        session.change("Enter the voltages", electrical=electrical)
+
+
 def _set_bit(session: Session, tip: float | None, angle_deg: float | None, depth: float | None) -> None:
     bits, cuts = session.settings.bits, session.settings.cuts
     vbit = bits.vbit
@@ -234,22 +253,38 @@ def export_job(
     }
 
 
-def worn(book: WearBook, *, renew: str | None = None) -> dict[str, Any]:
+def worn(
+    book: WearBook,
+    *,
+    renew: str | None = None,
+    lengths: Sequence[tuple[str, float]] = (),
+    holes: Sequence[tuple[str, float]] = (),
+) -> dict[str, Any]:
     """What every bit has cut at the machine over all jobs; ``renew`` puts a new one in.
+
+    ``lengths`` and ``holes`` say after how many mm and holes a bit is to be looked at; 0 is never.
 
     Raises
     ------
     InputError
-        If no bit of that name has cut anything.
+        If no bit of that name has cut anything, or a limit makes no sense.
     """
     wear = book.read()
-    if renew is not None:
-        if renew not in wear.uses:
+    for name in (*([] if renew is None else [renew]), *(name for name, _ in (*lengths, *holes))):
+        if name not in wear.uses:
             known = ", ".join(wear.uses) or "–"
-            what = say("No bit named '{name}' has cut anything.", name=renew)
+            what = say("No bit named '{name}' has cut anything.", name=name)
             raise InputError(what, "bits", say("Known: {known}.", known=known))
+    for name, limit in (*lengths, *holes):
+        if not 0.0 <= limit < 1e9:
+            raise InputError(say("{value:g} is no sensible value.", value=limit), name, "Give 0 or more.")
+    if renew is not None:
         book.renew(renew)
-        wear = book.read()
+    for name, limit in lengths:
+        book.limit(name, length=limit)
+    for name, limit in holes:
+        book.limit(name, holes=round(limit))
+    wear = book.read()
     uses = {
         name: {
             "length_mm": round(use.length, 1),

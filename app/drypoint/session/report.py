@@ -7,6 +7,8 @@ from typing import Any
 
 from drypoint.session.sheet import clock
 
+MOST_LISTED = 20
+"""Findings of a kind that are written out."""
 Found = Mapping[str, Any]
 
 
@@ -42,10 +44,25 @@ def _prepared(found: Found) -> list[str]:
         lines += [
             f"  {' and '.join(one['nets'])} at {one['at'][0]:.2f}, {one['at'][1]:.2f}: "
             f"gap {one['gap_mm']:.3f} mm. {one['hint']}"
-            for one in cuts["impossible"][:20]
+            for one in cuts["impossible"][:MOST_LISTED]
         ]
+    for title, kind in (("Thinned traces", "thinned"), ("Too close for their voltage", "too_close")):
+        lines += _listed(title, cuts[kind])
     lines += [f"Note: {text}" for text in found["warnings"]]
     return [*lines, f"Job file: {found['job']}"]
+
+
+def _listed(title: str, flaws: Sequence[Found]) -> list[str]:
+    """How many flaws of a kind there are, and the first of them with nets and place."""
+    if not flaws:
+        return []
+    return [
+        f"{title}: {len(flaws)}",
+        *(
+            f"  {' and '.join(one['nets'])} at {one['at'][0]:.2f}, {one['at'][1]:.2f}: {one['what']}"
+            for one in flaws[:MOST_LISTED]
+        ),
+    ]
 
 
 def _placed(placed: Sequence[Found]) -> list[str]:

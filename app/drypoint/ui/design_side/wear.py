@@ -17,6 +17,7 @@ class WearOfBits(QObject):
         super().__init__(page)
         self._page, self._bridge, self._messages = page, bridge, messages
         page.wear.renewed.connect(self._renew)
+        page.wear.limited.connect(self._limit)
 
     def show(self) -> None:
         """Read the book again."""
@@ -33,3 +34,8 @@ class WearOfBits(QObject):
             self._bridge.book.renew(name)
             self.show()
             self._messages.say(self.tr("{bit} counts from nothing again.").format(bit=name))
+
+    def _limit(self, name: str, length: float | None, holes: int | None) -> None:
+        if self._bridge.book is not None:
+            self._bridge.book.limit(name, length=length, holes=holes)
+            self.show()

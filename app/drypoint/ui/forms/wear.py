@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from drypoint.bits.wear import Use, Wear
 from drypoint.ui.language.words import fill
 from drypoint.ui.parts.blocks import Bar, Elided, button, empty, words
+from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.theme.theme import Theme
 
 NEAR = 0.9
@@ -22,15 +23,18 @@ class WearForm(QWidget):
     Signals
     -------
     renewed(str) : a new bit of that name was put in
+    limited(str, object, object) : look at it after so many mm, after so many holes; None leaves as it is
     """
 
     renewed = Signal(str)
+    limited = Signal(str, object, object)
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._theme = theme
         self._shown: object = None
         self.buttons: dict[str, QWidget] = {}
+        self.limits: dict[str, list[NumberField]] = {}
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(6)
@@ -50,7 +54,7 @@ class WearForm(QWidget):
             return
         self._shown = used
         empty(self._rows)
-        self.buttons = {}
+        self.buttons, self.limits = {}, {}
         for name, use in used:
             self._rows.addWidget(self._row(name, use))
 
@@ -73,7 +77,36 @@ class WearForm(QWidget):
         column.addWidget(Bar(self._theme, use.worn, accent=use.worn >= NEAR))
         done = fill(self.tr("{metres:.1f} m cut, {holes} holes"), metres=use.length / 1000.0, holes=use.holes)
         column.addWidget(words(done, "caption", wrap=True))
+        for limit in self._limits(name, use):
+            column.addWidget(limit)
         if use.worn >= NEAR:
             hint = self.tr("Look at it under a loupe; replace it if it leaves burrs.")
             column.addWidget(words(hint, "caption", wrap=True))
         return made
+
+    def _limits(self, name: str, use: Use) -> list[Setting]:
+        """After how much the bit is to be looked at: by length for what cuts, by holes for what drills."""
+        rows = []
+        if use.length or not use.holes:
+            field = NumberField(
+                self.tr("Look at it after"), "m", value=use.replace_at_mm / 1000.0, least=0.0, most=10_000.0
+            )
+            field.edited.connect(lambda metres: self.limited.emit(name, 1000.0 * metres, None))
+            rows.append(field)
+        if use.holes:
+            field = NumberField(
+                self.tr("Look at it after"),
+                self.tr("holes"),
+                value=use.replace_at_holes,
+                decimals=0,
+                least=0.0,
+                most=1_000_000.0,
+                step=100.0,
+                unit_width=44,
+            )
+            field.edited.connect(lambda holes: self.limited.emit(name, None, round(holes)))
+            rows.append(field)
+        self.limits[name] = rows
+        for field in rows:
+            field.setToolTip(self.tr("0: never"))
+        return [Setting(field.accessibleName(), field) for field in rows]
