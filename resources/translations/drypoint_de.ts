@@ -2699,6 +2699,11 @@
         <translation>Weiter wurde nichts getan.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/board/through.py"/>
+        <source>Nothing is plated in a milled board: {leads} leads are soldered on both sides, and {others} other holes take a rivet or a bit of wire soldered on both sides.</source>
+        <translation>In einer gefrästen Platine ist nichts metallisiert: {leads} Anschlussdrähte werden auf beiden Seiten verlötet, in {others} andere Löcher kommt ein Niet oder ein beidseitig verlötetes Stück Draht.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/legend.py"/>
         <source>Nothing of the legend is left beside pads and holes.</source>
         <translation>Neben Lötflächen und Löchern bleibt von der Beschriftung nichts übrig.</translation>
@@ -6201,6 +6206,11 @@
         <translation>Versatz des Kopfs</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <source>hole that joins both sides</source>
+        <translation>Loch, das beide Seiten verbindet</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/holes.py"/>
         <source>hole {diameter:.2f} mm</source>
         <translation>Loch {diameter:.2f} mm</translation>
@@ -7041,6 +7051,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/board/links.py"/>
+        <location filename="../../app/drypoint/board/through.py"/>
         <source>{count} more nets stay in several pieces.</source>
         <translation>{count} weitere Netze bleiben in mehreren Stücken.</translation>
     </message>
@@ -7066,9 +7077,14 @@
         <translation>{count} Netze haben auf der anderen Seite Kupfer, das kein Loch erreicht (dort gelötete Teile); Drähte zwischen Löchern können es nicht ersetzen.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/export.py"/>
+        <location filename="../../app/drypoint/session/sheet_sides.py"/>
         <source>{count} nets, {count2} holes, {count3} link wires</source>
         <translation>{count} Netze, {count2} Löcher, {count3} Drahtbrücken</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/sheet_sides.py"/>
+        <source>{count} nets, {count2} holes, {count3} of them join both sides</source>
+        <translation>{count} Netze, {count2} Löcher, davon verbinden {count3} beide Seiten</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
@@ -7299,6 +7315,11 @@
         <location filename="../../app/drypoint/bits/feeds.py"/>
         <source>{name} should turn slower than this spindle can: expect heat.</source>
         <translation>{name} sollte langsamer drehen, als diese Spindel kann: Wärme ist zu erwarten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/board/through.py"/>
+        <source>{name} stays in {left} pieces even with both sides joined.</source>
+        <translation>{name} bleibt selbst mit verbundenen Seiten in {left} Stücken.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/links.py"/>

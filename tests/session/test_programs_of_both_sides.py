@@ -110,3 +110,11 @@ def test_export_tells_the_side_of_every_file_and_the_sheet_the_turn(kept: Path, 
     assert drilled < flipped < milled
     assert "bottom and then top copper milled" in page
     assert (tmp_path / "out" / "grooves-second-side.svg").is_file()
+
+
+def test_where_both_sides_are_milled_no_wire_replaces_the_other(bell: Session) -> None:
+    board = bell.derived.board(bell.snapshot)
+    assert board.links == ()
+    assert len(board.rivets) > 11
+    bell.change("One side", board=replace(bell.settings.board, both=False))
+    assert bell.derived.board(bell.snapshot).links

@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from pathlib import Path
 
-from shapely import Polygon
+from shapely import Geometry, Polygon
 
 from drypoint.board.archive import gather
 from drypoint.board.copper import NetCopper, net_copper
@@ -20,12 +20,13 @@ from drypoint.board.gerber import GerberLayer
 from drypoint.board.hole_nets import NetFinder, with_nets
 from drypoint.board.layers import Layers, drawn_outline, read_layers
 from drypoint.board.links import link_wires
-from drypoint.board.model import Board, Finding, LayerFile, Role, Side
+from drypoint.board.model import Board, Finding, Hole, LayerFile, LinkWire, Role, Side
 from drypoint.board.netlist_check import netlist_findings
 from drypoint.board.outline import MARGIN, Outline, hull_outline, stated_outline
 from drypoint.board.programs import board_of_programs
 from drypoint.board.registration import fit_findings
 from drypoint.board.roles import recognise_files
+from drypoint.board.through import joining_holes
 from drypoint.errors import InputError
 from drypoint.progress import Progress
 from drypoint.wording import say
@@ -46,6 +47,7 @@ def load_board(
     paths: Sequence[Path],
     *,
     side: Side = Side.BOTTOM,
+    both: bool = False,
     roles: Mapping[str, Role] | None = None,
     name: str | None = None,
     progress: Progress | None = None,
@@ -58,6 +60,9 @@ def load_board(
         Folders, files and zips; everything in them is looked at.
     side : Side
         The copper to mill.
+    both : bool
+        Whether the other side is milled too: then no link wires replace it, and the holes that join
+        the sides are told.
     roles : mapping of str to Role, optional
         The user's choice for files by name; it overrules what is recognised.
     name : str, optional
@@ -72,7 +77,7 @@ def load_board(
     """
     chosen = [Path(path) for path in paths]
     return load_board_from_bytes(
-        gather(chosen), side=side, roles=roles, name=name or name_of(chosen), progress=progress
+        gather(chosen), side=side, both=both, roles=roles, name=name or name_of(chosen), progress=progress
     )
 
 
@@ -80,6 +85,7 @@ def load_board_from_bytes(
     files: Mapping[str, bytes],
     *,
     side: Side = Side.BOTTOM,
+    both: bool = False,
     roles: Mapping[str, Role] | None = None,
     name: str | None = None,
     progress: Progress | None = None,
@@ -98,7 +104,7 @@ def load_board_from_bytes(
     outline = _outline(layers, layers.milled, copper, files)
     if progress is not None:
         progress.step(0.8, "Putting the board together")
-    board = _assemble(name or "board", side, layers, copper, outline, recognised)
+    board = _assemble(name or "board", side, layers, copper, outline, recognised, both=both)
     if progress is not None:
         progress.step(1.0, "")
     return board
@@ -147,6 +153,8 @@ def _assemble(
     copper: NetCopper,
     outline: Outline,
     files: tuple[LayerFile, ...],
+    *,
+    both: bool,
 ) -> Board:
     frame = Frame(outline.polygon, mirror=side is Side.BOTTOM)
     nets = frame.shapes(copper.milled)
@@ -154,7 +162,7 @@ def _assemble(
     edge = frame.shape(outline.polygon)
     finder = NetFinder(nets, other)
     holes, slots, hole_findings = with_nets(frame.holes(layers.holes), frame.slots(layers.slots), finder)
-    links = link_wires(nets, other, holes)
+    links, rivets, joined = _joined(nets, other, holes, both=both)
     design = (*layers.findings, *outline.findings, *copper.findings)
     findings = [replace(item, at=frame.place(item.at)) if item.at else item for item in design]
     findings += hole_findings
@@ -165,7 +173,7 @@ def _assemble(
         findings.append(
             Finding("no holes", "No drill file with holes was found.", hint="Add it if there is one.")
         )
-    findings += links.findings
+    findings += joined
     return Board(
         name=name,
         side=side,
@@ -176,9 +184,20 @@ def _assemble(
         slots=slots,
         other_copper=other,
         legend=frame.shape(layers.legend.shape) if layers.legend is not None else None,
-        links=links.wires,
-        rivets=links.through,
+        links=links,
+        rivets=rivets,
         files=files,
         findings=tuple(findings),
         to_design=frame.to_design,
     )
+
+
+def _joined(
+    nets: Mapping[str, Geometry], other: Mapping[str, Geometry], holes: Sequence[Hole], *, both: bool
+) -> tuple[tuple[LinkWire, ...], tuple[Hole, ...], tuple[Finding, ...]]:
+    """Link wires, holes that join both sides, and what to know of them."""
+    if both and other:
+        joining = joining_holes(nets, other, holes)
+        return (), (*joining.leads, *joining.others), joining.findings
+    links = link_wires(nets, other, holes)
+    return links.wires, links.through, links.findings

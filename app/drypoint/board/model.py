@@ -133,7 +133,7 @@ class Board:
         Marking of the component side, same frame (so it reads mirrored when the bottom is milled).
     rivets : tuple of Hole
         Holes that need a rivet, or a lead soldered on both sides, where they are not plated and no
-        link wire is used.
+        link wire is used. Where both sides are milled: those at which they are joined, leads first.
     to_design : Rigid
         Maps the board frame back to the coordinates of the design files; of the first board where
         several share a blank.

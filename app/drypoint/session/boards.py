@@ -61,9 +61,14 @@ def named_sources(sources: Sequence[Source], name: str) -> tuple[Source, ...]:
 
 
 def read_designs(
-    sources: Sequence[Source], side: Side, name: str | None, progress: Progress | None = None
+    sources: Sequence[Source],
+    side: Side,
+    name: str | None,
+    progress: Progress | None = None,
+    *,
+    both: bool = False,
 ) -> dict[str, Board]:
-    """Every design by name; the name is empty where there is but one.
+    """Every design by name; the name is empty where there is but one. ``both``: both sides are milled.
 
     Raises
     ------
@@ -79,6 +84,7 @@ def read_designs(
             read = load_board_from_bytes(
                 {own_name(source): source.content for source in own},
                 side=side,
+                both=both,
                 roles={own_name(source): Role(source.role) for source in own if source.role},
                 name=board or name,
                 progress=told,

@@ -140,9 +140,8 @@ class Derived:
             raise PlanError("There are no design files yet.", "Board", "Choose the folder or files.")
 
         def compute() -> dict[str, Board]:
-            return read_designs(
-                snap.sources, snap.settings.board.side, snap.settings.board.name or None, progress
-            )
+            chosen = snap.settings.board
+            return read_designs(snap.sources, chosen.side, chosen.name or None, progress, both=chosen.both)
 
         return self._memo.get("designs", snap.key(*DESIGN), compute)
 

@@ -28,7 +28,13 @@ from drypoint.session.plans import CutPlan, Placing
 from drypoint.session.programs import as_turned, programs
 from drypoint.session.session import Session
 from drypoint.session.sheet import SheetFacts, WorkStep, clock, setup_sheet
-from drypoint.session.sheet_sides import expected_only, sides_milled, the_turn, with_turn
+from drypoint.session.sheet_sides import (
+    expected_only,
+    nets_and_holes,
+    sides_milled,
+    the_turn,
+    with_turn,
+)
 from drypoint.session.sides import of_second_side
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.svg import Speak
@@ -199,12 +205,7 @@ def sheet_facts(
         ),
         (
             say("Nets and holes"),
-            say(
-                "{count} nets, {count2} holes, {count3} link wires",
-                count=len(board.nets),
-                count2=len(board.holes),
-                count3=len(board.links),
-            ),
+            nets_and_holes(snap, board),
         ),
         (
             say("Blank"),

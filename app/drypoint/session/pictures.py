@@ -76,14 +76,18 @@ def _marks(marks: Sequence[Cut], middle: float) -> list[str]:
 
 
 def board_picture(board: Board, layout: Layout, speak: svg.Speak = str) -> str:
-    """Copper, holes, outline, blank, clamps and link wires."""
+    """Copper, holes, outline, blank, clamps, and link wires or the holes that join both sides."""
     body = _ground(board, layout, speak)
     body += [svg.lines([link.path], svg.INK, 0.35, 'stroke-dasharray="0.9 0.7"') for link in board.links]
     legend = [
         (svg.sample_area(svg.COPPER), say("copper of a net")),
         (svg.sample_line(svg.INK, 0.3), say("outline")),
-        (svg.sample_line(svg.INK, 0.35, 'stroke-dasharray="0.9 0.7"'), say("link wire")),
     ]
+    if board.rivets and not board.links:
+        body += [svg.ring(h.x, h.y, h.diameter / 2 + 0.4, "none", svg.INK, 0.3) for h in board.rivets]
+        legend.append((svg.ring(5.0, 2.0, 1.4, "none", svg.INK, 0.3), say("hole that joins both sides")))
+    else:
+        legend.append((svg.sample_line(svg.INK, 0.35, 'stroke-dasharray="0.9 0.7"'), say("link wire")))
     return svg.drawing(_bounds(layout), body, board.name, legend, speak)
 
 

@@ -162,6 +162,11 @@ def _shown(found: Found) -> list[str]:
         for tool in one["tools"]
     ]
     lines += [f"Link wire {one['net']}: {one['length_mm']:.1f} mm" for one in found["links"]]
+    if not found["links"]:
+        lines += [
+            f"Join both sides at {one['at'][0]:.2f}, {one['at'][1]:.2f}: {one['net']}"
+            for one in found["rivets"]
+        ]
     lines += [f"Measured: {count} × {kind}" for kind, count in found["measured"].items()]
     return [*lines, *(f"Run {one['title']}: {one['reason'] or 'broken off'}" for one in found["runs"])]
 

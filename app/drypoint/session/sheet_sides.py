@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from drypoint.board.model import Side
+from drypoint.board.model import Board, Side
 from drypoint.session.marks import side_words
 from drypoint.session.sheet import WorkStep
 from drypoint.session.sides import of_second_side
@@ -19,6 +19,24 @@ def sides_milled(snap: Snapshot) -> str:
         return side_words(snap.settings.board.side)
     first = snap.face(1)
     return say("{side} and then {other}", side=side_words(first), other=side_words(first.other))
+
+
+def nets_and_holes(snap: Snapshot, board: Board) -> str:
+    """How many there are, and what joins the sides: link wires, or holes where both are milled."""
+    nets, holes = len(board.nets), len(board.holes)
+    if snap.settings.board.both:
+        return say(
+            "{count} nets, {count2} holes, {count3} of them join both sides",
+            count=nets,
+            count2=holes,
+            count3=len(board.rivets),
+        )
+    return say(
+        "{count} nets, {count2} holes, {count3} link wires",
+        count=nets,
+        count2=holes,
+        count3=len(board.links),
+    )
 
 
 def with_turn(snap: Snapshot, names: Sequence[str], steps: Sequence[WorkStep]) -> tuple[WorkStep, ...]:
