@@ -258,3 +258,53 @@ def test_holes_found_by_the_light_spot_need_no_offset_of_the_head(ready):
     assert by_eye > 0.4 * 2**0.5
     # three holes of 0.03 mm touch and 0.05 mm wander, farthest corner: far below the head's own 0.4 mm
     assert by_spot == pytest.approx((by_eye**2 - 2 * 0.4**2) ** 0.5, rel=1e-6)
+
+
+def test_the_dark_walk_goes_once_round_the_extent_without_light(at_bench):
+    session, station, bench = at_bench
+    program = some_marks(session)
+    before = len(bench.body.trail)
+    mark.walk(station, program)
+    bench.body.flush()
+    moved = np.vstack([path.ends for path in bench.body.trail[before:]])[:, :2]
+    way = shapely.LineString(moved[np.r_[True, (np.abs(np.diff(moved, axis=0)) > 1e-9).any(axis=1)]])
+    x0, y0, x1, y1 = shapely.bounds(shapely.multipoints(mark.extent(program)))
+    offset = np.array(bench.controller.parser.offset()[:2])
+    corners = np.array([(x0, y0), (x1, y0), (x1, y1), (x0, y1)]) + offset
+    assert shapely.distance(way, shapely.points(corners)).max() < 0.01
+    assert not any(path.power.any() for path in bench.body.trail[before:])
+    assert not len(bench.burn.spots)
+    asked = [one for one in bench.operator.requests if one.kind is RequestKind.CONFIRM]
+    assert asked[-1].cautions == laser_safety.DARK_WALK
+
+
+@pytest.mark.parametrize("scale", [255.0, 1000.0, 12000.0])
+def test_the_power_on_the_bench_is_the_share_whatever_full_power_is_called(at_bench, scale):
+    session, station, bench = at_bench
+    bench.controller.memory.settings[30] = scale
+    station.controller.connect()
+    station.controller.trust("xyz")
+    assert mark.full_power(station) == scale
+    rows = [as_points(np.column_stack((np.arange(4) * 0.1 + 5.0, np.full(4, 6.0))))]
+    driven = laser_settings(session.settings, mark.full_power(station))
+    program = pulse_program(rows, spot_fit(session.derived, session.snapshot), driven)
+    assert mark.mark(session, station, program).finished
+    assert bench.burn.spots[:, 3] == pytest.approx(session.settings.laser.power, abs=2e-4)
+
+
+def test_the_focus_light_has_a_longest_time_and_its_cautions(at_bench):
+    session, station, bench = at_bench
+    session.change("Long", laser=replace(session.settings.laser, focus_seconds=90.0))
+    with pytest.raises(MachineError, match="60 s"):
+        mark.focus(session, station)
+    assert not len(bench.burn.spots)
+    session.change("Short", laser=replace(session.settings.laser, focus_seconds=1.0))
+    mark.focus(session, station)
+    asked = [one for one in bench.operator.requests if one.kind is RequestKind.CONFIRM]
+    assert asked[-1].cautions == laser_safety.FOCUS
+    assert laser_safety.EYES in laser_safety.FOCUS
+    bench.operator.declines.add(RequestKind.CONFIRM)
+    made = len(bench.burn.spots)
+    with pytest.raises(MachineError):
+        mark.focus(session, station)
+    assert len(bench.burn.spots) == made, "no light without the cautions"

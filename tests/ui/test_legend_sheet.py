@@ -16,7 +16,7 @@ from drypoint.machine.operator import RequestKind
 from drypoint.progress import Progress
 from drypoint.session.corner import Corner
 from drypoint.session.grid import POWERS, newest_grid
-from drypoint.session.laser_safety import EYES
+from drypoint.session.laser_safety import BARE, EYES
 from drypoint.session.session import Session
 from drypoint.ui.canvas.content import Layer
 from drypoint.ui.legend_side.legending import telling
@@ -252,3 +252,55 @@ def test_both_sides_are_chosen_on_the_board_page_and_can_be_undone(who: Bystande
     who.window.commands["undo"].trigger()
     who.wait(lambda: not box.isChecked())
     assert not who.session.settings.board.both
+
+
+def test_bare_laminate_needs_a_word_of_its_own_and_its_dangers_are_read_again(
+    ready: Bystander, bench: Bench
+) -> None:
+    sheet = ready.side.legending.sheet
+    assert sheet is not None
+    assert not sheet.boxes["bare_accepted"].isVisible()
+    sheet.boxes["bare"].click()
+    ready.wait(sheet.boxes["bare_accepted"].isVisible)
+    ready.rest()
+    assert sheet._bare.isVisible()
+    assert not sheet.mark_button.isEnabled()
+    ready.desk.operator.shown = 0.0
+    ready.desk.bar.automatic.setChecked(True)
+    ready.click(sheet.burn_button)
+    ready.rest()
+    assert ready.desk.error is not None
+    assert "not acknowledged" in ready.desk.error.what
+    assert not len(bench.burn.spots)
+    ready.desk.bar.automatic.setChecked(False)
+    sheet.boxes["bare_accepted"].click()
+    ready.rest()
+    ready.click(sheet.mark_button)
+    assert BARE in answer(ready, RequestKind.CONFIRM)
+    ready.desk.bar.automatic.setChecked(True)
+    ready.rest()
+    assert len(bench.burn.spots)
+    assert bench.burn.power == 0.0
+
+
+def test_the_beam_is_off_while_the_marking_is_held_by_the_strip(ready: Bystander, bench: Bench) -> None:
+    acknowledge(ready)
+    sheet = ready.side.legending.sheet
+    assert sheet is not None
+    ready.desk.thread_.pace = 4.0
+    ready.click(sheet.mark_button)
+    answer(ready, RequestKind.CONFIRM)
+    ready.desk.operator.shown = 0.0
+    ready.desk.bar.automatic.setChecked(True)
+    ready.wait(lambda: len(bench.burn.spots) > 3)
+    ready.click(ready.window.strip.hold_button)
+    ready.wait(lambda: ready.window.strip.state.value == "held" and ready.desk.state.still)
+    made = len(bench.burn.spots)
+    ready.qtbot.wait(150)
+    assert bench.burn.power == 0.0
+    assert len(bench.burn.spots) == made
+    ready.desk.thread_.pace = None
+    ready.window.commands["resume"].trigger()
+    ready.rest()
+    assert len(bench.burn.spots) == ready.session.derived.legend(ready.session.snapshot).count
+    assert bench.burn.power == 0.0
