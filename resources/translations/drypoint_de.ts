@@ -39,6 +39,11 @@
         <translation>--both-sides</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>/min</source>
+        <translation>/min</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>1 V-bit, {drills}, 1 mill</source>
         <translation>1 Stichel, {drills}, 1 Fräser</translation>
@@ -397,6 +402,11 @@
         <translation>Ein Echtzeitbefehl gehört nicht in eine Datei.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>A second, wider bit that cuts open copper. The V-bit of the grooves then goes only where the wide one does not fit.</source>
+        <translation>Ein zweiter, breiterer Fräser für freies Kupfer. Der V-Stichel der Rillen läuft dann nur noch dort, wo der breite nicht hineinpasst.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
         <source>A shape wider than this gets a hatch; a narrower one gets rows along its edges.</source>
         <translation>Eine Form, die breiter ist, wird schraffiert; eine schmalere bekommt Reihen längs ihrer Ränder.</translation>
@@ -661,6 +671,11 @@
         <location filename="../../app/drypoint/board/outline.py"/>
         <source>Another closed shape lies outside the outline.</source>
         <translation>Eine weitere geschlossene Form liegt außerhalb des Umrisses.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Another place is cleared.</source>
+        <translation>Es wird an anderer Stelle geräumt.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/gerber_extended.py"/>
@@ -1027,6 +1042,11 @@
         <translation>Eine Textausgabe des Entwurfs wählen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/cuts/rest.py"/>
+        <source>Choose a wider bit, or more depth.</source>
+        <translation>Einen breiteren Fräser wählen oder mehr Tiefe.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/drill.py"/>
         <source>Choose an Excellon or XNC file.</source>
         <translation>Eine Excellon- oder XNC-Datei wählen.</translation>
@@ -1261,6 +1281,11 @@
         <translation>Tiefster Schnitt auf einmal; der Umriss wird in so vielen Runden geschnitten, wie es braucht.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Deepest cut that an end mill takes at once.</source>
+        <translation>Tiefster Schnitt, den ein Schaftfräser auf einmal nimmt.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/sheet.py"/>
         <source>Depth</source>
         <translation>Tiefe</translation>
@@ -1269,6 +1294,11 @@
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Depth of one peck; then the drill comes up and clears. 0 drills in one go.</source>
         <translation>Tiefe eines Hubs; dann kommt der Bohrer hoch und wirft Späne aus. 0 bohrt in einem Zug.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Depth of the wide bit below the touched copper, the same everywhere. Where that may not reach through, the V-bit cuts the same line again.</source>
+        <translation>Tiefe des breiten Fräsers unter dem angetasteten Kupfer, überall gleich. Wo das vielleicht nicht hindurchreicht, schneidet der V-Stichel dieselbe Linie noch einmal.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/bits/width_coupon.py"/>
@@ -1294,6 +1324,11 @@
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Diameter of the end mill, measured.</source>
         <translation>Durchmesser des Schaftfräsers, gemessen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Diameter of the wide bit where it is an end mill.</source>
+        <translation>Durchmesser des breiten Fräsers, wenn es ein Schaftfräser ist.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
@@ -1760,6 +1795,11 @@
         <translation>Höhe über dem höchsten angetasteten Kupfer, in der das Werkzeug zur nächsten Stelle fährt, wenn sie nahe liegt und kein Spanner im Weg ist. Erst nachdem das Kupfer angetastet wurde; 0 fährt jedes Mal ganz hoch.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Height of the area.</source>
+        <translation>Höhe der Fläche.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
         <source>Height of the copper</source>
@@ -1926,6 +1966,11 @@
         <translation>Wie lange der Kopf vor dem Puls an einem Ort wartet.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>How long you take to change the bit and to set its height. Counted when times are compared.</source>
+        <translation>Wie lange ein Wechsel des Fräsers samt Einstellen der Höhe dauert. Zählt beim Vergleich der Zeiten.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>How many boards lie side by side on the blank.</source>
         <translation>Wie viele Platinen nebeneinander auf dem Zuschnitt liegen.</translation>
@@ -1961,9 +2006,19 @@
         <translation>Wie das Werkzeug gefahren wird. Anfangswerte sind übliche Praxis, keine Angaben eines Herstellers.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>How the wide bit is run.</source>
+        <translation>Wie der breite Fräser läuft.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
         <source>How well that is known, as a standard deviation.</source>
         <translation>Wie genau das bekannt ist, als Standardabweichung.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>If the bit cuts wider than this it eats into nets; narrower, and threads of copper stay.</source>
+        <translation>Schneidet der Fräser breiter als angegeben, frisst er Netze an; schmaler, und es bleiben Kupferfäden stehen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
@@ -2233,6 +2288,11 @@
         <translation>Auslassen oder die Datei dieser Kupferlage angeben.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Left edge of the area, from that of the board.</source>
+        <translation>Linker Rand der Fläche, von dem der Leiterplatte aus.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Left edge of the clamp, from the blank's lower left corner.</source>
         <translation>Linke Kante des Spanners, von der linken unteren Ecke des Zuschnitts.</translation>
@@ -2350,6 +2410,11 @@
         <translation>Nachsehen, ob ihre Löcher dort liegen, wo sie sollen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Lower edge of the area, from that of the board.</source>
+        <translation>Unterer Rand der Fläche, von dem der Leiterplatte aus.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>Lower than a burr or a chip that stands up, and the bit scratches it. The saved time is shown with every program.</source>
         <translation>Niedriger als ein Grat oder ein hochstehender Span, und das Werkzeug streift ihn. Die gesparte Zeit steht bei jedem Programm.</translation>
@@ -2439,6 +2504,16 @@
         <translation>Auch die andere Seite fräsen, in diesem Auftrag: Die Platine wird gewendet und an ihren Löchern wiedergefunden.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>More or less is cleared than was meant.</source>
+        <translation>Es wird mehr oder weniger geräumt als gemeint.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>More than is needed takes long, makes much dust and wears the bit.</source>
+        <translation>Mehr als nötig dauert lange, macht viel Staub und nutzt den Fräser ab.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
         <source>More than the spot leaves dotted lines; much less burns every place several times.</source>
         <translation>Mehr als der Fleck hinterlässt gepunktete Linien; viel weniger brennt jede Stelle mehrmals.</translation>
@@ -2507,6 +2582,11 @@
         <location filename="../../app/drypoint/gcode/blocks.py"/>
         <source>M{value:g} is not known.</source>
         <translation>M{value:g} ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Name of the wide bit, as it is asked for at the machine.</source>
+        <translation>Name des breiten Fräsers, wie er an der Maschine verlangt wird.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/laser_safety.py"/>
@@ -2776,6 +2856,7 @@
     <message>
         <location filename="../../app/drypoint/session/plans.py"/>
         <location filename="../../app/drypoint/session/sheet.py"/>
+        <location filename="../../app/drypoint/session/two_bits.py"/>
         <source>Order of work</source>
         <translation>Arbeitsfolge</translation>
     </message>
@@ -2796,6 +2877,11 @@
         <location filename="../../app/drypoint/ui/wizard/files.py"/>
         <source>Outline</source>
         <translation>Umriss</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Outside of them copper stays between the grooves: it can be touched by what lies on the board.</source>
+        <translation>Außerhalb bleibt zwischen den Rillen Kupfer stehen; was auf der Leiterplatte liegt, kann es berühren.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/play.py"/>
@@ -2878,6 +2964,11 @@
         <location filename="../../app/drypoint/session/sheet.py"/>
         <source>Pictures</source>
         <translation>Bilder</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Pieces of copper without net up to this area are taken away by the V-bit. 0 leaves them.</source>
+        <translation>Kupferstücke ohne Netz bis zu dieser Fläche trägt der V-Stichel ab. 0 lässt sie stehen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -3052,6 +3143,11 @@
         <location filename="../../app/drypoint/reference/play.py"/>
         <source>Readings from both sides are needed at every target.</source>
         <translation>An jedem Ziel braucht es Ablesungen von beiden Seiten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Rectangles of the board in which all copper without net is taken away.</source>
+        <translation>Rechtecke der Leiterplatte, in denen alles Kupfer ohne Netz abgetragen wird.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/derive.py"/>
@@ -3259,6 +3355,11 @@
         <translation>Formen der Beschriftung</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Share of its width by which a loop of clearing overlaps the next.</source>
+        <translation>Anteil seiner Breite, um den ein Umlauf beim Räumen den nächsten überlappt.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/electrical.py"/>
         <source>Share of its width that a trace may lose to the cut. One that loses more is listed with the current it carried and carries, as an estimate by IPC-2221; 0 lists none.</source>
         <translation>Anteil seiner Breite, den ein Leiterzug durch das Fräsen verlieren darf. Verliert er mehr, steht er in der Liste mit dem Strom, den er vorher trug und nachher trägt, als Schätzung nach IPC-2221; 0 listet keinen.</translation>
@@ -3310,6 +3411,11 @@
         <translation>Langsamer auf kurzen Wegen, wo die Maschine stottern kann; sicherer, wo ein Kabel Zeilen verliert.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Small ones may come off and join nets. Large areas take the fine bit long: clear those instead.</source>
+        <translation>Kleine können sich lösen und Netze verbinden. Große Flächen dauern mit dem feinen Fräser lange: diese besser räumen.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>Smaller means more plunges and lifts; larger cuts more than it must.</source>
         <translation>Kleiner heißt mehr Eintauchen und Abheben; größer schneidet mehr als nötig.</translation>
@@ -3335,6 +3441,16 @@
         <translation>Geschwindigkeit längs durchgehender Linien.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Speed along the cut with the wide bit.</source>
+        <translation>Vorschub des breiten Fräsers im Schnitt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Speed down into the copper with the wide bit.</source>
+        <translation>Vorschub des breiten Fräsers nach unten ins Kupfer.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>Speed of the first touch.</source>
         <translation>Geschwindigkeit des ersten Antastens.</translation>
@@ -3348,6 +3464,11 @@
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>Speed of the serial port, as the controller expects it.</source>
         <translation>Geschwindigkeit des seriellen Anschlusses, wie die Steuerung sie erwartet.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Speed of the spindle with the wide bit.</source>
+        <translation>Spindeldrehzahl mit dem breiten Fräser.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/sheet.py"/>
@@ -4112,11 +4233,6 @@
         <translation>Die Dateien enthalten mehr als {max_total} MB.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/cuts/rest.py"/>
-        <source>The fine cut must be narrower than the wide one.</source>
-        <translation>Der feine Schnitt muss schmaler als der breite sein.</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/program/check.py"/>
         <source>The first cutting move after a rapid has no feed.</source>
         <translation>Der erste Schnittweg nach einem Eilgang hat keinen Vorschub.</translation>
@@ -4662,6 +4778,11 @@
         <translation>Der Maßstab „{command}“ ist unmöglich.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/cuts/rest.py"/>
+        <source>The second bit must cut wider than the fine one, and both through the copper.</source>
+        <translation>Der zweite Fräser muss breiter schneiden als der feine, und beide durch das Kupfer.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/actions/turn.py"/>
         <source>The second side is found from at least two drilled holes.</source>
         <translation>Die zweite Seite wird aus mindestens zwei gebohrten Löchern gefunden.</translation>
@@ -4842,6 +4963,11 @@
         <location filename="../../app/drypoint/cuts/grooves.py"/>
         <source>The width of the cut must be more than 0.</source>
         <translation>Die Breite des Schnitts muss mehr als 0 sein.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>The wrong bit is put in.</source>
+        <translation>Es wird der falsche Fräser eingesetzt.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/archive.py"/>
@@ -5275,6 +5401,16 @@
         <translation>Zu schnell biegt die Spitze, bevor die Maschine steht.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Too fast breaks the bit or tears the copper; too slow rubs and takes long.</source>
+        <translation>Zu schnell bricht den Fräser oder reißt das Kupfer; zu langsam reibt und dauert lange.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Too fast breaks the bit.</source>
+        <translation>Zu schnell bricht den Fräser.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Too fast breaks tips and pushes the laminate away.</source>
         <translation>Zu schnell bricht Spitzen und drückt das Laminat weg.</translation>
@@ -5330,9 +5466,19 @@
         <translation>Zu wenig lässt Grate oder einen Boden in den Löchern; mehr als die Dicke der Unterlage schneidet in den Tisch.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Too little leaves much to be cut again; too much wears the bit and widens the cut of a V-bit.</source>
+        <translation>Zu wenig lässt viel zum Nachschneiden übrig; zu viel nutzt den Fräser ab und verbreitert den Schnitt eines V-Stichels.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Too little leaves no room for clamps and for the reference holes.</source>
         <translation>Zu wenig lässt keinen Platz für Spanner und für die Bezugslöcher.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Too little leaves threads of copper that are cut one by one; too much takes long.</source>
+        <translation>Zu wenig lässt Kupferfäden stehen, die einzeln geschnitten werden; zu viel dauert lange.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
@@ -5363,6 +5509,11 @@
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Too many do not fit; the blank then has to be larger than the machine can reach.</source>
         <translation>Zu viele passen nicht; der Zuschnitt muss dann größer sein, als die Maschine reicht.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Too much breaks it. Copper is thinner than any usual step.</source>
+        <translation>Zu viel bricht ihn. Kupfer ist dünner als jede übliche Zustellung.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
@@ -5400,6 +5551,16 @@
         <translation>Zu viel macht Bahnen und Ringe dünn; keiner lässt Engstellen ungeschnitten, und sie werden aufgeführt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Too narrow and solder bridges it easily; too wide takes long.</source>
+        <translation>Zu schmal, und Lot überbrückt ihn leicht; zu breit dauert lange.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Too short and two bits seem to pay where they do not.</source>
+        <translation>Zu kurz, und zwei Fräser scheinen sich zu lohnen, wo sie es nicht tun.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>Too short breaks early; too long is hard to cut off.</source>
         <translation>Zu kurz bricht früh; zu lang ist schwer abzuschneiden.</translation>
@@ -5423,6 +5584,11 @@
         <location filename="../../app/drypoint/session/help/laser.py"/>
         <source>Too slow burns too deep; too fast leaves a faint line. On short lines it is never reached.</source>
         <translation>Zu langsam brennt zu tief; zu schnell hinterlässt eine blasse Linie. Auf kurzen Linien wird sie nie erreicht.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Too slow tears the copper; too fast burns the laminate.</source>
+        <translation>Zu langsam reißt das Kupfer; zu schnell verbrennt das Laminat.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -5704,6 +5870,11 @@
         <translation>Üblich: {most:g}{unit}.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Values of another bit break this one or spoil its edge.</source>
+        <translation>Werte eines anderen Fräsers brechen diesen oder verderben seine Schneide.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/holes.py"/>
         <source>Very slow drills rub and get hot; at full feed a lone pad may come off with the drill.</source>
         <translation>Sehr langsame Bohrer reiben und werden heiß; bei vollem Vorschub kann eine einzelne Lötfläche mit dem Bohrer abgehen.</translation>
@@ -5799,6 +5970,11 @@
         <translation>Was dort seit der letzten Prüfung geschnitten wurde, ist zweifelhaft: Sehen Sie es und das Werkzeug an, bevor weitergeschnitten wird. Ein heiles Werkzeug einsetzen und Null neu setzen; die Marke ist schon neu gesetzt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Where gaps are narrow all over it saves nothing: two changes of the bit cost more.</source>
+        <translation>Wo überall enge Abstände sind, spart er nichts: zwei Wechsel des Fräsers kosten mehr.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Where the lower left of the board lies, from the lower left corner of the blank, along x. Only used when the board is not centred.</source>
         <translation>Wo die Platine unten links liegt, von der linken unteren Ecke des Zuschnitts, längs x. Gilt nur, wenn die Platine nicht zentriert ist.</translation>
@@ -5859,9 +6035,24 @@
         <translation>Ob die Maschine ihren Nullpunkt selbst mit Schaltern findet.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Which copper without net is taken away beside the grooves. Nets, text and pictures of the copper layer stay.</source>
+        <translation>Welches Kupfer ohne Netz neben den Rillen abgetragen wird. Netze, Schrift und Bilder der Kupferlage bleiben.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/panel.py"/>
         <source>Widen the gap: the end mill that cuts them out runs between them.</source>
         <translation>Den Abstand vergrößern: Der Schaftfräser, der sie ausschneidet, läuft dazwischen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Width of the area.</source>
+        <translation>Breite der Fläche.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>Width of the band round every net from which copper is taken away.</source>
+        <translation>Breite des Streifens um jedes Netz, aus dem Kupfer abgetragen wird.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -6298,6 +6489,11 @@
         <translation>wird verbunden</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/cuts/rest.py"/>
+        <source>joining fine and wide grooves</source>
+        <translation>feine und breite Rillen verbinden</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/kept_program.py"/>
         <source>journal</source>
         <translation>Protokoll</translation>
@@ -6432,16 +6628,27 @@
         <translation>Schleifen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/cuts/rest.py"/>
+        <source>loops of the wide bit</source>
+        <translation>Umläufe des breiten Fräsers</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/export.py"/>
         <source>lower left of the board at x {x:.1f}, y {y:.1f} mm from the blank's corner</source>
         <translation>Platine unten links bei x {x:.1f}, y {y:.1f} mm von der Ecke des Zuschnitts</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
         <location filename="../../app/drypoint/session/help/laser.py"/>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>mm/min</source>
         <translation>mm/min</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>mm²</source>
+        <translation>mm²</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/gcode/writer.py"/>
@@ -6559,6 +6766,11 @@
         <translation>des Vorschubs</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/clearing.py"/>
+        <source>of the width</source>
+        <translation>der Breite</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/copper.py"/>
         <source>other side {number}</source>
         <translation>andere Seite {number}</translation>
@@ -6671,11 +6883,6 @@
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>residual {residual:.2f} mm</source>
         <translation>Restfehler {residual:.2f} mm</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/cuts/rest.py"/>
-        <source>rest</source>
-        <translation>Rest</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/sideways.py"/>
@@ -6872,6 +7079,16 @@
         <location filename="../../app/drypoint/passes/options.py"/>
         <source>weighing ways to cut</source>
         <translation>Wege zu schneiden werden abgewogen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/cuts/rest.py"/>
+        <source>what is left for the fine bit</source>
+        <translation>was für den feinen Fräser bleibt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/cuts/needed.py"/>
+        <source>what the fine grooves part</source>
+        <translation>was die feinen Rillen trennen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/drill.py"/>

@@ -1,4 +1,4 @@
-"""Slivers, clearing, two bits, thinned traces and the coupon."""
+"""Slivers, clearing, thinned traces and the coupon."""
 
 import math
 
@@ -7,11 +7,10 @@ import pytest
 import shapely
 
 from drypoint.bits.model import Speeds, VBit
-from drypoint.cuts.clearing import clear_area, remove_slivers
+from drypoint.cuts.clearing import clear_area, sliver_paths
 from drypoint.cuts.coupon import plan_coupon
 from drypoint.cuts.grooves import plan_grooves
 from drypoint.cuts.islands import check, pieces
-from drypoint.cuts.rest import plan_rest
 from drypoint.cuts.thinned import thinned
 
 SQUARES = {
@@ -26,13 +25,19 @@ def swept(lines, width):
 
 
 def test_slivers_go_and_nets_stay():
-    window = shapely.box(-1, -1, 9, 9)
-    plan = plan_grooves(SQUARES, 0.2)
-    before = len(pieces(plan.lines, 0.2, window))
-    clean = remove_slivers(SQUARES, plan, 0.2, largest=5.0, window=window)
-    assert len(pieces(clean.lines, 0.2, window)) == 4  # three nets and the frame
-    assert before >= 4
-    assert check(SQUARES, clean.lines, 0.2).clean
+    window = shapely.box(0, 0, 8, 8)
+    lines = plan_grooves(SQUARES, 0.2).lines
+    before = len(pieces(lines, 0.2, window))
+    gone = sliver_paths(SQUARES, lines, 0.2, 0.2, largest=5.0, window=window)
+    assert before == 4  # three nets, and what stands between them
+    assert len(pieces([*lines, *gone], 0.2, window)) == 3
+    assert check(SQUARES, [*lines, *gone], 0.2).clean
+
+
+def test_copper_that_is_to_stay_is_no_sliver():
+    window = shapely.box(0, 0, 8, 8)
+    lines = plan_grooves(SQUARES, 0.2).lines
+    assert sliver_paths(SQUARES, lines, 0.2, 0.2, largest=5.0, window=window, keep=window) == ()
 
 
 @pytest.mark.parametrize("overlap", [0.1, 0.3, 0.6])
@@ -43,15 +48,6 @@ def test_clearing_leaves_nothing_but_the_nets(overlap):
     left = area.buffer(-0.15).difference(copper.buffer(0.31)).difference(swept(lines, 0.3))
     assert left.area < 1e-3
     assert copper.intersection(swept(lines, 0.3)).area < 0.05
-
-
-def test_two_bits_part_everything_together():
-    nets = {**SQUARES, "D": shapely.box(8.15, 0, 9, 8)}
-    plan = plan_rest(nets, 0.4, 0.15)
-    lines = [*plan.wide, *plan.fine]
-    widths = [0.4] * len(plan.wide) + [0.15] * len(plan.fine)
-    assert check(nets, lines, widths).clean
-    assert sum(np.hypot(*np.diff(line, axis=0).T).sum() for line in plan.fine) < 30
 
 
 def test_a_bitten_trace_is_thin_and_an_untouched_one_is_not():

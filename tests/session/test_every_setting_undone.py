@@ -10,6 +10,8 @@ from typing import Any
 
 import pytest
 
+from drypoint.bits.model import EndMill, Speeds
+from drypoint.session.clear_settings import ClearArea
 from drypoint.session.session import Session
 from drypoint.session.settings import (
     SECTIONS,
@@ -31,6 +33,8 @@ EXAMPLES: dict[str, Any] = {
     "electrical.voltages": (Voltage("L", "N", 325.0),),
     "imported.uses": (FileUse("a.nc", ProgramUse.OUTLINE),),
     "imported.bits": (ToolChoice("a.nc", 3, "Drill 1.0 mm"),),
+    "clearing.areas": (ClearArea(1.0, 2.0, 10.0, 8.0),),
+    "clearing.bit": EndMill("End mill 0.8", 0.8, Speeds(10_000, 120, 40), 0.2),
     "laser.materials": (MarkingMaterial("paint", 0.3, 0.02),),
     "laser.focus": 12.5,
     "machine.travel": (160.0, 100.0, 45.0),

@@ -8,6 +8,8 @@ from dataclasses import fields, is_dataclass
 
 import pytest
 
+from drypoint.bits.model import EndMill, Speeds
+from drypoint.session.clear_settings import ClearArea
 from drypoint.session.help import HELP
 from drypoint.session.settings import SECTIONS, Clamp, MarkingMaterial, Settings, Voltage
 
@@ -33,6 +35,8 @@ def _all() -> dict[str, list[object]]:
         "blank.clamps": Clamp(1.0, 2.0, 10.0, 10.0),
         "electrical.voltages": Voltage("L", "N", 325.0),
         "laser.materials": MarkingMaterial("paint", 0.3, 0.02),
+        "clearing.areas": ClearArea(1.0, 2.0, 10.0, 10.0),
+        "clearing.bit": EndMill("End mill 0.8", 0.8, Speeds(10_000, 120, 40), 0.2),
     }
     for section, example in examples.items():
         for key, value in _parts(section, example):

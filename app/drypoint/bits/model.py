@@ -59,6 +59,11 @@ class EndMill:
     step: float
     """Deepest cut taken at once, mm."""
 
+    @property
+    def straight(self) -> VBit:
+        """The same cutter as a V without angle: it cuts its diameter at any depth."""
+        return VBit(self.name, self.diameter, 0.0, self.speeds)
+
 
 @dataclass(frozen=True, slots=True)
 class Drill:

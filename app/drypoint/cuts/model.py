@@ -92,6 +92,10 @@ class GroovePlan:
         Places that break the bite limit: not cut, still joined.
     narrow : tuple of Narrow
         Places narrower than the cut that were solved, with their bite.
+    wide : int
+        The first so many lines are cut by the wide bit.
+    fill : frozenset of int
+        Indices of lines that only take copper away: nothing stays joined where one is not through.
     """
 
     lines: tuple[Points, ...]
@@ -100,6 +104,8 @@ class GroovePlan:
     narrow: tuple[Narrow, ...] = ()
     max_bite: float = 0.0
     narrow_length: float = 0.0
+    wide: int = 0
+    fill: frozenset[int] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)

@@ -64,3 +64,16 @@ def resample(path: Points, pitch: float) -> Points:
     share = (np.arange(first[-1]) - first[index]) / counts[index]
     inner = path[index] + share[:, None] * (path[index + 1] - path[index])
     return as_points(np.vstack((inner, path[-1:])), path.shape[1])
+
+
+def stretch(path: Points, start: float, stop: float) -> Points:
+    """The part of a path between two distances along it, mm; round the seam of a closed one."""
+    place = along(path)
+    total = float(place[-1])
+    if is_closed(path) and (start < 0.0 or stop > total):
+        path = as_points(np.vstack((path[:-1], path[:-1], path)), path.shape[1])
+        place = along(path)
+        start, stop = start + total, stop + total
+    inner = (place > start + 1e-9) & (place < stop - 1e-9)
+    ends = [[np.interp(at, place, path[:, axis]) for axis in range(path.shape[1])] for at in (start, stop)]
+    return as_points(np.vstack((ends[0], path[inner], ends[1])), path.shape[1])

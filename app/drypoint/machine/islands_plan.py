@@ -304,10 +304,14 @@ def plan_clips(pairs: Sequence[Neighbours], places: Mapping[str, Spot]) -> tuple
     return tuple(steps)
 
 
-def lines_between(pair: Neighbours, line_nets: Sequence[tuple[str, ...]]) -> tuple[int, ...]:
-    """Indices of the groove lines that keep ``pair`` apart: to be cut again if it is joined."""
+def lines_between(pair: Neighbours, line_nets: Sequence[tuple[str, ...]], loops: int = 0) -> tuple[int, ...]:
+    """Indices of the groove lines that keep ``pair`` apart: to be cut again if it is joined.
+
+    The first ``loops`` lines run round groups of nets: they lie between the two only if one of them
+    is outside.
+    """
     a, b = (net_of(piece) for piece in pair.nets)
-    shared = [index for index, nets in enumerate(line_nets) if a in nets and b in nets]
+    shared = [index for index, nets in enumerate(line_nets) if index >= loops and a in nets and b in nets]
     if shared:
         return tuple(shared)
     own = {net for net in (a, b) if net != OUTER}

@@ -11,7 +11,7 @@ from shapely import Geometry
 
 from drypoint.bits.model import VBit
 from drypoint.errors import PlanError
-from drypoint.geometry.points import Points, along, is_closed, resample
+from drypoint.geometry.points import Points, along, is_closed, resample, stretch
 from drypoint.passes.depth import check_settings, wanted_depth
 from drypoint.passes.learning import Belief
 from drypoint.passes.model import THROUGH, Pass, ReachMap, Run
@@ -75,7 +75,7 @@ def plan_recut(
         if painted is not None and len(points):
             wanted = wanted | shapely.contains_xy(painted, points[:, 0], points[:, 1])
         for start, stop in pieces(points, wanted, join, overlap):
-            path = _between(points, start, stop)
+            path = stretch(points, start, stop)
             runs.append(run_on(index, path, np.zeros(len(path))))
     if not runs:
         return None
@@ -123,7 +123,7 @@ def recut_painted(
             continue
         inside = shapely.contains_xy(area, points[:, 0], points[:, 1])
         for start, stop in pieces(points, inside, 1e-6, 0.0):
-            path = _between(points, start, stop)
+            path = stretch(points, start, stop)
             runs.append(run_on(index, path, np.zeros(len(path))))
     if not runs:
         raise PlanError("No groove lies in what was painted.", hint="Paint across the grooves to cut again.")
@@ -169,23 +169,6 @@ def pieces(
     if joined[-1][1] - joined[-1][0] >= total:
         return [(0.0, total)]
     return joined
-
-
-def _between(points: NDArray[np.float64], start: float, stop: float) -> Points:
-    """The part of a line between two distances along it, round the seam of a closed one."""
-    s = along(points)
-    total = float(s[-1])
-    if is_closed(points) and (start < 0.0 or stop > total):
-        points = np.vstack((points[:-1], points[:-1], points))
-        s = along(points)
-        start, stop = start + total, stop + total
-    inner = (s > start + 1e-9) & (s < stop - 1e-9)
-    ends = [_at(points, s, start), _at(points, s, stop)]
-    return np.vstack((ends[0], points[inner], ends[1]))
-
-
-def _at(points: NDArray[np.float64], s: NDArray[np.float64], distance: float) -> NDArray[np.float64]:
-    return np.array([np.interp(distance, s, points[:, 0]), np.interp(distance, s, points[:, 1])])
 
 
 def _depths(

@@ -53,7 +53,7 @@ from drypoint.session.plans import (
 )
 from drypoint.session.program_cuts import given_cuts, require_chosen
 from drypoint.session.snapshot import Snapshot
-from drypoint.session.two_sides import fit_of_touched, seen_from, turned_blank
+from drypoint.session.two_sides import as_seen, fit_of_touched, seen_from, turned_blank
 from drypoint.surface.model import Surface, fit_surface
 from drypoint.surface.plan import plan_touches
 from drypoint.surface.touch import Touches
@@ -64,11 +64,11 @@ PLACED = (*DESIGN, "copies")
 BOARD = (*PLACED, "bits")
 READY = (*DESIGN, "bits", "imported", "blank")
 LAYOUT = (*BOARD, "blank")
-CUTS = (*LAYOUT, "bits", "cuts", "holes", "electrical", "imported")
+CUTS = (*LAYOUT, "bits", "cuts", "clearing", "holes", "electrical", "imported")
 FIT = (*LAYOUT, "setup", "reference", "stretch")
 SURFACE = (*FIT, "touches")
 ASKED = ("pass", "observation", "island touch", "coupon", PAINTED)
-PASSES = (*SURFACE, "bits", "cuts", "imported", "passes", *ASKED)
+PASSES = (*SURFACE, "bits", "cuts", "clearing", "imported", "passes", *ASKED)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -179,7 +179,8 @@ class Derived:
             ready = self.ready(snap)
             require_chosen(ready, snap.settings.imported)
             given = given_cuts(ready, board, self.placed(snap))
-            plan = plan_cuts(board, self.layout(snap), snap.settings, told.part(0.2, 1.0), given)
+            settings = as_seen(snap, board.width)
+            plan = plan_cuts(board, self.layout(snap), settings, told.part(0.2, 1.0), given)
             return replace(plan, findings=(*plan.findings, *ready_findings(ready)))
 
         return self._memo.get("cuts", snap.key(*CUTS), compute)
@@ -258,7 +259,9 @@ class Derived:
             mapped = _mapped(region, fit)
             return plan_touches(lines, mapped, snap.settings.surface.touches, progress=progress)
 
-        return self._memo.get("touch plan", snap.key(*FIT, "bits", "cuts", "imported", "surface"), compute)
+        return self._memo.get(
+            "touch plan", snap.key(*FIT, "bits", "cuts", "clearing", "imported", "surface"), compute
+        )
 
     def touches(self, snap: Snapshot) -> tuple[Touches, int] | None:
         """The newest touches and the clamping they were made in."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
+from numpy.typing import ArrayLike
 from shapely import Geometry
 
 from drypoint.board.model import Board
@@ -24,7 +25,7 @@ def volts_between(settings: ElectricalSettings, a: str, b: str) -> float:
 
 
 def clearance_flaws(
-    board: Board, lines: Sequence[Points], width: float, settings: ElectricalSettings, progress: Progress
+    board: Board, lines: Sequence[Points], width: ArrayLike, settings: ElectricalSettings, progress: Progress
 ) -> tuple[Flaw, ...]:
     """Nets that come closer than their voltage allows (IPC-2221, table 6-1); none without voltages."""
     nets: Mapping[str, Geometry] = board.nets

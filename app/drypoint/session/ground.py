@@ -14,8 +14,8 @@ from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, as_points
 from drypoint.session.corner import Corner
 from drypoint.session.derive import Derived
-from drypoint.session.plans import CLEAR_OF_ZERO
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.two_bits import CLEAR_OF_ZERO
 from drypoint.wording import say
 
 KIND = "trial cut"

@@ -36,14 +36,15 @@ class Joined:
 
 def standing(board: Board, layout: Layout, cuts: CutPlan) -> dict[str, Geometry]:
     """All copper that must come apart, by name, with grooves of the width they are planned for."""
-    swept = unary_union([shapely.LineString(line).buffer(cuts.width / 2) for line in cuts.grooves.lines])
+    lines = [shapely.LineString(line) for line in cuts.grooves.lines]
+    swept = unary_union(shapely.buffer(lines, cuts.top / 2)) if lines else shapely.Polygon()
     return standing_copper(board.nets, swept, layout.blank)
 
 
 def lines_beside(pair: tuple[str, ...], cuts: CutPlan) -> tuple[int, ...]:
     """Groove lines that run between two pieces of copper."""
     a, b = pair
-    return lines_between(Neighbours((a, b), 0.0, (0.0, 0.0)), cuts.grooves.line_nets)
+    return lines_between(Neighbours((a, b), 0.0, (0.0, 0.0)), cuts.grooves.line_nets, cuts.grooves.wide)
 
 
 def grounds(pairs: Sequence[tuple[str, ...]], copper: Mapping[str, Geometry], width: float) -> list[Geometry]:
@@ -64,12 +65,16 @@ def joined_places(
 ) -> Joined:
     """The ground between pieces of copper that were found joined: only there is a groove cut again.
 
-    ``again`` lists grooves asked for; those that do not run between ``pairs`` are cut again whole.
+    ``again`` lists grooves asked for; those that do not run between ``pairs`` are cut again whole. So
+    are those between copper farther apart than a fine groove is wide: wide ones lie there.
     """
     known = [pair for pair in pairs if pair[0] in copper and pair[1] in copper]
-    between = {line for pair in known for line in lines_beside(pair, cuts)}
-    area = unary_union(grounds(known, copper, cuts.width)) if known else None
-    return Joined(area, tuple(line for line in again if line not in between))
+    ground = grounds(known, copper, cuts.width)
+    near = [pair for pair, shape in zip(known, ground, strict=True) if not shapely.is_empty(shape)]
+    far = {line for pair in known if pair not in near for line in lines_beside(pair, cuts)}
+    between = {line for pair in near for line in lines_beside(pair, cuts)} - far
+    whole = [line for line in (*again, *sorted(far.difference(again))) if line not in between]
+    return Joined(unary_union(ground) if near else None, tuple(whole))
 
 
 def as_cut(

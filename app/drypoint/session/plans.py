@@ -31,22 +31,19 @@ from drypoint.session.electrical import clearance_flaws
 from drypoint.session.layout import Layout
 from drypoint.session.settings import Settings
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.two_bits import CLEAR_OF_ZERO, fine_width, wanted, widths_of, with_clearing
 from drypoint.surface.model import Surface
 
 Placing = Fit | Rigid
 """Board frame to work coordinates: fitted to touched holes, or as the blank was laid."""
 
 
-CLEAR_OF_ZERO = 1.5
-"""Reference holes keep this far from the zero spot, beside what they keep from any edge, mm."""
-
-
 @dataclass(frozen=True, slots=True, eq=False)
 class CutPlan:
     """All cuts of a board, board frame.
 
-    ``width`` is what the grooves are planned for; ``check`` the island check at that width;
-    ``close`` nets that come nearer to each other than their voltage allows.
+    ``width`` is what the grooves of the V-bit are planned for; ``check`` the island check at the widths
+    of all; ``close`` nets that come nearer to each other than their voltage allows.
     """
 
     grooves: GroovePlan
@@ -57,6 +54,8 @@ class CutPlan:
     width: float
     findings: tuple[Finding, ...]
     close: tuple[Flaw, ...] = ()
+    top: NDArray[np.float64] = field(default_factory=lambda: np.zeros(0))
+    """(L,) width of every groove at the copper's top, mm."""
 
     @property
     def length(self) -> float:
@@ -94,8 +93,7 @@ def plan_cuts(
 ) -> CutPlan:
     """Grooves, reference marks, holes and outline, and whether they part the nets."""
     given = given or GivenCuts()
-    bits, cuts, blank = settings.bits, settings.cuts, settings.blank
-    width = bits.vbit.width(cuts.depth)
+    bits, cuts = settings.bits, settings.cuts
     grooves = _grooves(board, layout, settings, progress, given)
     through = depth_into_backing(settings)
     holes = _own_holes(board, settings, through)
@@ -105,18 +103,20 @@ def plan_cuts(
     room = shapely.difference(layout.workable, Point(layout.zero_spot).buffer(CLEAR_OF_ZERO))
     marks = reference_marks(board, room, bits.vbit, count=cuts.marks)
     progress.step(0.75, "Island check")
-    under = bits.vbit.width(max(cuts.depth - blank.copper, 0.0))
+    wide = widths_of(grooves, settings)
     found = check(
         board.nets,
         grooves.lines,
-        under,
-        top_width=width,
+        wide.under,
+        top_width=wide.top,
         progress=progress.part(0.75, 0.95),
     )
-    thin = _thinned(board, grooves.lines, width, settings, progress.part(0.95, 0.99))
+    thin = _thinned(board, grooves.lines, wide.top, settings, progress.part(0.95, 0.99))
     found = replace(found, thinned=thin)
-    close = clearance_flaws(board, grooves.lines, under, settings.electrical, progress.part(0.99, 1.0))
-    return CutPlan(grooves, marks, holes_in_order(holes.cuts), outline, found, width, holes.findings, close)
+    close = clearance_flaws(board, grooves.lines, wide.under, settings.electrical, progress.part(0.99, 1.0))
+    width = fine_width(settings).top
+    done = holes_in_order(holes.cuts)
+    return CutPlan(grooves, marks, done, outline, found, width, holes.findings, close, wide.top)
 
 
 SAME_PLACE = 1.0
@@ -124,7 +124,7 @@ SAME_PLACE = 1.0
 
 
 def _thinned(
-    board: Board, lines: Sequence[Points], width: float, settings: Settings, progress: Progress
+    board: Board, lines: Sequence[Points], width: ArrayLike, settings: Settings, progress: Progress
 ) -> tuple[Flaw, ...]:
     """Traces below the least width, and those that lose much of theirs."""
     electrical, copper = settings.electrical, settings.blank.copper
@@ -165,10 +165,17 @@ def _grooves(
         bite=cuts.bite,
         least_trace=cuts.least_trace,
         boundary=layout.workable,
-        progress=progress.part(0.0, 0.5),
+        progress=progress.part(0.0, 0.4),
     )
-    progress.step(0.5, "Order of work")
     own = with_bit(own, vbit, settings.blank.copper)
+    if wanted(settings):
+        both = with_clearing(board, nets, layout, own, settings, progress.part(0.4, 0.7))
+        return replace(
+            both,
+            lines=(*both.lines, *given.grooves.lines),
+            line_nets=(*both.line_nets, *given.grooves.line_nets),
+        )
+    progress.step(0.5, "Order of work")
     every = replace(
         own,
         lines=(*own.lines, *given.grooves.lines),

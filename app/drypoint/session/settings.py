@@ -13,6 +13,7 @@ from drypoint.bits.model import Drill, EndMill, Speeds, VBit
 from drypoint.board.model import Side
 from drypoint.cuts.ratings import Surroundings
 from drypoint.reference.fit import HOLE_WANDER, MARK_WANDER, TOUCH_SIGMA
+from drypoint.session.clear_settings import ClearSettings
 from drypoint.session.corner import Corner
 
 
@@ -355,6 +356,7 @@ class Settings:
     copies: CopySettings = field(default_factory=CopySettings)
     bits: BitSettings = field(default_factory=BitSettings)
     cuts: CutSettings = field(default_factory=CutSettings)
+    clearing: ClearSettings = field(default_factory=ClearSettings)
     holes: HoleSettings = field(default_factory=HoleSettings)
     electrical: ElectricalSettings = field(default_factory=ElectricalSettings)
     imported: ImportedSettings = field(default_factory=ImportedSettings)

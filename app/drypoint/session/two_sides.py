@@ -17,8 +17,9 @@ from drypoint.reference.affine import LEAST_HOLES, stretched
 from drypoint.reference.fit import Fit, fit_rigid
 from drypoint.reference.registration import across, turned
 from drypoint.session.layout import Layout
-from drypoint.session.settings import BlankSettings, Clamp
+from drypoint.session.settings import BlankSettings, Clamp, Settings
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.two_bits import seen_from_below
 
 
 def seen_from(snap: Snapshot, side: Side) -> Snapshot:
@@ -94,3 +95,11 @@ def turned_blank(snap: Snapshot, board_width: float, board_height: float) -> Bla
         Clamp(width - c.x - c.width, height - c.y - c.height, c.width, c.height) for c in blank.clamps
     )
     return replace(mirrored, clamps=clamps)
+
+
+def as_seen(snap: Snapshot, width: float) -> Settings:
+    """The settings as the side being milled sees them; ``width`` is that of the board, mm."""
+    settings = snap.settings
+    if settings.board.side is snap.face(1):
+        return settings
+    return replace(settings, clearing=seen_from_below(settings.clearing, width))

@@ -17,7 +17,6 @@ from drypoint.machine.islands_plan import (
     Sighting,
     Spot,
     conclude,
-    lines_between,
     neighbours,
     next_clip,
     onward,
@@ -26,7 +25,7 @@ from drypoint.machine.islands_plan import (
 from drypoint.machine.procedures.proof import island_touch
 from drypoint.progress import Progress
 from drypoint.session.actions.dust import remove_dust
-from drypoint.session.islands import KIND, as_cut, touched_since_pass
+from drypoint.session.islands import KIND, as_cut, lines_beside, touched_since_pass
 from drypoint.session.plans import touch_region
 from drypoint.session.session import Session
 from drypoint.session.station import Station
@@ -34,6 +33,8 @@ from drypoint.surface.model import Surface
 
 REACH = 1.0
 """Pieces of copper farther apart than this are no neighbours, mm."""
+CLEARED = 10.0
+"""The same where copper between them was taken away, mm."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -51,8 +52,16 @@ def plan_proof(session: Session) -> ProofPlan:
     copper = session.derived.standing(snap)
     holes = unary_union([Point(hole.x, hole.y).buffer(hole.diameter / 2 + 0.1) for hole in board.holes])
     within = _known_ground(session)
-    pairs = _as_cut(session, neighbours(copper, REACH), copper)
+    pairs = _as_cut(session, neighbours(copper, _reach(session)), copper)
     return ProofPlan(pairs, spots(copper, holes, within=within))
+
+
+def _reach(session: Session) -> float:
+    """How far apart pieces of copper may lie with nothing but cuts between them, mm."""
+    cuts = session.derived.cuts(session.snapshot)
+    if cuts.grooves.fill:
+        return CLEARED
+    return max(REACH, 1.25 * float(cuts.top.max(initial=0.0)))
 
 
 def _as_cut(
@@ -150,7 +159,7 @@ def cut_again(session: Session, nets: tuple[str, str], at: tuple[float, float]) 
     """
     snap = session.snapshot
     cuts = session.derived.cuts(snap)
-    if not lines_between(Neighbours(nets, 0.0, at), cuts.grooves.line_nets):
+    if not lines_beside(nets, cuts):
         raise PlanError("No groove runs between these pieces.", " and ".join(nets), "Look at the cuts.")
     record = touched_since_pass(snap)
     data: dict[str, Any] = {"setup": snap.setup, "proved": [], "joined": [], "unproved": []}
@@ -163,7 +172,7 @@ def keep_proof(session: Session, proof: Proof, sightings: list[Sighting]) -> Non
     """Keep the outcome: pairs proved, joined and unproved, and the grooves to cut again."""
     snap = session.snapshot
     cuts = session.derived.cuts(snap)
-    again = sorted({line for pair in proof.joined for line in lines_between(pair, cuts.grooves.line_nets)})
+    again = sorted({line for pair in proof.joined for line in lines_beside(pair.nets, cuts)})
     before = touched_since_pass(snap)
     asked = [] if before is None else before.data.get("asked", [])
     session.keep(

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from drypoint.session.help.clearing import CLEAR_AREA, CLEARING, WIDE_BIT
 from drypoint.session.help.coupons import COUPONS
 from drypoint.session.help.electrical import ELECTRICAL
 from drypoint.session.help.holes import HOLES
@@ -33,6 +34,9 @@ HELP: Mapping[str, Help] = MappingProxyType(
         **_keyed("copies", COPIES),
         **_keyed("bits", BITS),
         **_keyed("cuts", CUTS),
+        **_keyed("clearing", CLEARING),
+        **_keyed("clearing.areas", CLEAR_AREA),
+        **_keyed("clearing.bit", WIDE_BIT),
         **_keyed("holes", HOLES),
         **_keyed("electrical", ELECTRICAL),
         **_keyed("imported", IMPORTED),

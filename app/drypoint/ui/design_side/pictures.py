@@ -204,7 +204,7 @@ class Pictures:
                 stale=setup != snap.setup,
             )
 
-        return self._memo.get("touches", snap.key(*SURFACE, "cuts", "bits", "surface"), draw)
+        return self._memo.get("touches", snap.key(*SURFACE, "cuts", "bits", "clearing", "surface"), draw)
 
     def _planned(self, snap: Snapshot, progress: Progress) -> tuple[Points, float]:
         plan = self._derived.touch_plan(snap, progress)
@@ -289,7 +289,7 @@ class Pictures:
         )
         if found is None:
             return FitPicture(holes)
-        key = snap.key(*FIT, "cuts", "bits", "done")
+        key = snap.key(*FIT, "cuts", "bits", "clearing", "done")
         return self._memo.get("fit", key, lambda: self._fitted(snap, found, holes))
 
     def _fitted(self, snap: Snapshot, fit: Fit, holes: tuple[ReferenceHole, ...]) -> FitPicture:
