@@ -142,9 +142,18 @@ class _Borders:
 
 
 def carve(
-    parts: Parts, sweep: Sweep, area: Geometry, *, tile: float = 20.0, progress: Progress | None = None
+    parts: Parts,
+    sweep: Sweep,
+    area: Geometry,
+    *,
+    within: Shapes | None = None,
+    tile: float = 20.0,
+    progress: Progress | None = None,
 ) -> Fragments:
     """What is left of every part, and which pieces of copper hold it.
+
+    Where polygons are given to stay ``within``, only what lies in them is right: each must hold all
+    of every piece that it holds some of.
 
     Tiles are worked on by several threads (the geometry library lets go of the interpreter) and
     gathered in their order, so the answer does not depend on how many there are.
@@ -153,7 +162,7 @@ def carve(
     tree = shapely.STRtree(parts.shapes)
     table: list[tuple[NDArray[np.intp], NDArray[np.intp], NDArray[np.float64]]] = []
     total = 0
-    work = _windows(area, tile)
+    work = _windows(area, tile, within)
     for index in (tree, sweep.tree):  # built by the first use: not in a thread
         index.query(area)
     pool = ThreadPoolExecutor(min(MOST_THREADS, os.cpu_count() or 1), "island check")
@@ -182,12 +191,19 @@ class _Window:
     left: Geometry
 
 
-def _windows(area: Geometry, tile: float) -> list[_Window]:
+def _windows(area: Geometry, tile: float, within: Shapes | None) -> list[_Window]:
     shapely.prepare(area)
+    tree = None if within is None else shapely.STRtree(within)
     found = []
     for column, row, box in tiles(tuple(shapely.bounds(area).tolist()), tile):
-        if shapely.intersects(area, box):
-            left = box if shapely.contains(area, box) else shapely.intersection(area, box)
+        part = box
+        if within is not None and tree is not None:
+            near = tree.query(box, predicate="intersects")
+            if len(near) == 0:
+                continue
+            part = shapely.intersection(box, shapely.box(*shapely.total_bounds(within[near]).tolist()))
+        if shapely.intersects(area, part):
+            left = part if shapely.contains(area, part) else shapely.intersection(area, part)
             found.append(_Window(column, row, box, left))
     return found
 

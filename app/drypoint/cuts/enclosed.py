@@ -37,21 +37,24 @@ the chords of its own arcs and of the grooves'. Half of a shaving at most."""
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Enclosed:
-    """``alone`` (N,): whether each part is whole and the only one in its face; ``rest``: where others are."""
+    """``alone`` (N,): whether each part is whole and the only one in its face.
+
+    ``doubtful``: the faces that hold other parts, with all copper that may hang together with them;
+    None where that may be anywhere.
+    """
 
     alone: NDArray[np.bool_]
-    rest: Geometry | None
+    doubtful: Shapes | None
 
 
 def enclosed_parts(parts: Parts, under: Sweep, top: Sweep, area: Geometry, progress: Progress) -> Enclosed:
     """Parts that are whole, inside ``area`` and parted from all others for certain.
 
     ``under`` are the grooves as wide as they separate, ``top`` as wide as they bite; board frame, mm.
-    ``rest`` holds all copper that may hang together with a part not ``alone``; None if there is none.
     """
     count = len(parts.shapes)
     if len(under.lines) == 0 or len(top.lines) == 0:
-        return Enclosed(np.zeros(count, dtype=bool), area)
+        return Enclosed(np.zeros(count, dtype=bool), None)
     pool = ThreadPoolExecutor(2, "island check")  # the geometry library lets go of the interpreter
     try:
         dividing = pool.submit(_faces, under)
@@ -66,12 +69,11 @@ def enclosed_parts(parts: Parts, under: Sweep, top: Sweep, area: Geometry, progr
     alone = np.zeros(count, dtype=bool)
     alone[part] = crowd[face] == 1
     alone &= whole & ~crossed
-    if alone.all():
-        return Enclosed(alone, None)
-    rest = area
-    if 2 * alone.sum() > count:
-        rest = _rest(parts, alone, part, face, faces, area)
-    return Enclosed(alone, rest)
+    doubtful = faces[np.unique(face[~alone[part]])]
+    union = shapely.coverage_union_all(doubtful)
+    shapely.prepare(union)
+    inside = shapely.covers(union, parts.shapes[~alone]).all()
+    return Enclosed(alone, doubtful if inside else None)
 
 
 def _awaited(work: Future[Result], progress: Progress) -> Result:
@@ -168,22 +170,3 @@ def _places(
     one, in_one = tree.query(spots, predicate="intersects")
     several, in_several = tree.query(parts.shapes[cut], predicate="intersects")
     return np.append(uncut[one], cut[several]), np.append(in_one, in_several)
-
-
-def _rest(
-    parts: Parts,
-    alone: NDArray[np.bool_],
-    part: NDArray[np.intp],
-    face: NDArray[np.intp],
-    faces: Shapes,
-    area: Geometry,
-) -> Geometry:
-    """The faces, and what is outside of all, that hold parts which are not alone."""
-    open_faces = np.unique(face[~alone[part]])
-    chosen: Geometry = shapely.coverage_union_all(faces[open_faces])
-    left = parts.shapes[~alone]
-    shapely.prepare(chosen)
-    if not shapely.covers(chosen, left).all():
-        outside = shapely.difference(area, shapely.coverage_union_all(faces))
-        chosen = shapely.union(chosen, outside)
-    return shapely.intersection(chosen, area)

@@ -7,7 +7,7 @@ through; copper lost is judged with its width at the top.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
@@ -75,24 +75,36 @@ def check(
     inner = progress or Progress()
     known = enclosed_parts(parts, sweep, bites, area, inner.part(0.0, 0.3))
     count, owners = int(known.alone.sum()), len(np.unique(parts.owner))
-    if known.rest is None:
+    if known.alone.all():
         return IslandCheck(owners, count, (), (), ())
     left = Parts(parts.names, parts.shapes[~known.alone], parts.owner[~known.alone])
-    found = _carved(left, sweep, bites, known.rest, tile, inner.part(0.3, 1.0))
+    carving = _Carving(area, known.doubtful, tile)
+    found = _carved(left, sweep, bites, carving, inner.part(0.3, 1.0))
     return replace(found, nets=owners, pieces=count + found.pieces)
 
 
-def _carved(
-    parts: Parts, sweep: Sweep, bites: Sweep, area: Geometry, tile: float, progress: Progress
-) -> IslandCheck:
-    """The check of parts that hang together with nothing outside ``area``, by carving it."""
+@dataclass(frozen=True, slots=True, eq=False)
+class _Carving:
+    """Where there is copper, the polygons that are carved (None: all of it), and the size of tiles, mm."""
+
+    area: Geometry
+    within: Shapes | None
+    tile: float
+
+    def __call__(self, parts: Parts, sweep: Sweep, progress: Progress) -> Fragments:
+        """What the grooves leave of the parts."""
+        return carve(parts, sweep, self.area, within=self.within, tile=self.tile, progress=progress)
+
+
+def _carved(parts: Parts, sweep: Sweep, bites: Sweep, carving: _Carving, progress: Progress) -> IslandCheck:
+    """The check of some of the parts, by carving."""
     same = bites is sweep
-    apart = carve(parts, sweep, area, tile=tile, progress=progress.part(0.0, 1.0 if same else 0.5))
+    apart = carving(parts, sweep, progress.part(0.0, 1.0 if same else 0.5))
     kept = apart
     if not same:
-        kept = carve(parts, bites, area, tile=tile, progress=progress.part(0.5, 1.0))
+        kept = carving(parts, bites, progress.part(0.5, 1.0))
     shorts = _shorts(parts, apart, sweep)
-    opens, lost = _losses(parts, kept, area)
+    opens, lost = _losses(parts, kept, carving.area)
     pieces = len(np.unique(apart.piece[_real(apart)]))
     return IslandCheck(len(np.unique(parts.owner)), pieces, shorts, opens, lost)
 
