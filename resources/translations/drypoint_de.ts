@@ -3708,6 +3708,26 @@
         <translation>Die Achse kam {came} an ihr Ziel. Was zeigt die Uhr? Zu größerem {upper} hin gilt als größer.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The back left corner</source>
+        <translation>Die Ecke hinten links</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The back long edge at its middle</source>
+        <translation>Die hintere, lange Kante in der Mitte</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The back right corner</source>
+        <translation>Die Ecke hinten rechts</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The back short edge at its middle</source>
+        <translation>Die hintere, kurze Kante in der Mitte</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/procedures/marking.py"/>
         <source>The beam comes on at 1 % of full power for {seconds:g} s.</source>
         <translation>Der Strahl geht für {seconds:g} s mit 1 % der vollen Leistung an.</translation>
@@ -3831,6 +3851,11 @@
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>The board would reach over the edge of the blank or under a clamp; Drypoint says so.</source>
         <translation>Die Platine ragte über den Rand des Zuschnitts oder unter einen Spanner; Drypoint sagt es.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The board's middle</source>
+        <translation>Die Mitte der Platine</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/panel.py"/>
@@ -4253,6 +4278,26 @@
         <translation>Die Formatangabe „{statement}“ wird nicht verstanden.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The front left corner</source>
+        <translation>Die Ecke vorn links</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The front long edge at its middle</source>
+        <translation>Die vordere, lange Kante in der Mitte</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The front right corner</source>
+        <translation>Die Ecke vorn rechts</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The front short edge at its middle</source>
+        <translation>Die vordere, kurze Kante in der Mitte</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/panel.py"/>
         <source>The gap between copies cannot be below 0.</source>
         <translation>Der Abstand zwischen Kopien kann nicht unter 0 liegen.</translation>
@@ -4407,6 +4452,16 @@
         <location filename="../../app/drypoint/board/gerber.py"/>
         <source>The layer would have more than {vertex_limit:,} vertices.</source>
         <translation>Die Lage hätte mehr als {vertex_limit:,} Eckpunkte.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The left long edge at its middle</source>
+        <translation>Die linke, lange Kante in der Mitte</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The left short edge at its middle</source>
+        <translation>Die linke, kurze Kante in der Mitte</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/legend_export.py"/>
@@ -4745,6 +4800,16 @@
         <location filename="../../app/drypoint/machine/procedures/checks.py"/>
         <source>The reference mark is {away:.2f} mm off: steps were lost, or it moved.</source>
         <translation>Die Bezugsmarke liegt {away:.2f} mm daneben: Schritte gingen verloren, oder sie wurde bewegt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The right long edge at its middle</source>
+        <translation>Die rechte, lange Kante in der Mitte</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/surface/give.py"/>
+        <source>The right short edge at its middle</source>
+        <translation>Die rechte, kurze Kante in der Mitte</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/gerber_extended.py"/>
@@ -6613,11 +6678,6 @@
         <translation>Drahtbrücke</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/surface/give.py"/>
-        <source>long</source>
-        <translation>lang</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/surface/waves.py"/>
         <source>looking for waves</source>
         <translation>Wellen werden gesucht</translation>
@@ -6789,6 +6849,11 @@
         <translation>Umriss{of}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/passes/reach.py"/>
+        <source>over 99.5 %</source>
+        <translation>über 99,5 %</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/grooves.py"/>
         <source>overlap</source>
         <translation>Überlappung</translation>
@@ -6906,11 +6971,6 @@
         <translation>flacher</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/surface/give.py"/>
-        <source>short</source>
-        <translation>kurz</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/cuts/clearing.py"/>
         <source>slivers</source>
         <translation>Splitter</translation>
@@ -6994,11 +7054,6 @@
         <translation>die Zeile {parts}</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/surface/give.py"/>
-        <source>the {side} {which} edge at its middle</source>
-        <translation>der Rand {side} {which} in seiner Mitte</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/cuts/thinned.py"/>
         <location filename="../../app/drypoint/cuts/weakened.py"/>
         <source>thinned traces</source>
@@ -7038,6 +7093,11 @@
         <location filename="../../app/drypoint/cuts/rest.py"/>
         <source>two bits</source>
         <translation>zwei Werkzeuge</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/passes/reach.py"/>
+        <source>under 0.5 %</source>
+        <translation>unter 0,5 %</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/drill.py"/>
@@ -7500,8 +7560,8 @@
     </message>
     <message>
         <location filename="../../app/drypoint/surface/give.py"/>
-        <source>{name} gives {give:.2f} mm</source>
-        <translation>{name} gibt {give:.2f} mm nach</translation>
+        <source>{name} gives {give:.2f} mm.</source>
+        <translation>{name} gibt {give:.2f} mm nach.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/bits/wear.py"/>
@@ -7616,6 +7676,12 @@
         <translation>{preset}; fährt quer in {clearance:g} mm</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/passes/reach.py"/>
+        <source>{share:.0f} %</source>
+        <translation>{share:.0f} %</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/passes/reach.py"/>
         <location filename="../../app/drypoint/session/export.py"/>
         <source>{share:.1f} %</source>
         <translation>{share:.1f} %</translation>
@@ -8515,7 +8581,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Clip held against the bit</source>
-        <translation>Klemme am Werkzeug</translation>
+        <translation>Klemme am Stichel</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
@@ -8709,7 +8775,7 @@
     <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>Depth ladder, {n} passes over all</source>
-        <translation>Tiefenleiter, {n} Durchgänge über alles</translation>
+        <translation>Tiefenleiter, {n} Durchgänge überall</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/describe.py"/>
@@ -9654,7 +9720,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>Mill both sides, outline last</source>
-        <translation>Beide Seiten fräsen, Umriss zuletzt</translation>
+        <translation>Beide Seiten, Umriss zuletzt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
@@ -9982,7 +10048,7 @@
     <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>One careful pass, {share:.1f} % sure</source>
-        <translation>Ein sorgfältiger Durchgang, {share:.1f} % sicher</translation>
+        <translation>Ein Durchgang, {share:.1f} % sicher</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
@@ -11219,7 +11285,7 @@
     <message>
         <location filename="../../app/drypoint/ui/machine_side/surface.py"/>
         <source>Touch the edges first: does it give?</source>
-        <translation>Zuerst die Ränder antasten: Geben sie nach?</translation>
+        <translation>Erst die Ränder: Geben sie nach?</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/proof.py"/>

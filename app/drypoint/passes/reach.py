@@ -15,6 +15,7 @@ from drypoint.passes.model import NOT_THROUGH, THROUGH, Pass, ReachMap
 from drypoint.passes.spots import FitLike, HeightSpread, Spots, planned_depths
 from drypoint.progress import Progress
 from drypoint.surface.model import Surface, bounds_of
+from drypoint.wording import say
 
 __all__ = ["CERTAIN", "Totals", "expected_width", "in_words", "reach_map", "through", "totals"]
 
@@ -122,7 +123,8 @@ def per_net(reach: ReachMap, line_nets: Sequence[Sequence[str]]) -> dict[str, To
 def in_words(probability: float) -> str:
     """A probability for people, never surer than the model can be."""
     if probability >= CERTAIN:
-        return "over 99.5 %"
+        return say("over 99.5 %")
     if probability <= 1.0 - CERTAIN:
-        return "under 0.5 %"
-    return f"{100.0 * probability:.0f} %" if probability < 0.985 else f"{100.0 * probability:.1f} %"
+        return say("under 0.5 %")
+    share = 100.0 * float(probability)
+    return say("{share:.0f} %", share=share) if probability < 0.985 else say("{share:.1f} %", share=share)

@@ -21,12 +21,19 @@ _CLEAR = 4.0
 """Times the usual scatter of the give that stands out."""
 
 _PLACES = {
-    (-1, -1): "the front left corner",
-    (1, -1): "the front right corner",
-    (-1, 1): "the back left corner",
-    (1, 1): "the back right corner",
-    (0, 0): "the board's middle",
+    (-1, -1): say("The front left corner"),
+    (1, -1): say("The front right corner"),
+    (-1, 1): say("The back left corner"),
+    (1, 1): say("The back right corner"),
+    (0, 0): say("The board's middle"),
 }
+_EDGES = {
+    (0, -1): (say("The front long edge at its middle"), say("The front short edge at its middle")),
+    (0, 1): (say("The back long edge at its middle"), say("The back short edge at its middle")),
+    (-1, 0): (say("The left long edge at its middle"), say("The left short edge at its middle")),
+    (1, 0): (say("The right long edge at its middle"), say("The right short edge at its middle")),
+}
+"""By whether the edge is a long or a short one."""
 
 
 def give_report(
@@ -73,16 +80,14 @@ def _findings(
         if key == (0, 0) and inside.sum() < 2:
             continue  # one odd touch in the middle is a chip, not a loose board
         worst = int(np.flatnonzero(inside)[np.argmax(give[inside])])
-        what = say("{name} gives {give:.2f} mm", name=_name(key, wide), give=give[worst])
+        what = say("{name} gives {give:.2f} mm.", name=_name(key, wide), give=float(give[worst]))
         hint = (
             "Press the board flat on its backing there."
             if key == (0, 0)
             else "Clamp it there, then touch again."
         )
         at = (float(places[worst, 0]), float(places[worst, 1]))
-        found.append(
-            (float(give[worst]), Finding("give", what[0].upper() + what[1:] + ".", hint=hint, at=at))
-        )
+        found.append((float(give[worst]), Finding("give", what, hint=hint, at=at)))
     return tuple(f for _, f in sorted(found, key=lambda pair: -pair[0]))
 
 
@@ -90,9 +95,5 @@ def _name(key: tuple[int, int], wide: bool) -> str:
     """The place in words; edges are told apart as long or short."""
     if key in _PLACES:
         return _PLACES[key]
-    along_x = key[0] == 0
-    long_edge = along_x == wide
-    side = {(0, -1): "front", (0, 1): "back", (-1, 0): "left", (1, 0): "right"}[key]
-    return say(
-        "the {side} {which} edge at its middle", side=side, which=say("long") if long_edge else say("short")
-    )
+    long_edge = (key[0] == 0) == wide
+    return _EDGES[key][0 if long_edge else 1]

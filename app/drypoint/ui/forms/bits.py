@@ -79,7 +79,7 @@ class BitsForm(QWidget):
         column.addWidget(words(self.tr("Outline and holes"), "section"))
         for name in ("mill", "mill_feed"):
             column.addWidget(self._row(name))
-        self.drills.setMinimumWidth(170)
+        self.drills.setMinimumWidth(158)
         drills = Setting(self.tr("Drills at hand, mm"), self.drills)
         explain(drills, "bits.drills.diameter")
         column.addWidget(drills)

@@ -11,7 +11,7 @@ from drypoint.board.model import LayerFile, Role
 from drypoint.ui.parts.blocks import Elided, words
 from drypoint.ui.parts.fields import Choice
 
-ROLE_WIDTH = 152
+ROLE_WIDTH = 168
 """Room for the longest role, px."""
 
 

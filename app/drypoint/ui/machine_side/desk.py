@@ -63,6 +63,7 @@ class Desk(QObject):
         self._askers: dict[str, tuple[Done, Failed | None]] = {}
         self.operator = WindowOperator(self._asked.emit)
         self.bar = RequestBar(window.theme)
+        window.theme.dress(self.bar)
         self.thread_ = MachineThread(self._ended.emit, self.progressed.emit)
         self.operator.still = self.thread_.holds
         self._handlers: dict[int, tuple[Done | None, Failed | None]] = {}

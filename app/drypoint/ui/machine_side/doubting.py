@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject
 
 from drypoint.errors import DrypointError
 from drypoint.session.doubts import Suspect, call_sound, have_cut_again, suspects
+from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.pages.proof import ProofPage
 from drypoint.ui.pages.run import RunPage, SuspectLine
@@ -67,4 +68,4 @@ class Doubting(QObject):
             self._desk.show_error(error)
             return
         said = self.tr("{title} comes again.") if again else self.tr("{title} is taken as sound.")
-        self._desk.say(said.format(title=line.title))
+        self._desk.say(fill(said, title=line.title))

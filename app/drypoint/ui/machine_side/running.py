@@ -187,7 +187,7 @@ class Running(QObject):
         session, item = self._desk.bridge.session, self.following
         if session is not None and item is not None and item.kind is not WorkKind.GROOVES:
             session.keep("done", {"program": item.program.name, "setup": session.snapshot.setup})
-            self._desk.say(self.tr("{title} is taken as done.").format(title=item.program.title))
+            self._desk.say(fill(self.tr("{title} is taken as done."), title=item.program.title))
 
     def hover_lap(self) -> None:
         """Once round the board above the copper."""
@@ -221,7 +221,7 @@ class Running(QObject):
         assert isinstance(result, RunResult)
         title = self.progress.title
         if result.finished:
-            text = self.tr("{title} is done, {time}.").format(title=title, time=clock(result.seconds))
+            text = fill(self.tr("{title} is done, {time}."), title=title, time=clock(result.seconds))
             if result.overlap:
                 text += fill(
                     self.tr(" {mm:.1f} mm were cut twice at the lead-in, no deeper."), mm=result.overlap
@@ -285,7 +285,7 @@ class Running(QObject):
         strip = self._desk.window.strip
         if not self._desk.busy:
             title = (
-                self.tr("Nothing to run") if item is None else self.tr("Next: {t}").format(t=title_of(item))
+                self.tr("Nothing to run") if item is None else fill(self.tr("Next: {t}"), t=title_of(item))
             )
             strip.show_run(title, "" if item is None else item.program.bit.name, 0.0, "")
 
@@ -305,11 +305,12 @@ class Running(QObject):
             self.page.show_note("")
         elif broken and work is not None and work.broken is not None:
             run_ = work.broken
+            why = told(run_.reason or "") or self.tr("Drypoint was ended")
             text = self.tr(
                 "Line {n} of {all} is the last one proven done ({why}). Resuming overlaps a little and never "
                 "goes deeper. Or start the next piece instead."
-            ).format(n=run_.executed, all=len(run_.lines), why=run_.reason or self.tr("Drypoint was ended"))
-            self.page.show_note(self.tr("{t} was broken off").format(t=run_.title), text, "caution")
+            ).format(n=run_.executed, all=len(run_.lines), why=why)
+            self.page.show_note(fill(self.tr("{t} was broken off"), t=run_.title), text, "caution")
         elif not connected:
             self.page.ask(
                 CONNECT,

@@ -28,6 +28,7 @@ from drypoint.ui.language.words import fill
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.placing import rigid_of
 from drypoint.ui.pages.measure import SurfacePage, TouchAdvice
+from drypoint.wording import strung
 
 LEAST = 4
 """Touches from which on a surface is drawn."""
@@ -173,9 +174,9 @@ class Touching(QObject):
     def _done(self, loose: Sequence[Finding]) -> None:
         self._live = []
         if loose:
-            said = " ".join(one.what for one in loose)
+            said = strung([one.what for one in loose])
             self._desk.say(
-                self.tr("Touched. {said} It was clamped before the touches were made.").format(said=said)
+                fill(self.tr("Touched. {said} It was clamped before the touches were made."), said=said)
             )
         else:
             self._desk.say(self.tr("Touched; the laminate is held everywhere."))

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 from drypoint.passes.model import THROUGH
 from drypoint.passes.reach import in_words
 from drypoint.session.net_reach import NetReach
-from drypoint.ui.language.words import fill
+from drypoint.ui.language.words import fill, told
 from drypoint.ui.parts.glyph import Mark, paint_mark, word_colour
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.theme.type import Text, font
@@ -70,7 +70,7 @@ class _Model(QAbstractListModel):
         return None
 
     def chance(self, line: NetReach) -> str:
-        return in_words(line.whole)
+        return told(in_words(line.whole))
 
     def detail(self, line: NetReach) -> str:
         if line.doubtful or line.not_through:

@@ -1,0 +1,70 @@
+"""In either language nothing on a page is wider than the page, and every area wears the theme."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QLocale
+from PySide6.QtWidgets import QAbstractButton, QApplication, QScrollArea, QWidget
+
+from drypoint.ui.language.speech import Language, Speech
+from drypoint.ui.window import PAGE, PAGE_WIDE
+
+sys.path.insert(0, str(Path(__file__).parent))
+from bystander import Bystander, measure_flat
+
+SCROLL = 10
+"""Width of a scroll bar, px."""
+
+
+@pytest.fixture(params=[Language.ENGLISH, Language.GERMAN], ids=str)
+def language(request: pytest.FixtureRequest, qapp: QApplication) -> Iterator[Language]:
+    speech, before = Speech(qapp), QLocale()
+    yield speech.speak(request.param)
+    speech.speak(Language.ENGLISH)
+    QLocale.setDefault(before)
+
+
+def _widest(root: QWidget, limit: int) -> list[tuple[int, str, str]]:
+    """The words that ask for more than there is."""
+    found = [each for each in root.findChildren(QWidget) if each.isVisibleTo(root)]
+    wide = [(_least(each), type(each).__name__, _said(each)) for each in found]
+    return sorted((one for one in wide if one[0] > limit), reverse=True)
+
+
+def _least(widget: QWidget) -> int:
+    return max(widget.minimumSizeHint().width(), widget.minimumWidth())
+
+
+def _said(widget: QWidget) -> str:
+    return widget.text() if isinstance(widget, QAbstractButton) else widget.accessibleName()
+
+
+@pytest.mark.usefixtures("language")
+def test_no_page_is_wider_than_its_place(opened: Callable[[], Bystander], job: Path) -> None:
+    measure_flat(job)
+    who = opened()
+    for number in range(9):
+        who.window.choose_step(number)
+        page = who.window.pages.widget(number)
+        room = (PAGE_WIDE if number == 8 else PAGE) - SCROLL
+        for area in page.findChildren(QScrollArea):
+            inside = area.widget()
+            if area.parentWidget() is page and inside is not None:
+                wide = inside.minimumSizeHint().width()
+                assert wide <= room, (number, wide, _widest(inside, room - 32))
+
+
+def test_everything_with_a_look_wears_the_theme(who: Bystander) -> None:
+    who.wait(lambda: who.app.theme.wardrobe.is_done)
+    bare = []
+    for widget in who.window.findChildren(QWidget):
+        at: QWidget | None = widget if widget.property("look") else None
+        while at is not None and not at.styleSheet():
+            at = at.parentWidget()
+        if widget.property("look") and at is None:
+            bare.append((type(widget).__name__, widget.property("look")))
+    assert not bare
