@@ -11,9 +11,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import box
 
+from drypoint.bench.body import Body
 from drypoint.bench.copper import Copper, swept
+from drypoint.bench.imperfect import Faults
 from drypoint.bench.raster import Cell, Raster
 from drypoint.bench.shape import CutShape
+from drypoint.bench.sheet import Clamping, Sheet
+from drypoint.bench.truth import Kind, Truth
 from drypoint.bits.model import Drill, EndMill, Speeds, VBit
 
 SPEEDS = Speeds(10000.0, 300.0, 100.0)
@@ -146,3 +150,26 @@ def test_holes_are_seen_whether_drilled_or_milled_in_circles():
     found = sorted(copper.holes(1.6))
     assert [len(found), *found[0]] == pytest.approx([2, 5.0, 6.0, 0.8], abs=1e-6)
     assert found[1] == pytest.approx((20.0, 8.0, 3.2), abs=0.01)
+
+
+def test_a_drill_that_slips_keeps_to_its_hole_stroke_by_stroke_and_goes_through_there():
+    sheet = Sheet(40.0, 30.0, Truth.draw(1, (0.0, 0.0, 40.0, 30.0), Kind.FLAT), Clamping(), double=True)
+    body = Body(sheet, Faults(play=(0.0, 0.0, 0.0), wander=0.05), 3, (0.0, 0.0, 5.0))
+    body.change_bit(Drill("d", 0.8, SPEEDS))
+    body.bit_length = 0.0
+    body.switch_by_hand(on=True)
+    for x in (10.0, 20.0):
+        for depth in (-0.6, -2.0):
+            body.moved((x, 15.0, 0.0), rapid=False, power=0.0, speed=5.0)
+            body.moved((x, 15.0, depth - 5.0), rapid=False, power=0.0, speed=2.0)
+            body.moved((x, 15.0, 0.0), rapid=False, power=0.0, speed=5.0)
+    body.flush()
+    found = np.array(sheet.up.holes(0.3))
+    assert len(found) == 4
+    off = found[:, :2] - np.array([(10.0, 15.0), (10.0, 15.0), (20.0, 15.0), (20.0, 15.0)])
+    assert off[0] == pytest.approx(off[1])
+    assert off[2] == pytest.approx(off[3])
+    assert 0.0 < np.abs(off).max() < 0.3
+    assert np.abs(off[0] - off[2]).max() > 1e-3
+    below = np.array(sheet.down.holes(0.01))
+    assert below[:, :2] == pytest.approx(found[[1, 3], :2])

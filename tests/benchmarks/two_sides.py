@@ -2,7 +2,7 @@
 
 Every set-up: the holes of the first side have wandered by 50 µm (standard deviation per axis), the
 blank is turned over about either axis and laid down askew, three holes are touched with 20 µm noise.
-The prediction is made from the fit alone.
+The prediction is made from the fit alone. `two_sides_on_bench.py` runs set-ups on the bench instead.
 """
 
 from __future__ import annotations

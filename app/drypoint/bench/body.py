@@ -15,12 +15,14 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.special import ndtr
 
+from drypoint.bench.copper import STILL
 from drypoint.bench.imperfect import Faults, Mishap, Path
 from drypoint.bench.mishaps import look
 from drypoint.bench.planner import Triple
 from drypoint.bench.shape import CutShape
 from drypoint.bench.sheet import Sheet
-from drypoint.bits.model import Bit, VBit
+from drypoint.bench.wander import Wander
+from drypoint.bits.model import Bit, Drill, VBit
 
 Floats = NDArray[np.float64]
 
@@ -90,6 +92,7 @@ class Body:
         self._slack = np.zeros(3)
         """Where each carriage is within its play: counted plus this."""
         self._rows: list[tuple[float, float, float, bool, float, float]] = []
+        self._wander = Wander(np.random.default_rng((seed, 0xD21F7)), faults.wander)
         self._load = self._rng.uniform(0.0, 2.0 * np.pi, (6, 3))
 
     # what the controller drives
@@ -349,10 +352,17 @@ class Body:
             turning = CutShape.of(self._bit(), runout=self.faults.runout + self._wider, blunt=self.blunt)
             breaks = np.flatnonzero(np.diff(at) > 1) + 1
             for part in np.split(np.arange(len(at)), breaks):
-                sheet.up.carve(where[part], depth[part], turning)
+                way = self._slipped(where[part])
+                sheet.up.carve(way, depth[part], turning)
                 below = depth[part] - sheet.board
                 if sheet.down.thickness and (below > 0.0).any():
-                    sheet.down.carve(where[part], np.where(below > 0.0, below, -1.0), turning)
+                    sheet.down.carve(way, np.where(below > 0.0, below, -1.0), turning)
+
+    def _slipped(self, where: Floats) -> Floats:
+        """(N, 2) where a stroke goes: a drill that goes straight down may have slipped."""
+        if isinstance(self.bit, Drill) and float(np.ptp(where, axis=0).max()) < STILL:
+            return where + self._wander.off(where[0])
+        return where
 
     def _bit(self) -> Bit:
         if self.bit is None:

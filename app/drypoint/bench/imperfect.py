@@ -34,6 +34,8 @@ class Faults:
         Mean height of a chip, mm.
     push : float
         Share of the sheet's spring that a cutting load takes up.
+    wander : float
+        How far a drill slips before it bites, mm, standard deviation per axis.
     """
 
     play: Triple = (0.02, 0.02, 0.002)
@@ -44,6 +46,7 @@ class Faults:
     chips: float = 0.01
     chip: float = 0.03
     push: float = 0.3
+    wander: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,8 +16,8 @@ if TYPE_CHECKING:
 
 EYE = 0.03
 """Spread of bringing a bit over a mark by eye, mm."""
-GOOD_ENOUGH = 0.05
-"""A person stops moving the bit when it looks this close, mm."""
+GOOD_ENOUGH = 5.0 / 3.0
+"""A person stops moving the bit when it looks this close, in spreads of the eye."""
 SEARCH = 4.0
 """How far around the expected place a hole is looked for, mm."""
 ABOVE = 1.0
@@ -52,6 +52,8 @@ class BenchOperator(Operator):
         """Everything that was asked, in order."""
         self.reclamped_by = Rigid()
         """How far the sheet has moved when it is clamped again, as a motion of space."""
+        self.eye = EYE
+        """Spread of bringing a bit over a mark by eye, mm."""
         self.declines: set[RequestKind] = set()
         """Kinds that are refused."""
         self._aim: tuple[Request, Triple] | None = None
@@ -104,7 +106,7 @@ class BenchOperator(Operator):
         bench, tip = self._bench, self._bench.tip()
         seen = bench.sheet.to_space([hole[:2] for hole in bench.holes()])
         near = seen[int(np.hypot(seen[:, 0] - tip[0], seen[:, 1] - tip[1]).argmin())]
-        aim = np.array(tip[:2]) + self._rng.normal(0.0, EYE, 2)
+        aim = np.array(tip[:2]) + self._rng.normal(0.0, self.eye, 2)
         pin = self._pin
         if pin is None or float(np.hypot(*(near - pin))) < SEARCH:
             bench.reclamp(Rigid(0.0, (float(aim[0] - near[0]), float(aim[1] - near[1]))))
@@ -151,13 +153,13 @@ class BenchOperator(Operator):
             self._aim = (request, self._target(request))
         tip, aim = bench.tip(), self._aim[1]
         dx, dy = aim[0] - tip[0], aim[1] - tip[1]
-        if max(abs(dx), abs(dy)) < GOOD_ENOUGH and -0.5 <= tip[2] - aim[2] <= 2.0:
+        if max(abs(dx), abs(dy)) < GOOD_ENOUGH * self.eye and -0.5 <= tip[2] - aim[2] <= 2.0:
             self._aim = None
             return Answer()
         limited = [float(np.clip(step, -JUMP, JUMP)) for step in (dx, dy)]
-        if max(abs(dx), abs(dy)) >= GOOD_ENOUGH and tip[2] < aim[2] + 0.5:
+        if max(abs(dx), abs(dy)) >= GOOD_ENOUGH * self.eye and tip[2] < aim[2] + 0.5:
             return Answer(AnswerKind.JOG, (0.0, 0.0, aim[2] + 1.0 - tip[2]))  # lift before moving across
-        if max(abs(dx), abs(dy)) >= GOOD_ENOUGH:
+        if max(abs(dx), abs(dy)) >= GOOD_ENOUGH * self.eye:
             return Answer(AnswerKind.JOG, (limited[0], limited[1], 0.0))
         return Answer(AnswerKind.JOG, (0.0, 0.0, aim[2] - tip[2]))
 
@@ -188,7 +190,7 @@ class BenchOperator(Operator):
                 if far.min() < SEARCH:
                     x, y = (float(value) for value in seen[int(far.argmin())])
             x, y = x - float(spot[0]), y - float(spot[1])
-        x, y = x + float(self._rng.normal(0.0, EYE)), y + float(self._rng.normal(0.0, EYE))
+        x, y = x + float(self._rng.normal(0.0, self.eye)), y + float(self._rng.normal(0.0, self.eye))
         return (x, y, float(sheet.top([(x, y)])[0]) + ABOVE)
 
     def _paper(self, request: Request) -> Answer:

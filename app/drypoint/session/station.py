@@ -80,17 +80,18 @@ def connect(
 
 def make_bench(layout: Layout, settings: Settings, seed: int, *, loose: tuple[str, ...] = ("top",)) -> Bench:
     """A bench with a blank of the job's size and a machine like the preset, in this process."""
-    return Bench(seed, _bench_setup(layout, settings, loose))
+    return Bench(seed, bench_setup(layout, settings, loose))
 
 
 def make_remote_bench(
     layout: Layout, settings: Settings, seed: int, *, loose: tuple[str, ...] = ("top",)
 ) -> RemoteBench:
     """The same in a process of its own, which must be closed."""
-    return RemoteBench(seed, _bench_setup(layout, settings, loose))
+    return RemoteBench(seed, bench_setup(layout, settings, loose))
 
 
-def _bench_setup(layout: Layout, settings: Settings, loose: tuple[str, ...]) -> BenchSetup:
+def bench_setup(layout: Layout, settings: Settings, loose: tuple[str, ...]) -> BenchSetup:
+    """What stands on a bench for a job: a blank of its size, a machine like the preset."""
     preset = preset_of(settings)
     return BenchSetup(
         width=layout.width,
