@@ -26,7 +26,8 @@ from drypoint.cuts.ratings import Surroundings
 from drypoint.errors import DrypointError, StoreError
 from drypoint.progress import Cancelled, Progress
 from drypoint.session import commands
-from drypoint.session.actions.coupon_reading import coupon_job, readings
+from drypoint.session.actions.coupon_job import Wanted, coupon_job, grid_job
+from drypoint.session.actions.coupon_reading import readings
 from drypoint.session.corner import Corner
 from drypoint.session.report import report
 from drypoint.session.wear_book import usual_book
@@ -97,27 +98,7 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--to", required=True, type=Path, metavar="DIR")
     one = verbs.add_parser("show", help="all facts about a job")
     one.add_argument("job", type=Path)
-    one = verbs.add_parser(
-        "coupon", help="write the program of a test pattern for the V-bit, or say what was read from it"
-    )
-    one.add_argument("job", type=Path)
-    one.add_argument("--to", type=Path, metavar="DIR", help="folder for the program")
-    one.add_argument(
-        "--corner",
-        choices=[corner.value for corner in Corner],
-        default=Corner.LOWER_LEFT.value,
-        help="corner of the blank that it lies nearest to",
-    )
-    for name, mark, what in (
-        ("width", "DEPTH=MM", "width read of the line at a depth"),
-        ("parted", "DEPTH", "depth of a square that the meter finds parted"),
-        ("joined", "DEPTH", "depth of a square that it finds joined"),
-        ("stands", "GAP", "planned width of a ridge that still stands"),
-        ("gone", "GAP", "planned width of a ridge that is gone"),
-    ):
-        kind = _reading if name == "width" else float
-        one.add_argument(f"--{name}", action="append", default=[], type=kind, metavar=mark, help=what)
-    one.add_argument("--use", action="store_true", help="use what was found from now on; it can be undone")
+    _add_trials(verbs)
     one = verbs.add_parser("bits", help="what every bit has cut, over all jobs")
     one.add_argument("--renew", metavar="NAME", help="a new bit of that name was put in")
     for name, mark, what in (("limit", "NAME=MM", "mm"), ("limit-holes", "NAME=N", "holes")):
@@ -133,6 +114,43 @@ def _parser() -> argparse.ArgumentParser:
         if name != "open":
             verb.add_argument("--json", action="store_true", help="one JSON object on stdout")
     return parser
+
+
+def _add_trials(verbs: Any) -> None:
+    """The commands for what is cut to learn something."""
+    one = verbs.add_parser(
+        "coupon", help="write the program of a test pattern for the V-bit, or say what was read from it"
+    )
+    one.add_argument("job", type=Path)
+    one.add_argument("--to", type=Path, metavar="DIR", help="folder for the program")
+    one.add_argument(
+        "--corner",
+        choices=[corner.value for corner in Corner],
+        help="corner of the blank that it lies nearest to",
+    )
+    one.add_argument("--rehearse", action="store_true", help="cut it and read it on the bench")
+    one.add_argument("--seed", type=int, default=0, metavar="N", help="another blank, another bit there")
+    for name, mark, what in (
+        ("width", "DEPTH=MM", "width read of the line at a depth"),
+        ("parted", "DEPTH", "depth of a square that the meter finds parted"),
+        ("joined", "DEPTH", "depth of a square that it finds joined"),
+        ("stands", "GAP", "planned width of a ridge that still stands"),
+        ("gone", "GAP", "planned width of a ridge that is gone"),
+    ):
+        kind = _reading if name == "width" else float
+        one.add_argument(f"--{name}", action="append", default=[], type=kind, metavar=mark, help=what)
+    one.add_argument("--use", action="store_true", help="use what was found from now on; it can be undone")
+    one = verbs.add_parser(
+        "burn-grid", help="write the program of the laser's burn grid, or keep the field that looks best"
+    )
+    one.add_argument("job", type=Path)
+    one.add_argument("--to", type=Path, metavar="DIR", help="folder for the program")
+    one.add_argument(
+        "--corner", choices=[corner.value for corner in Corner], help="corner of the blank that it lies in"
+    )
+    one.add_argument(
+        "--best", type=_field, metavar="ROW,COLUMN", help="field that looks best, from the lower left"
+    )
 
 
 def _place(text: str) -> tuple[float, float, float]:
@@ -157,6 +175,18 @@ def _reading(text: str) -> tuple[float, float]:
     if not sign:
         raise argparse.ArgumentTypeError(f"{text!r} is no reading: give DEPTH=WIDTH, both in mm")
     return float(depth), float(width)
+
+
+def _field(text: str) -> tuple[int, int]:
+    """Row and column of a field, as they are written on the command line."""
+    row, sign, column = text.partition(",")
+    if not sign:
+        raise argparse.ArgumentTypeError(f"{text!r} is no field: give ROW,COLUMN")
+    return int(row), int(column)
+
+
+def _corner(text: str | None) -> Corner | None:
+    return None if text is None else Corner(text)
 
 
 def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]] | None:
@@ -190,7 +220,10 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
         return lambda told: commands.show_job(words.job, told)
     if verb == "coupon":
         read = readings(words.width, words.parted, words.joined, words.stands, words.gone)
-        return lambda _told: coupon_job(words.job, words.to, Corner(words.corner), read, use=words.use)
+        wanted = Wanted(words.to, _corner(words.corner), words.use, words.rehearse, words.seed)
+        return lambda told: coupon_job(words.job, wanted, read, told)
+    if verb == "burn-grid":
+        return lambda _told: grid_job(words.job, words.to, _corner(words.corner), words.best)
     if verb == "bits":
         limits = {"lengths": words.limit, "holes": words.limit_holes}
         return lambda _told: commands.worn(usual_book(), renew=words.renew, **limits)

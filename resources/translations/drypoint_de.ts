@@ -1059,6 +1059,7 @@
     <message>
         <location filename="../../app/drypoint/job/store.py"/>
         <location filename="../../app/drypoint/session/actions/coupon.py"/>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <location filename="../../app/drypoint/session/export.py"/>
         <source>Choose another folder.</source>
         <translation>Einen anderen Ordner wählen.</translation>
@@ -1265,6 +1266,11 @@
         <translation>Alle Nuten in Stufen von 0,03 mm tiefer und tiefer schneiden, statt eines sorgfältigen Durchgangs in der Tiefe, die die Höhe des Kupfers verlangt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/pattern_rehearsal.py"/>
+        <source>Cutting the test pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/procedures/marking.py"/>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Dark walk</source>
@@ -1274,6 +1280,11 @@
         <location filename="../../app/drypoint/machine/faults.py"/>
         <source>Declined: {what}.</source>
         <translation>Abgelehnt: {what}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
+        <source>Deeper than set</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -1702,9 +1713,14 @@
         <translation>Engstellen, zu schmal zum Schneiden</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/actions/coupon_reading.py"/>
-        <source>Give --to DIR, or readings such as --width 0.10=0.16 --joined 0.03 --parted 0.05.</source>
-        <translation>--to ORDNER angeben, oder Ablesungen wie --width 0.10=0.16 --joined 0.03 --parted 0.05.</translation>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
+        <source>Give --to DIR, --rehearse, or readings such as --width 0.10=0.16 --joined 0.03 --parted 0.05.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
+        <source>Give --to DIR, or --best ROW,COLUMN, counted from the lower left.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/commands.py"/>
@@ -2494,6 +2510,11 @@
         <translation>Nur eine Beschichtung markieren, die ihr Hersteller für Laserarbeit als sicher erklärt; nie eine mit Chlor darin.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
+        <source>Marked from now on with {power:.0f} % for {dwell:.0f} ms.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/legend_export.py"/>
         <source>Marks of the legend lie within about {far:.2f} mm of their place (95 %).</source>
         <translation>Marken der Beschriftung liegen innerhalb von etwa {far:.2f} mm um ihren Ort (95 %).</translation>
@@ -2604,7 +2625,12 @@
         <translation>Schmalstes Kupfer, das Nuten von einer Leiterbahn übrig lassen dürfen.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/actions/coupon_reading.py"/>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
+        <source>Neither a folder for the program nor a field that looks best.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <source>Neither a folder for the program nor anything that was read.</source>
         <translation>Weder ein Ordner für das Programm noch etwas Abgelesenes.</translation>
     </message>
@@ -3130,6 +3156,11 @@
         <translation>Die Bohrdateien werden gelesen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/pattern_rehearsal.py"/>
+        <source>Reading the test pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/layers.py"/>
         <source>Reading {copper}</source>
         <translation>{copper} wird gelesen</translation>
@@ -3214,6 +3245,11 @@
         <location filename="../../app/drypoint/session/help/laser.py"/>
         <source>Round every hole this much is taken for its pad, on the side that is marked.</source>
         <translation>Um jedes Loch gilt so viel als seine Lötfläche, auf der Seite, die markiert wird.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
+        <source>Row and column from the lower left; board x, y of the middle, mm; power; dwell</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/run.py"/>
@@ -4248,6 +4284,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/coupon.py"/>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <location filename="../../app/drypoint/session/export.py"/>
         <source>The files could not be written ({strerror}).</source>
         <translation>Die Dateien ließen sich nicht schreiben ({strerror}).</translation>
@@ -5426,6 +5463,12 @@
         <translation>Zeiten werden anders sein; zu hoch verliert Schritte.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
+        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <source>Tip and run-out together</source>
+        <translation>Spitze und Rundlauffehler zusammen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/bits/width_coupon.py"/>
         <source>Tip and run-out together {both:.3f} ± {both_sigma:.3f} mm.</source>
         <translation>Spitze und Rundlauffehler zusammen {both:.3f} ± {both_sigma:.3f} mm.</translation>
@@ -6300,6 +6343,11 @@
         <translation>Brennraster</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
+        <source>burn-grid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>choose the design files</source>
         <translation>die Entwurfsdateien wählen</translation>
@@ -6365,7 +6413,7 @@
         <location filename="../../app/drypoint/bits/width_coupon.py"/>
         <location filename="../../app/drypoint/cuts/coupon.py"/>
         <location filename="../../app/drypoint/cuts/depth_coupon.py"/>
-        <location filename="../../app/drypoint/session/actions/coupon_reading.py"/>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <source>coupon</source>
         <translation>Prüfstück</translation>
     </message>
@@ -11187,11 +11235,6 @@
         <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
         <source>Tip</source>
         <translation>Spitze</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
-        <source>Tip and run-out together</source>
-        <translation>Spitze und Rundlauffehler zusammen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>

@@ -10,7 +10,6 @@ from pathlib import Path
 import numpy as np
 import pytest
 import shapely
-from shapely import LineString
 
 from drypoint.bench.bench import Bench
 from drypoint.bench.imperfect import Faults
@@ -21,7 +20,8 @@ from drypoint.session.actions import pattern_run, run
 from drypoint.session.actions.coupon import adopt, before_reading
 from drypoint.session.actions.coupon_reading import evaluate_readings, lines_of
 from drypoint.session.actions.pattern_look import have_read
-from drypoint.session.ground import KIND, trial_cuts
+from drypoint.session.actions.pattern_rehearsal import true_offset
+from drypoint.session.ground import KIND
 from drypoint.session.plans import taught
 from drypoint.session.session import Session
 from drypoint.session.station import Station, connect, make_bench
@@ -76,23 +76,6 @@ def at_bench(roomy: Path, tmp_path: Path) -> Iterator[Callable[[int], Place]]:
         one.session.close()
 
 
-def true_offset(place: Place) -> float:
-    """How much deeper than set the bench cut on the pattern, before play, mm."""
-    lines = trial_cuts(place.session.snapshot)[-1].lines
-    known, fit = lines_of(place.session.settings.bits.vbit), place.session.derived.fit(place.session.snapshot)
-    depths = [depth for depth, _ in known.widths]
-    depths += [known.ridge_depth] * (2 * len(known.ridges))
-    depths += list(known.squares)
-    more: list[float] = []
-    for depth, line in zip(depths, lines, strict=True):
-        way = LineString(place.bench.board_to_sheet(fit.apply(line)))
-        for sweep in place.bench.copper.sweeps:
-            on = (shapely.distance(way, shapely.points(sweep.path)) < 0.05) & (sweep.depth > 0.005)
-            if on.any() and abs(float(np.median(sweep.depth[on])) - depth) < 0.03:
-                more += (sweep.depth[on] - depth).tolist()
-    return float(np.mean(more)) + place.session.settings.passes.play / 2.0
-
-
 @pytest.mark.parametrize("seed", [1, 2, 3])
 def test_readings_on_the_bench_tell_the_bit_as_it_is(at_bench: Callable[[int], Place], seed: int) -> None:
     """Tip, run-out, both together and depth lie within 2.6 standard deviations (99 %) of the bench's own."""
@@ -108,7 +91,7 @@ def test_readings_on_the_bench_tell_the_bit_as_it_is(at_bench: Callable[[int], P
         (found.tip, found.sigma(0), tip),
         (found.runout, found.sigma(1), runout),
         (both, sigma, tip + runout),
-        (found.offset, found.sigma(2), true_offset(place)),
+        (found.offset, found.sigma(2), true_offset(session, place.bench)),
     ):
         assert abs(value - truth) < 2.6 * spread
     assert sigma < 0.008

@@ -24,6 +24,8 @@ SCALE = 0.005
 """What such a scale is read to, mm."""
 ON_LINE = 0.12
 """A groove whose middle lies this near to a line is the one that is looked at, mm."""
+OTHER = 0.03
+"""What differs by more from the depth that was set is another cut, mm."""
 BESIDE = 0.4
 """How far outside a square the meter's other tip is held, mm."""
 
@@ -69,6 +71,17 @@ def true_width(tops: list[Groove], path: Floats) -> float | None:
     if weight < 0.5 * line.length:
         return None
     return sum(length * width for length, width in near) / weight
+
+
+def true_depths(bench: Bench, path: Points, set_depth: float) -> Floats:
+    """(N,) depths, mm, at which the tip really went along a path of work coordinates that was cut once."""
+    way = LineString(bench.board_to_sheet(path))
+    found = [np.zeros(0)]
+    for sweep in bench.copper.sweeps:
+        on = (shapely.distance(way, shapely.points(sweep.path)) < ON_LINE / 2.0) & (sweep.depth > 0.0)
+        if on.any() and abs(float(np.median(sweep.depth[on])) - set_depth) < OTHER:
+            found.append(sweep.depth[on])
+    return np.concatenate(found)
 
 
 def _read(tops: list[Groove], path: Floats, rng: np.random.Generator) -> float | None:

@@ -12,6 +12,7 @@ from drypoint.cuts.burn_grid import FIELD, BurnGrid, plan_burn_grid
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, as_points
 from drypoint.session.codec import from_json
+from drypoint.session.corner import Corner
 from drypoint.session.derive import Derived
 from drypoint.session.ground import KIND, Box, extent_of, fits, ground_of, settle
 from drypoint.session.snapshot import Snapshot
@@ -59,7 +60,9 @@ class GridPlan:
         return tuple(as_points(square + cell.at) for cell in self.grid.cells)
 
 
-def lay_grid(derived: Derived, snap: Snapshot, reach: Geometry | None = None) -> GridPlan:
+def lay_grid(
+    derived: Derived, snap: Snapshot, reach: Geometry | None = None, *, corner: Corner | None = None
+) -> GridPlan:
     """The largest grid that the free copper has room for, as near to its corner as that goes; computes.
 
     Raises
@@ -67,16 +70,16 @@ def lay_grid(derived: Derived, snap: Snapshot, reach: Geometry | None = None) ->
     PlanError
         If there is no room for the smallest; says what is in the way.
     """
-    ground, corner = ground_of(derived, snap, reach), snap.settings.coupons.grid
+    ground, wanted = ground_of(derived, snap, reach), corner or snap.settings.coupons.grid
     pitch = snap.settings.laser.pitch
     for powers, dwells in FORMS:
         plan = GridPlan((0.0, 0.0), powers, dwells, pitch)
         x0, y0, x1, y1 = plan.extent
         size = (x1 - x0, y1 - y0)
-        at = fits(size, ground, corner)
+        at = fits(size, ground, wanted)
         if at is not None:
             return replace(plan, corner=(at[0] - x0, at[1] - y0))
-    settle(size, ground, corner, title=say("Burn grid"))
+    settle(size, ground, wanted, title=say("Burn grid"))
     raise PlanError(
         "The burn grid fits only turned by a quarter.",
         "Burn grid",

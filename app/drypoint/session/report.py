@@ -22,6 +22,7 @@ def report(verb: str, found: Found) -> str:
         "demo": _demo,
         "bits": _bits,
         "coupon": lambda found: [*found["files"], *found["facts"]],
+        "burn-grid": lambda found: [*found["files"], *found["facts"]],
     }
     return "\n".join(say[verb](found))
 

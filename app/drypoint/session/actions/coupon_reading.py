@@ -2,19 +2,14 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
-from pathlib import Path
-from typing import Any
 
 from drypoint.bits.model import VBit
 from drypoint.bits.width_coupon import Evaluation, Parted, Ridge, Width
 from drypoint.cuts.coupon import plan_coupon
 from drypoint.cuts.depth_coupon import plan_depth_coupon
-from drypoint.errors import InputError
-from drypoint.session.actions.coupon import adopt, export_coupon, read_coupon
-from drypoint.session.corner import Corner
+from drypoint.session.actions.coupon import read_coupon
 from drypoint.session.session import Session
 
 
@@ -93,47 +88,3 @@ def evaluate_readings(session: Session, read: Readings) -> Evaluation:
         [Parted(depth, through) for depth, through in read.squares.items()],
         [Ridge(deep, gap, stands) for gap, stands in read.ridges.items()],
     )
-
-
-def coupon_job(
-    job: Path, folder: Path | None, corner: Corner, read: Readings, *, use: bool = False
-) -> dict[str, Any]:
-    """Write the coupon's program into a folder, or say what its readings tell, or both.
-
-    Raises
-    ------
-    InputError
-        Neither is wanted, or a value makes no sense.
-    """
-    if folder is None and not read.any:
-        raise InputError(
-            "Neither a folder for the program nor anything that was read.",
-            "coupon",
-            "Give --to DIR, or readings such as --width 0.10=0.16 --joined 0.03 --parted 0.05.",
-        )
-    session = Session.open(job)
-    try:
-        files = [] if folder is None else export_coupon(session, folder, corner)
-        found: dict[str, Any] = {"files": [str(path) for path in files], "facts": [], "used": False}
-        if read.any:
-            answer = evaluate_readings(session, read)
-            if use:
-                adopt(session, answer)
-            found |= {**_figures(answer), "facts": list(answer.facts()), "used": use}
-        return found
-    finally:
-        session.close()
-
-
-def _figures(answer: Evaluation) -> dict[str, Any]:
-    both, both_sigma = answer.together
-    pairs = {
-        "tip_mm": (answer.tip, answer.sigma(0)),
-        "runout_mm": (answer.runout, answer.sigma(1)),
-        "tip_and_runout_mm": (both, both_sigma),
-        "deeper_than_set_mm": (answer.offset, answer.sigma(2)),
-    }
-    figures: dict[str, Any] = {
-        name: {"value": round(value, 4), "sigma": round(sigma, 4)} for name, (value, sigma) in pairs.items()
-    }
-    return figures | {"angle_deg": round(math.degrees(answer.angle), 2), "misfit": round(answer.misfit, 2)}
