@@ -1268,7 +1268,7 @@
     <message>
         <location filename="../../app/drypoint/session/actions/pattern_rehearsal.py"/>
         <source>Cutting the test pattern</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Testmuster schneiden</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/marking.py"/>
@@ -1284,7 +1284,7 @@
     <message>
         <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <source>Deeper than set</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefer als eingestellt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -1715,12 +1715,12 @@
     <message>
         <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <source>Give --to DIR, --rehearse, or readings such as --width 0.10=0.16 --joined 0.03 --parted 0.05.</source>
-        <translation type="unfinished"></translation>
+        <translation>--to DIR angeben, --rehearse oder Ablesungen wie --width 0.10=0.16 --joined 0.03 --parted 0.05.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <source>Give --to DIR, or --best ROW,COLUMN, counted from the lower left.</source>
-        <translation type="unfinished"></translation>
+        <translation>--to DIR angeben oder --best ROW,COLUMN, von unten links gezählt.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/commands.py"/>
@@ -2512,7 +2512,7 @@
     <message>
         <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <source>Marked from now on with {power:.0f} % for {dwell:.0f} ms.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab jetzt wird mit {power:.0f} % für {dwell:.0f} ms markiert.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/legend_export.py"/>
@@ -2627,7 +2627,7 @@
     <message>
         <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <source>Neither a folder for the program nor a field that looks best.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weder ein Ordner für das Programm noch ein Feld, das am besten aussieht.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
@@ -3158,7 +3158,7 @@
     <message>
         <location filename="../../app/drypoint/session/actions/pattern_rehearsal.py"/>
         <source>Reading the test pattern</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Testmuster ablesen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/layers.py"/>
@@ -3249,7 +3249,7 @@
     <message>
         <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <source>Row and column from the lower left; board x, y of the middle, mm; power; dwell</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile und Spalte von unten links; x, y der Mitte auf der Platine, mm; Leistung; Verweilzeit</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/run.py"/>
@@ -6345,7 +6345,7 @@
     <message>
         <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <source>burn-grid</source>
-        <translation type="unfinished"></translation>
+        <translation>burn-grid</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
