@@ -96,6 +96,7 @@ def _parser() -> argparse.ArgumentParser:
     one = verbs.add_parser("export", help="write programs, setup sheet and pictures")
     one.add_argument("job", type=Path)
     one.add_argument("--to", required=True, type=Path, metavar="DIR")
+    _check_words(verbs.add_parser("check", help="which nets stay joined, at any depth, by any paths"))
     one = verbs.add_parser("show", help="all facts about a job")
     one.add_argument("job", type=Path)
     _add_trials(verbs)
@@ -151,6 +152,13 @@ def _add_trials(verbs: Any) -> None:
     one.add_argument(
         "--best", type=_field, metavar="ROW,COLUMN", help="field that looks best, from the lower left"
     )
+
+
+def _check_words(one: argparse.ArgumentParser) -> None:
+    one.add_argument("job", type=Path)
+    one.add_argument("--depth", type=float, metavar="MM", help="depth below the copper's top")
+    one.add_argument("--program", default="", metavar="FILE", help="a ready-made program of the job")
+    one.add_argument("--find", action="store_true", help="look for the least depth that parts the nets, too")
 
 
 def _place(text: str) -> tuple[float, float, float]:
@@ -216,6 +224,10 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
         )
     if verb == "export":
         return lambda told: commands.export_job(words.job, words.to, told, usual_book().read())
+    if verb == "check":
+        return lambda told: commands.check_job(
+            words.job, depth=words.depth, program=words.program, find=words.find, progress=told
+        )
     if verb == "show":
         return lambda told: commands.show_job(words.job, told)
     if verb == "coupon":

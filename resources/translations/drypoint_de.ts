@@ -9,6 +9,12 @@
         <translation> ({count}-mal)</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/speeds.py"/>
+        <location filename="../../app/drypoint/ui/design_side/words.py"/>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/outline.py"/>
         <source> of board {number}</source>
         <translation> von Platine {number}</translation>
@@ -703,6 +709,11 @@
         <translation>{angle:.0f}° gegen X, alle {length:.1f} mm, {height:.0f} µm von Berg bis Tal.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/speeds.py"/>
+        <source>At {reached:.0f} turns {name} cuts chips as thick as meant with a feed of {feed:.0f} mm/min; lower the others alike.</source>
+        <translation>Bei {reached:.0f} Umdrehungen schneidet {name} mit einem Vorschub von {feed:.0f} mm/min so dicke Späne wie gemeint; die anderen ebenso senken.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/laser_safety.py"/>
         <source>Bare laminate under a laser is not acknowledged.</source>
         <translation>Blankes Laminat unter einem Laser ist nicht bestätigt.</translation>
@@ -1073,6 +1084,11 @@
         <location filename="../../app/drypoint/session/session.py"/>
         <source>Choose another name.</source>
         <translation>Einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/depth_check.py"/>
+        <source>Choose another.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/program_cuts.py"/>
@@ -1540,6 +1556,11 @@
         <location filename="../../app/drypoint/bits/feeds.py"/>
         <source>Feed is limited to {feed_max:.0f} mm/min: chips are thinner than asked.</source>
         <translation>Der Vorschub ist auf {feed_max:.0f} mm/min begrenzt: Die Späne sind dünner als verlangt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/speeds.py"/>
+        <source>Feed it with {feed:.0f} mm/min or less (common practice).</source>
+        <translation>Mit höchstens {feed:.0f} mm/min vorschieben (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/sheet.py"/>
@@ -2258,6 +2279,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/commands.py"/>
+        <location filename="../../app/drypoint/session/depth_check.py"/>
         <source>Known: {known}.</source>
         <translation>Bekannt: {known}.</translation>
     </message>
@@ -2424,6 +2446,11 @@
         <location filename="../../app/drypoint/board/programs.py"/>
         <source>Look whether its holes lie where they should.</source>
         <translation>Nachsehen, ob ihre Löcher dort liegen, wo sie sollen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/work.py"/>
+        <source>Loops round copper run so that the chip gets thinner towards the copper that stays; off: the other way round. A groove that two nets share has no such side.</source>
+        <translation>Bahnen um Kupfer laufen so, dass der Span zum stehenbleibenden Kupfer hin dünner wird; aus: andersherum. Eine Nut, die zwei Netze teilen, hat keine solche Seite.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/clearing.py"/>
@@ -4147,6 +4174,11 @@
         <translation>Die Tiefe unter der Oberseite des Kupfers, für die Breiten geplant werden. Die wirklich geschnittene Tiefe wird Stelle für Stelle gewählt, wenn das Kupfer angetastet ist.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/depth_check.py"/>
+        <source>The depth must lie within the laminate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/commands.py"/>
         <source>The design has no copper on the {side}.</source>
         <translation>Der Entwurf hat kein Kupfer auf der {side}.</translation>
@@ -4630,6 +4662,11 @@
         <location filename="../../app/drypoint/machine/streaming.py"/>
         <source>The machine runs at {feed:.0f} mm/min, faster than the program</source>
         <translation>Die Maschine läuft mit {feed:.0f} mm/min, schneller als das Programm</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/speeds.py"/>
+        <source>The machine runs slower, and takes longer than is told.</source>
+        <translation>Die Maschine fährt langsamer und braucht länger als angegeben.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/reference/explain.py"/>
@@ -5212,6 +5249,11 @@
         <translation>Es gibt keinen abgebrochenen Lauf.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/depth_check.py"/>
+        <source>There is no copper data, so nothing says what is to be parted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/programs.py"/>
         <source>There is no copper data: nets are not known, so no check tells whether they are parted.</source>
         <translation>Es gibt keine Kupferdaten: Netze sind nicht bekannt, also sagt keine Prüfung, ob sie getrennt sind.</translation>
@@ -5280,6 +5322,11 @@
         <location filename="../../app/drypoint/job/store.py"/>
         <source>There is no such job file.</source>
         <translation>Es gibt keine solche Auftragsdatei.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/depth_check.py"/>
+        <source>There is no such program in the job.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/drypoint/program/laser.py"/>
@@ -5427,6 +5474,7 @@
         <translation>Dieses Programm schneidet nichts.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/depth_check.py"/>
         <location filename="../../app/drypoint/session/program_cuts.py"/>
         <source>This program engraves nothing.</source>
         <translation>Dieses Programm graviert nichts.</translation>
@@ -6083,6 +6131,11 @@
         <translation>Wo überall enge Abstände sind, spart er nichts: zwei Wechsel des Fräsers kosten mehr.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/work.py"/>
+        <source>Where it pulls the bit into the copper because an axis has play, the other way leaves cleaner edges: try both on a test pattern.</source>
+        <translation>Wo es das Werkzeug wegen des Spiels einer Achse ins Kupfer zieht, lässt die andere Richtung sauberere Kanten: beide an einem Testmuster probieren.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Where the lower left of the board lies, from the lower left corner of the blank, along x. Only used when the board is not centred.</source>
         <translation>Wo die Platine unten links liegt, von der linken unteren Ecke des Zuschnitts, längs x. Gilt nur, wenn die Platine nicht zentriert ist.</translation>
@@ -6545,6 +6598,7 @@
         <location filename="../../app/drypoint/cuts/carve.py"/>
         <location filename="../../app/drypoint/cuts/enclosed.py"/>
         <location filename="../../app/drypoint/cuts/islands.py"/>
+        <location filename="../../app/drypoint/session/depth_check.py"/>
         <source>island check</source>
         <translation>Inselprüfung</translation>
     </message>
@@ -7512,6 +7566,11 @@
         <translation>{deepest:.3f} mm</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/depth_check.py"/>
+        <source>{depth:g} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/pictures.py"/>
         <source>{edges:.0f} to {edges2:.0f} µm</source>
         <translation>{edges:.0f} bis {edges2:.0f} µm</translation>
@@ -7592,6 +7651,16 @@
         <translation>{most} Antastungen am Nullpunkt stimmen nicht auf {agree:.0f} µm überein.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/speeds.py"/>
+        <source>{names}: {asked:.0f} turns a minute are asked for; the spindle does {low:.0f} to {high:.0f}.</source>
+        <translation>{names}: verlangt sind {asked:.0f} Umdrehungen je Minute; die Spindel kann {low:.0f} bis {high:.0f}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/speeds.py"/>
+        <source>{name} and {count} more</source>
+        <translation>{name} und {count} weitere</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/bits/feeds.py"/>
         <source>{name} asks for {feed:.0f} mm/min; the machine does {feed_max:.0f}.</source>
         <translation>{name} verlangt {feed:.0f} mm/min; die Maschine schafft {feed_max:.0f}.</translation>
@@ -7600,6 +7669,11 @@
         <location filename="../../app/drypoint/bits/feeds.py"/>
         <source>{name} asks for {spindle:.0f} turns a minute; the spindle does {spindle_min:.0f} to {spindle_max:.0f}.</source>
         <translation>{name} verlangt {spindle:.0f} Umdrehungen je Minute; die Spindel schafft {spindle_min:.0f} bis {spindle_max:.0f}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/speeds.py"/>
+        <source>{name} cuts chips of {chip:.3f} mm at {turns:.0f} turns a minute; more than {most:.2f} mm breaks fine bits.</source>
+        <translation>{name} schneidet bei {turns:.0f} Umdrehungen je Minute Späne von {chip:.3f} mm; mehr als {most:.2f} mm bricht feine Werkzeuge.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/islands.py"/>
@@ -7921,11 +7995,6 @@
 </context>
 <context>
     <name>window</name>
-    <message>
-        <location filename="../../app/drypoint/ui/design_side/words.py"/>
-        <source> and </source>
-        <translation> und </translation>
-    </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
         <source> or </source>
@@ -8916,6 +8985,16 @@
         <translation>Vorhandene Bohrer, mm</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/bits.py"/>
+        <source>Drills, depth of a peck</source>
+        <translation>Bohrer, Tiefe eines Hubs</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/bits.py"/>
+        <source>Drills, plunge</source>
+        <translation>Bohrer, Vorschub nach unten</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
         <location filename="../../app/drypoint/ui/window.py"/>
         <source>Drypoint</source>
@@ -8953,6 +9032,11 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/bits.py"/>
+        <source>End mill, deepest cut at once</source>
+        <translation>Fräser, größte Tiefe auf einmal</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/bits.py"/>
         <source>End mill, diameter</source>
         <translation>Schaftfräser, Durchmesser</translation>
     </message>
@@ -8960,6 +9044,11 @@
         <location filename="../../app/drypoint/ui/forms/bits.py"/>
         <source>End mill, feed</source>
         <translation>Schaftfräser, Vorschub</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/bits.py"/>
+        <source>End mill, plunge</source>
+        <translation>Fräser, Vorschub nach unten</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/desk.py"/>
@@ -9204,6 +9293,11 @@
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>Groove width</source>
         <translation>Nutbreite</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/pages.py"/>
+        <source>Grooves are cut climbing</source>
+        <translation>Nuten im Gleichlauf fräsen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
@@ -10581,6 +10675,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
+        <location filename="../../app/drypoint/ui/forms/bits.py"/>
         <source>Run-out</source>
         <translation>Rundlauffehler</translation>
     </message>

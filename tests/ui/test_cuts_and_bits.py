@@ -152,16 +152,47 @@ def test_the_limits_of_a_bit_are_entered_and_kept(window: Application, qtbot) ->
     wear = window.design.pages.bits.wear
     (metres,) = wear.limits["V-bit 0.1 mm 30°"]
     (holes,) = wear.limits["Drill 0.8 mm"]
-    for field, text in ((metres, "35"), (holes, "200")):
-        field.setFocus()
-        line = field.focusProxy()
-        line.selectAll()
-        qtbot.keyClicks(line, text)
-        qtbot.keyClick(line, Qt.Key.Key_Return)
+    _enter(metres, "35", qtbot)
+    _enter(holes, "200", qtbot)
     book = window.bridge.book.read()
     assert book.of("V-bit 0.1 mm 30°").replace_at_mm == 35_000.0
     assert book.of("Drill 0.8 mm").replace_at_holes == 200
     assert book.hints() == (next(hint for hint in book.hints() if "Drill 0.8 mm" in str(hint)),)
+
+
+@pytest.mark.parametrize(
+    ("field", "text", "read"),
+    [
+        ("runout", "0.03", lambda bits: bits.vbit.runout == 0.03),
+        ("mill_step", "0.25", lambda bits: bits.mill.step == 0.25),
+        ("mill_plunge", "45", lambda bits: bits.mill.speeds.plunge == 45.0),
+        ("drill_peck", "0.5", lambda bits: {one.peck for one in bits.drills} == {0.5}),
+        ("drill_plunge", "90", lambda bits: {one.speeds.plunge for one in bits.drills} == {90.0}),
+    ],
+)
+def test_how_bits_are_run_is_set_and_undone(window: Application, qtbot, field: str, text: str, read) -> None:
+    window.window.choose_step(2)
+    before = _settings(window).bits
+    _enter(window.design.pages.bits.form.fields[field], text, qtbot)
+    assert read(_settings(window).bits)
+    window.window.commands["undo"].trigger()
+    assert _settings(window).bits == before
+
+
+def test_a_spindle_that_is_too_slow_is_told_beside_the_bits(window: Application, qtbot) -> None:
+    window.window.choose_step(2)
+    form = window.design.pages.bits.form
+    assert not form.findChildren(Note)
+    _enter(form.fields["spindle"], "30000", qtbot)
+    qtbot.waitUntil(lambda: len(form.findChildren(Note)) == 1)
+
+
+def _enter(field, text: str, qtbot) -> None:
+    line = field.focusProxy()
+    line.setFocus()
+    line.selectAll()
+    qtbot.keyClicks(line, text)
+    qtbot.keyClick(line, Qt.Key.Key_Return)
 
 
 def test_the_test_pattern_is_written_for_the_corner_chosen(

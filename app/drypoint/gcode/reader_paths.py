@@ -67,14 +67,15 @@ def _paths(moves: Sequence[GMove], sagitta: float) -> Iterator[CutPath]:
         if cuts:
             if not vertices:
                 depth, line, tool = 0.0, move.line, move.tool
-            vertices.append(_vertices(at, move, sagitta))
+            vertices.append(move_vertices(at, move, sagitta))
             depth = max(depth, -at[2], -move.end[2])
         at = move.end
     if vertices:
         yield CutPath(tool, _joined(vertices), depth, line)
 
 
-def _vertices(at: tuple[float, float, float], move: GMove, sagitta: float) -> Points:
+def move_vertices(at: tuple[float, float, float], move: GMove, sagitta: float) -> Points:
+    """(N, 2) where a move goes, seen from above, mm; arcs as chords within ``sagitta`` mm."""
     start, stop = at[:2], move.end[:2]
     if move.centre is None:
         return as_points([start, stop])

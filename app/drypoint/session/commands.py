@@ -16,6 +16,8 @@ from drypoint.cuts.ratings import Surroundings
 from drypoint.errors import InputError, PlanError, StoreError
 from drypoint.job.store import SUFFIX, Job
 from drypoint.progress import Progress
+from drypoint.session.check_facts import check_dict, designed_islands
+from drypoint.session.depth_check import check_at
 from drypoint.session.export import export
 from drypoint.session.facts import prepared_facts, shown_facts
 from drypoint.session.legend_export import legend_notes
@@ -223,6 +225,35 @@ def rehearse_job(
             return rehearse(session, Path(folder), seed=seed, touches=touches, progress=progress).as_dict()
     finally:
         session.close()
+
+
+def check_job(
+    job: Path,
+    *,
+    depth: float | None = None,
+    program: str = "",
+    find: bool = False,
+    progress: Progress | None = None,
+) -> dict[str, Any]:
+    """The island check of the job's grooves, or of a ready-made program in it, at any depth (mm).
+
+    Raises
+    ------
+    StoreError, InputError, PlanError
+    """
+    session = Session.open(job)
+    try:
+        snap = session.snapshot
+        found = check_at(session.derived, snap, depth=depth, program=program, find=find, progress=progress)
+        islands = designed_islands(session.derived.board(snap))
+    finally:
+        session.close()
+    facts: dict[str, Any] = {
+        "paths": found.paths or "grooves",
+        "depth_mm": None if found.depth is None else round(found.depth, 4),
+        "island_check": check_dict(found.check, islands),
+    }
+    return facts | ({} if found.parted is None else {"parted_from_mm": round(found.parted, 4)})
 
 
 def export_job(

@@ -37,6 +37,7 @@ from drypoint.session.sheet_sides import (
 )
 from drypoint.session.sides import of_second_side
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.speeds import speed_findings
 from drypoint.session.svg import Speak
 from drypoint.session.work import require_reach, run_seconds, waits_for_other_side
 from drypoint.wording import say, strung
@@ -253,6 +254,7 @@ def sheet_facts(
             *expected_only(snap, [one.name for one in made]),
             *worn_bits(made, wear),
             *_findings(board, cuts, layout.warnings),
+            *(sentence(one) for one in speed_findings(settings, cuts)),
         ),
         pictures=pictures,
     )

@@ -19,6 +19,7 @@ from drypoint.session.check_facts import check_dict, designed_islands
 from drypoint.session.imported import ready_facts
 from drypoint.session.plans import CutPlan
 from drypoint.session.session import Session
+from drypoint.session.speeds import speed_findings
 from drypoint.session.work import later_work, marks_work, preset_of, program_settings, run_seconds
 from drypoint.wording import say, strung
 
@@ -106,7 +107,8 @@ def prepared_facts(session: Session, progress: Progress | None = None) -> dict[s
     cuts = session.derived.cuts(snap, progress)
     layout = session.derived.layout(snap)
     warnings = [*layout.warnings]
-    warnings += [sentence(one) for one in (*board.findings, *cuts.findings)]
+    speeds = speed_findings(snap.settings, cuts)
+    warnings += [sentence(one) for one in (*board.findings, *cuts.findings, *speeds)]
     return {
         "job": str(session.job.path),
         "board": board_facts(board, session.derived.placed(snap)),

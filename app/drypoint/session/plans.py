@@ -165,6 +165,7 @@ def _grooves(
         bite=cuts.bite,
         least_trace=cuts.least_trace,
         boundary=layout.workable,
+        climb=cuts.climb,
         progress=progress.part(0.0, 0.4),
     )
     own = with_bit(own, vbit, settings.blank.copper)

@@ -21,6 +21,7 @@ def report(verb: str, found: Found) -> str:
         "show": _shown,
         "demo": _demo,
         "bits": _bits,
+        "check": _checked,
         "coupon": lambda found: [*found["files"], *found["facts"]],
         "burn-grid": lambda found: [*found["files"], *found["facts"]],
     }
@@ -51,6 +52,20 @@ def _prepared(found: Found) -> list[str]:
         lines += _listed(title, cuts[kind])
     lines += [f"Note: {text}" for text in found["warnings"]]
     return [*lines, f"Job file: {found['job']}"]
+
+
+def _checked(found: Found) -> list[str]:
+    check = found["island_check"]
+    deep = "as deep as it says" if found["depth_mm"] is None else f"{found['depth_mm']:.3f} mm deep"
+    lines = [_check(f"{found['paths']}, {deep}", check)]
+    lines += [
+        f"  at {one['at'][0]:.2f}, {one['at'][1]:.2f}: {one['what']}"
+        for kind in ("shorts", "opens", "lost")
+        for one in check[kind][:MOST_LISTED]
+    ]
+    if "parted_from_mm" in found:
+        lines.append(f"All that can be parted is parted from {found['parted_from_mm']:.3f} mm on")
+    return lines
 
 
 def _listed(title: str, flaws: Sequence[Found]) -> list[str]:

@@ -112,6 +112,8 @@ class CutSettings:
     """How far a cut may eat into copper of a net, mm."""
     least_trace: float = 0.1
     """Width that every trace keeps where a cut bites into it, mm."""
+    climb: bool = True
+    """Whether loops round copper are cut climbing, where a groove has a direction of its own."""
     tabs: int = 4
     tab_width: float = 3.0
     tab_height: float = 0.6

@@ -59,6 +59,12 @@ CUTS = {
     ),
 }
 
+CUTS["climb"] = Help(
+    "Loops round copper run so that the chip gets thinner towards the copper that stays; off: the other way "
+    "round. A groove that two nets share has no such side.",
+    "Where it pulls the bit into the copper because an axis has play, the other way leaves cleaner edges: "
+    "try both on a test pattern.",
+)
 CUTS["dust_pause"] = Help(
     "Stops with the bit raised so that dust can be removed: between passes, before drilling and before the "
     "island touch.",

@@ -13,6 +13,7 @@ from drypoint.board.model import Finding, Role, Side
 from drypoint.errors import DrypointError
 from drypoint.session.net_reach import NetReach
 from drypoint.session.settings import Settings
+from drypoint.session.speeds import speed_findings
 from drypoint.session.traveller import StepName
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.canvas.content import Spot
@@ -81,6 +82,7 @@ class DesignPages(QObject):
             self.cuts,
             (
                 ("holes", "spots", self.tr("Spot marks before thin drills")),
+                ("cuts", "climb", self.tr("Grooves are cut climbing")),
                 ("cuts", "dust_pause", self.tr("Pause to remove the dust")),
             ),
             bridge,
@@ -183,7 +185,7 @@ class DesignPages(QObject):
         if self._size[0]:
             self.blank.form.set_board(*self._size)
         self.blank.form.set_values(blank_values(settings.blank, self._size))
-        self.bits.form.set_values(bit_values(settings.bits))
+        self.bits.form.set_values(bit_values(settings.bits), speed_findings(settings))
         cuts, vbit = settings.cuts, settings.bits.vbit
         fields = self.cuts.fields
         fields["width"].set_limits(round(least_width(vbit, settings.blank.copper) + 5e-4, 3), 2.0)

@@ -67,11 +67,16 @@ def bit_values(bits: BitSettings) -> BitValues:
     return BitValues(
         tip=vbit.tip,
         angle_deg=round(math.degrees(vbit.angle), 6),
+        runout=vbit.runout,
         feed=vbit.speeds.feed,
         plunge=vbit.speeds.plunge,
         spindle=vbit.speeds.spindle,
         mill=mill.diameter,
         mill_feed=mill.speeds.feed,
+        mill_plunge=mill.speeds.plunge,
+        mill_step=mill.step,
+        drill_plunge=_first(bits).speeds.plunge,
+        drill_peck=_first(bits).peck,
         drills=tuple(drill.diameter for drill in bits.drills),
     )
 
@@ -84,13 +89,31 @@ def bit_settings(values: BitValues, before: BitSettings) -> BitSettings:
         name=f"V-bit {values.tip:g} mm {values.angle_deg:g}°",
         tip=values.tip,
         angle=math.radians(values.angle_deg),
+        runout=values.runout,
         speeds=speeds,
     )
-    mill = replace(_mill(values.mill, before.mill), speeds=replace(before.mill.speeds, feed=values.mill_feed))
-    drills = tuple(_drill(diameter, before.drills) for diameter in values.drills)
+    milled = replace(before.mill.speeds, feed=values.mill_feed, plunge=values.mill_plunge)
+    mill = replace(_mill(values.mill, before.mill), speeds=milled)
+    if values.mill_step != before.mill.step:
+        mill = replace(mill, step=values.mill_step)
+    drills = tuple(
+        _as_run(_drill(diameter, before.drills), values, _first(before)) for diameter in values.drills
+    )
     if vbit == replace(before.vbit, name=vbit.name):
         vbit = before.vbit
     return BitSettings(vbit, drills, mill)
+
+
+def _first(bits: BitSettings) -> Drill:
+    """The drill whose speeds stand for all."""
+    return bits.drills[0] if bits.drills else default_library().drills[0]
+
+
+def _as_run(drill: Drill, values: BitValues, shown: Drill) -> Drill:
+    """A drill with what was set for all of them; what was not set anew it keeps."""
+    if values.drill_plunge != shown.speeds.plunge:
+        drill = replace(drill, speeds=replace(drill.speeds, plunge=values.drill_plunge))
+    return replace(drill, peck=values.drill_peck) if values.drill_peck != shown.peck else drill
 
 
 def _mill(diameter: float, before: EndMill) -> EndMill:

@@ -38,15 +38,23 @@ class BlankValues:
 
 @dataclass(frozen=True, slots=True)
 class BitValues:
-    """The bits at hand: V-bit (mm, degrees), end mill, drills (mm), and how they are run."""
+    """The bits at hand: V-bit (mm, degrees), end mill, drills (mm), and how they are run.
+
+    ``drill_plunge`` and ``drill_peck`` are those of the first drill; set, they hold for all.
+    """
 
     tip: float = 0.1
     angle_deg: float = 30.0
+    runout: float = 0.01
     feed: float = 240.0
     plunge: float = 60.0
     spindle: float = 10000.0
     mill: float = 1.0
     mill_feed: float = 120.0
+    mill_plunge: float = 40.0
+    mill_step: float = 0.4
+    drill_plunge: float = 100.0
+    drill_peck: float = 0.8
     drills: tuple[float, ...] = (0.8, 1.0, 1.2)
 
 
