@@ -1088,7 +1088,7 @@
     <message>
         <location filename="../../app/drypoint/session/depth_check.py"/>
         <source>Choose another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes wählen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/program_cuts.py"/>
@@ -4176,7 +4176,7 @@
     <message>
         <location filename="../../app/drypoint/session/depth_check.py"/>
         <source>The depth must lie within the laminate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tiefe muss im Laminat liegen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/commands.py"/>
@@ -5251,7 +5251,7 @@
     <message>
         <location filename="../../app/drypoint/session/depth_check.py"/>
         <source>There is no copper data, so nothing says what is to be parted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Kupferdaten; nichts sagt, was zu trennen ist.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/programs.py"/>
@@ -5326,7 +5326,7 @@
     <message>
         <location filename="../../app/drypoint/session/depth_check.py"/>
         <source>There is no such program in the job.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Auftrag hat kein solches Programm.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/program/laser.py"/>
@@ -7568,7 +7568,7 @@
     <message>
         <location filename="../../app/drypoint/session/depth_check.py"/>
         <source>{depth:g} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{depth:g} mm</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/pictures.py"/>

@@ -120,8 +120,8 @@ def _own_paths(derived: Derived, snap: Snapshot, progress: Progress) -> _Paths:
     """Our grooves; those of the wide bit keep its depth."""
     grooves, settings = derived.cuts(snap, progress).grooves, snap.settings
     wide = np.arange(len(grooves.lines)) < grooves.wide
-    deep = np.where(wide, settings.clear.depth, settings.cuts.depth)
-    fine, other = settings.bits.vbit, settings.clear.bit or settings.bits.vbit
+    deep = np.where(wide, settings.clearing.depth, settings.cuts.depth)
+    fine, other = settings.bits.vbit, settings.clearing.bit or settings.bits.vbit
     return _Paths(grooves.lines, deep, deep, tuple(other if is_wide else fine for is_wide in wide), wide)
 
 
