@@ -15,6 +15,7 @@ from drypoint.cuts.grooves import in_travel_order, plan_grooves
 from drypoint.cuts.holes import in_travel_order as holes_in_order
 from drypoint.cuts.model import Cut, CutKind
 from drypoint.cuts.order import closed_length, entered, order_paths, steady_order, tour
+from drypoint.cuts.steady import steady_tour
 from drypoint.geometry.points import as_points
 
 OPTIMUM = {"pcb442": 50778, "d493": 35002}
@@ -109,6 +110,34 @@ def test_loops_beat_nearest_neighbour():
     assert travel([entered(rings[i], at) for i, at in order]) <= 0.85 * travel(nearest(rings))
 
 
+def test_lines_that_may_be_cut_either_way_beat_nearest_neighbour():
+    """At most 0.85 of the travel to the nearest end of any line left, each time."""
+    rng = np.random.default_rng(3)
+    starts = rng.random((120, 2)) * 60
+    lines = [
+        as_points([at, at + step]) for at, step in zip(starts, rng.uniform(-6, 6, (120, 2)), strict=True)
+    ]
+    order = order_paths(lines, start=(0, 0))
+    assert sorted(index for index, _ in order) == list(range(120))
+    assert travel([entered(lines[i], at) for i, at in order]) <= 0.85 * travel(nearest_ends(lines))
+
+
+@given(st.integers(2, 30), st.integers(0, 1000))
+@settings(max_examples=20, deadline=None)
+def test_linked_places_stay_side_by_side(count, seed):
+    rng = np.random.default_rng(seed)
+    points = as_points(rng.integers(0, 9, (2 * count, 2)).astype(float))
+    links = np.arange(2 * count) ^ 1
+    links[: 2 * (count // 2) : 4] = links[1 : 2 * (count // 2) : 4] = -1
+    order = steady_tour(points, order=np.arange(2 * count), linked=links)
+    assert sorted(order) == list(range(2 * count))
+    place = np.argsort(order)
+    linked = np.flatnonzero(links >= 0)
+    apart = (place[linked] - place[links[linked]]) % (2 * count)
+    assert set(apart) <= {1, 2 * count - 1}
+    assert closed_length(points, order) <= closed_length(points, np.arange(2 * count)) + 1e-9
+
+
 def test_entered_paths_keep_their_points():
     ring = as_points([(0, 0), (1, 0), (1, 1), (0, 0)])
     turned = entered(ring, 2)
@@ -132,6 +161,17 @@ def nearest(rings):
         left.remove(k)
         found.append(rings[k])
         at = rings[k][0]
+    return found
+
+
+def nearest_ends(lines):
+    left, at, found = list(lines), np.zeros(2), []
+    while left:
+        ends = [(np.hypot(*(line[end] - at)), k, end) for k, line in enumerate(left) for end in (0, -1)]
+        _, k, end = min(ends)
+        line = left.pop(k)
+        found.append(line if end == 0 else line[::-1])
+        at = found[-1][-1]
     return found
 
 

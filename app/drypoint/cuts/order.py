@@ -15,7 +15,7 @@ from numpy.typing import ArrayLike, NDArray
 from scipy.spatial import cKDTree
 from scipy.spatial.distance import cdist
 
-from drypoint.cuts.steady import steady_tour
+from drypoint.cuts.steady import steady_tour, sweep_order
 from drypoint.geometry.points import Points, as_points, is_closed
 
 LARGEST = 60_000
@@ -149,21 +149,62 @@ def order_paths(paths: Sequence[Points], *, start: ArrayLike | None = None) -> l
     gates = [path[:-1] if ring else path[[0, -1]] for path, ring in zip(paths, closed, strict=True)]
     origin = np.zeros(2) if start is None else np.asarray(start, dtype=np.float64)
     entry = [int(np.argmin(((gate - origin) ** 2).sum(axis=1))) for gate in gates]
+    spots = as_points([gate[at] for gate, at in zip(gates, entry, strict=True)])
+    order = [int(k) for k in sweep_order(spots)]
     best: list[tuple[int, int]] = []
     shortest = np.inf
-    order: NDArray[np.intp] | None = None
     for last in (False, False, False, True):
-        spots = as_points([gate[at] for gate, at in zip(gates, entry, strict=True)])
-        order = _from_start(
-            steady_tour(spots, order=order, kicks=None if last else min(len(spots), FEW)), spots, origin
-        )
+        order = _round(gates, closed, order, entry, None if last else FEW, origin)
         chosen, travel = _entries([gates[k] for k in order], [closed[k] for k in order], origin)
-        for place, at in zip(order, chosen, strict=True):
-            entry[place] = at
+        for path, at in zip(order, chosen, strict=True):
+            entry[path] = at
         if travel < shortest - 1e-9:
             shortest = travel
-            best = [(int(k), at) for k, at in zip(order, chosen, strict=True)]
+            best = list(zip(order, chosen, strict=True))
     return best
+
+
+def _round(
+    gates: list[Points],
+    closed: list[bool],
+    order: list[int],
+    entry: list[int],
+    most: int | None,
+    origin: Points,
+) -> list[int]:
+    """The paths in a better order: loops stand for their entries, open paths for both of their ends."""
+    places: list[Points] = []
+    owner: list[int] = []
+    linked: list[int] = []
+    for path in order:
+        gate, at = gates[path], entry[path]
+        if closed[path]:
+            places.append(gate[at])
+            linked.append(-1)
+        else:
+            linked += [len(owner) + 1, len(owner)]
+            places += [gate[at], gate[1 - at]]
+        owner += [path] * (len(places) - len(owner))
+    spots, links = as_points(places), np.array(linked, dtype=np.intp)
+    kicks = None if most is None else min(len(spots), most)
+    found = steady_tour(spots, order=np.arange(len(spots)), kicks=kicks, linked=links)
+    return list(dict.fromkeys(owner[int(k)] for k in _opened(spots, found, links, origin)))
+
+
+def _opened(
+    spots: Points, order: NDArray[np.intp], links: NDArray[np.intp], origin: Points
+) -> NDArray[np.intp]:
+    """A closed tour cut open where the way from the origin to its one end is shortest in return."""
+    before = np.roll(order, 1)
+    saved = np.hypot(*(spots[order] - spots[before]).T)
+    to = np.hypot(*(spots - origin).T)
+    forward, backward = to[order] - saved, to[before] - saved
+    barred = links[before] == order
+    forward[barred] = backward[barred] = np.inf
+    one, other = int(np.argmin(forward)), int(np.argmin(backward))
+    if len(order) < 3 or forward[one] <= backward[other]:
+        return np.roll(order, -one)
+    return np.roll(order, -other)[::-1]
 
 
 def entered(path: Points, entry: int) -> Points:

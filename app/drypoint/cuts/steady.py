@@ -34,7 +34,11 @@ Gain = tuple[float, tuple[int, ...]]
 
 
 def steady_tour(
-    places: Points, *, order: Sequence[int] | NDArray[np.intp] | None = None, kicks: int | None = None
+    places: Points,
+    *,
+    order: Sequence[int] | NDArray[np.intp] | None = None,
+    kicks: int | None = None,
+    linked: NDArray[np.intp] | None = None,
 ) -> NDArray[np.intp]:
     """A short closed tour through (N, 2) places, the same for the same places.
 
@@ -44,12 +48,15 @@ def steady_tour(
         A tour to improve; else one along a space-filling curve.
     kicks : int, optional
         Number of kicks; `KICKS_PER_PLACE` for every place, at most `MOST_KICKS`, if not given.
+    linked : (N,) indices, optional
+        The place that each one must stay next to (the other end of a line), -1 for none; in ``order``
+        they must be neighbours, not the first and the last.
     """
     count = len(places)
     first = sweep_order(places) if order is None else np.asarray(order, dtype=np.intp)
     if count < 4:
         return first
-    search = _Search(places, [int(k) for k in first])
+    search = _Search(places, [int(k) for k in first], linked)
     search.settle(list(range(count)))
     search.kick(min(KICKS_PER_PLACE * count, MOST_KICKS) if kicks is None else kicks)
     return np.array(search.order, dtype=np.intp)
@@ -75,9 +82,10 @@ def sweep_order(places: Points) -> NDArray[np.intp]:
 class _Search:
     """A tour, where each place stands in it, and the reversals done since the last mark."""
 
-    def __init__(self, places: Points, order: list[int]) -> None:
+    def __init__(self, places: Points, order: list[int], linked: NDArray[np.intp] | None) -> None:
         count = len(order)
         self.order = order
+        self.linked: list[int] = [-1] * count if linked is None else linked.tolist()
         self.at = [0] * count
         for place, city in enumerate(order):
             self.at[city] = place
@@ -145,14 +153,18 @@ class _Search:
         return gained
 
     def _two_opt(self, a: int) -> Gain | None:
-        order, at, z, count = self.order, self.at, self.z, len(self.order)
+        order, at, z, linked, count = self.order, self.at, self.z, self.linked, len(self.order)
         for step in (1, -1):
             b = order[(at[a] + step) % count]
+            if linked[a] == b:
+                continue
             spare = abs(z[a] - z[b]) - GAIN
             for c, away in self.near[a]:
                 if away >= spare:
                     break
                 d = order[(at[c] + step) % count]
+                if linked[c] == d:
+                    continue
                 gain = spare - away + abs(z[c] - z[d]) - abs(z[b] - z[d])
                 if gain > 0.0:
                     self.exchange(a, b, c, d)
@@ -160,12 +172,16 @@ class _Search:
         return None
 
     def _or_opt(self, p: int) -> Gain | None:
-        order, at, z, count = self.order, self.at, self.z, len(self.order)
+        order, at, z, linked, count = self.order, self.at, self.z, self.linked, len(self.order)
         here = at[p]
         for step in (1, -1):
             a = order[(here - step) % count]
+            if linked[a] == p:
+                continue
             for size in range(min(LONGEST_RUN, count - 3)):
                 q, b = order[(here + step * size) % count], order[(here + step * (size + 1)) % count]
+                if linked[q] == b:
+                    continue
                 spare = abs(z[a] - z[p]) + abs(z[q] - z[b]) - abs(z[a] - z[b]) - GAIN
                 for other, away in self.near[p]:
                     if away >= spare:
@@ -175,7 +191,7 @@ class _Search:
                         continue
                     for turned in (True, False):
                         beside = order[(place - step if turned else place + step) % count]
-                        if beside in (p, q):
+                        if beside in (p, q) or linked[other] == beside:
                             continue
                         gain = spare - away + abs(z[other] - z[beside]) - abs(z[q] - z[beside])
                         if gain > 0.0:
@@ -184,16 +200,21 @@ class _Search:
                             return gain + GAIN, (a, b, p, q, c, d)
         return None
 
+    def _free(self, place: int) -> int:
+        """This place in the tour, or the next where the edge before it may be taken out."""
+        order, count = self.order, len(self.order)
+        return place + (self.linked[order[(place - 1) % count]] == order[place % count])
+
     def kick(self, times: int) -> None:
         """Exchange two neighbouring stretches, settle, and undo what did not help."""
         order, z, count = self.order, self.z, len(self.order)
         rng = random.Random(3)
-        longest = min(REACH, (count - 2) // 2)
+        longest = min(REACH, (count - 4) // 2)
         for _ in range(times if longest > 0 else 0):
-            start = rng.randrange(count)
-            middle = start + rng.randint(1, longest)
-            stop = middle + rng.randint(1, longest)
-            a, p = order[start - 1], order[start]
+            start = self._free(rng.randrange(count))
+            middle = self._free(start + rng.randint(1, longest))
+            stop = self._free(middle + rng.randint(1, longest))
+            a, p = order[(start - 1) % count], order[start % count]
             q, b = order[(middle - 1) % count], order[middle % count]
             c, d = order[(stop - 1) % count], order[stop % count]
             self.turned.clear()
