@@ -45,7 +45,8 @@ def centre_lines(parts: Parts, width: float, bite: float, least: float, progress
     reach = width / 2.0 + OVERSHOOT
     close = foreign_pairs(parts, 2.0 * reach)
     empty = CentreLines(np.empty(0, dtype=object), np.empty((0, 2), np.intp), (), ())
-    if len(close) == 0:
+    one, other = parts.shapes[close[:, 0]], parts.shapes[close[:, 1]]
+    if not shapely.dwithin(one, other, width - SLACK).any():
         return empty
     chosen = np.unique(close)
     rings, index = shapely.get_rings(parts.shapes[chosen], return_index=True)
