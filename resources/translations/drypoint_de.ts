@@ -11063,6 +11063,11 @@
         <translation>Gehalten für</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/menus.py"/>
+        <source>Test pattern of the &amp;V-bit…</source>
+        <translation>Testmuster des &amp;V-Stichels…</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/patterns.py"/>
         <source>Test pattern {corner}</source>
         <translation>Testmuster {corner}</translation>

@@ -10,8 +10,10 @@ import sys
 import pytest
 
 from drypoint.bench.bench import Bench, BenchSetup
+from drypoint.bench.eyes import Seen, Sight
 from drypoint.bench.remote import RemoteBench
 from drypoint.errors import MachineError
+from drypoint.geometry.points import as_points
 from drypoint.machine.controller import Controller
 from drypoint.machine.operator import Answer, Request, RequestKind
 
@@ -40,6 +42,14 @@ def _talk(bench) -> tuple:
     controller.jog(1.5, 0.25, 0.0, 300.0)
     controller.settle()
     return facts.settings, controller.look().machine
+
+
+def test_its_eyes_see_through_the_pipe(remote) -> None:
+    _talk(remote)
+    line = as_points([(25, 20), (29, 20)])
+    square = as_points([(25, 24), (27, 24), (27, 26), (25, 26), (25, 24)])
+    sight = Sight((line,), (square,), ((line, line + 0.1),))
+    assert remote.look_at(sight) == Seen((None,), (False,), (True,)), "nothing is cut there"
 
 
 def test_a_bench_that_died_is_told_and_does_not_hang(remote) -> None:

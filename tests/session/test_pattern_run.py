@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import shutil
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
@@ -13,8 +14,11 @@ import shapely
 
 from drypoint.bench.bench import Bench
 from drypoint.bench.imperfect import Faults
+from drypoint.bench.pty import BenchPty
 from drypoint.job.journal import runs
 from drypoint.machine.operator import RequestKind
+from drypoint.machine.serial_link import SerialLink
+from drypoint.machine.state import Activity
 from drypoint.progress import Progress
 from drypoint.session.actions import pattern_run, run
 from drypoint.session.actions.coupon import adopt, before_reading
@@ -171,3 +175,33 @@ def test_a_machine_without_contact_cuts_it_on_copper_taken_as_flat(
     kinds = {one.kind for one in place.bench.operator.requests}
     assert RequestKind.PAPER in kinds
     assert RequestKind.CLIP_ON not in kinds
+
+
+@pytest.mark.skipif(os.name == "nt", reason="no pty")
+def test_over_a_serial_port_it_is_held_and_goes_on(at_bench: Callable[[int], Place]) -> None:
+    """As on a real machine: pyserial on a port, hands apart from it, nothing known of any bench."""
+    place = at_bench(7)
+    session, bench = place.session, place.bench
+    place.station.close()
+    held: list[int] = []
+
+    def hold(event) -> None:
+        controller = place.station.controller
+        if event.executed > 25 and not held:
+            controller.hold()
+            held.append(event.executed)
+        elif event.state.activity is Activity.HELD and event.state.still:
+            held.append(event.executed)
+            controller.resume()
+
+    with BenchPty(bench, pace=60.0) as served:
+        place.station = connect(SerialLink(served.device), bench.operator, session.settings)
+        assert place.station.bench is None
+        placed = place.prepare()
+        assert pattern_run.run_pattern(session, place.station, placed, on_event=hold).finished
+        place.station.close()
+    assert len(held) >= 2
+    assert not bench.mishaps
+    assert len(runs(session.job)) == 1
+    assert runs(session.job)[0].finished
+    assert have_read(session, bench).squares[0.08]

@@ -157,6 +157,14 @@ def test_from_the_grid_to_the_legend(ready: Bystander, bench: Bench) -> None:
     assert ready.session.settings.coupons.grid is Corner.LOWER_LEFT
     ready.rest()
     assert not sheet._grid.isVisible()
+
+    def planned() -> tuple[float, float, float, float]:
+        shown = [one for one in ready.window.canvas.canvas.content.trials if one.name == "burn grid"]
+        assert not any(one.begun for one in shown)
+        return shown[0].extents[0]
+
+    ready.wait(lambda: min(planned()[2:]) < 0.0)  # in the waste at the lower left
+    where = planned()
     ready.desk.thread_.pace = 20.0
     ready.click(sheet.burn_button)
     assert EYES in answer(ready, RequestKind.CONFIRM)
@@ -181,6 +189,7 @@ def test_from_the_grid_to_the_legend(ready: Bystander, bench: Bench) -> None:
     assert {round(p, 3) for p in burnt[:, 3].tolist()} == set(POWERS)
     begun = [one for one in ready.window.canvas.canvas.content.trials if one.begun]
     assert [one.name for one in begun] == ["burn grid"]
+    assert begun[0].extents[0] == pytest.approx(where)
 
     chosen = next(one for one in sheet._grid.findChildren(QPushButton) if "60 % for 10 ms" in one.toolTip())
     ready.qtbot.mouseClick(chosen, Qt.MouseButton.LeftButton)

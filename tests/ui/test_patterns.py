@@ -99,7 +99,9 @@ def test_where_there_is_no_room_the_sheet_says_why(who: Bystander) -> None:
 def test_run_stopped_resumed_read_and_used(who: Bystander, bench: Bench) -> None:
     bench.body.faults = replace(Faults(), tip=0.03)
     before = who.session.settings.bits.vbit
-    sheet = open_sheet(who)
+    who.window.commands["pattern"].trigger()
+    sheet = who.app.design.pages.coupon_reading.sheet
+    assert sheet.isVisible()
     assert not sheet.run_button.isEnabled(), "no machine is connected"
     who.connect()
     who.desk.operator.shown = 0.0

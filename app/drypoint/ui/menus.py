@@ -14,7 +14,7 @@ class Commands(QObject):
     passes, reach, order, fit, measure, surface, page, light, dark, system,
     language_system, language_en, language_de, plan_touches,
     plan_pass, check_islands, rehearse, before, connect, machine, arm, over_hole, remap, hover_lap,
-    contact_check, legend, hold, resume, stop, cautions, keys, about.
+    contact_check, pattern, legend, hold, resume, stop, cautions, keys, about.
     """
 
     def __init__(self, window: QMainWindow) -> None:
@@ -129,6 +129,7 @@ class Commands(QObject):
         self._add(menu, "over_hole", self.tr("&Bit is over this hole"), "B")
         self._add(menu, "hover_lap", self.tr("Hover &lap"))
         self._add(menu, "remap", self.tr("Re-&map"))
+        self._add(menu, "pattern", self.tr("Test pattern of the &V-bit…"))
         self._add(menu, "legend", self.tr("L&egend by laser…"))
         menu.addSeparator()
         self._add(menu, "answer", self.tr("A&nswer what is asked"), "F6")

@@ -37,6 +37,7 @@ class CouponReading(QObject):
         self.sheet.use.connect(self._use)
         self.sheet.corner.chosen.connect(files.choose)
         files.read_button.clicked.connect(self.open)
+        window.commands["pattern"].triggered.connect(self.open)
         planner.changed.connect(self._show_place)
         bridge.computed.connect(self._computed)
         bridge.failed.connect(self._failed)
