@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import threading
 import time
+from pathlib import Path
 
 from PySide6.QtCore import QObject, Qt, QTimer
 
@@ -18,13 +20,19 @@ class TurnWatch(QObject):
     wall, own : list of float
         Between two beats, s: time by the clock, and processor time of this thread, which other programs and
         threads do not lengthen. Several short turns in one beat count as one.
+    held : list of float
+        Time by the clock without that in which the thread could have run but other programs had the
+        processors: what it would be on a machine that does nothing else. The same as ``wall`` where the
+        system does not tell.
     """
 
     def __init__(self) -> None:
         super().__init__()
         self.wall: list[float] = []
         self.own: list[float] = []
-        self._last = (time.perf_counter(), time.thread_time())
+        self.held: list[float] = []
+        self._queue = Queue()
+        self._last = self._now()
         self._timer = QTimer(self, interval=BEAT, timerType=Qt.TimerType.PreciseTimer)
         self._timer.timeout.connect(self._beat)
         self._timer.start()
@@ -33,14 +41,35 @@ class TurnWatch(QObject):
         """Begin anew."""
         self.wall.clear()
         self.own.clear()
-        self._last = (time.perf_counter(), time.thread_time())
+        self.held.clear()
+        self._last = self._now()
 
-    def longest(self) -> tuple[float, float]:
-        """The longest by the clock and by processor time, s."""
-        return max(self.wall, default=0.0), max(self.own, default=0.0)
+    def longest(self) -> tuple[float, float, float]:
+        """The longest by the clock, by processor time, and as held up, s."""
+        return max(self.wall, default=0.0), max(self.own, default=0.0), max(self.held, default=0.0)
+
+    def _now(self) -> tuple[float, float, float]:
+        return time.perf_counter(), time.thread_time(), self._queue.waited()
 
     def _beat(self) -> None:
-        now = (time.perf_counter(), time.thread_time())
-        self.wall.append(now[0] - self._last[0])
-        self.own.append(now[1] - self._last[1])
+        now = self._now()
+        wall, own, queued = (new - old for new, old in zip(now, self._last, strict=True))
+        self.wall.append(wall)
+        self.own.append(own)
+        self.held.append(max(wall - queued, own))
         self._last = now
+
+
+class Queue:
+    """How long this thread was ready and got no processor, as Linux counts it (proc, schedstat)."""
+
+    def __init__(self) -> None:
+        place = Path(f"/proc/self/task/{threading.get_native_id()}/schedstat")
+        self._file = place.open("rb", buffering=0) if place.exists() else None
+
+    def waited(self) -> float:
+        """Since the thread began, s; 0 where it is not told."""
+        if self._file is None:
+            return 0.0
+        self._file.seek(0)
+        return 1e-9 * int(self._file.read(200).split()[1])

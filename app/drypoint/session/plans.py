@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from functools import cached_property
 from typing import Any
 
 import numpy as np
@@ -38,7 +39,7 @@ Placing = Fit | Rigid
 """Board frame to work coordinates: fitted to touched holes, or as the blank was laid."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)
 class CutPlan:
     """All cuts of a board, board frame.
 
@@ -57,7 +58,7 @@ class CutPlan:
     top: NDArray[np.float64] = field(default_factory=lambda: np.zeros(0))
     """(L,) width of every groove at the copper's top, mm."""
 
-    @property
+    @cached_property
     def length(self) -> float:
         """Length of all grooves, mm."""
         return sum(length(line) for line in self.grooves.lines)

@@ -59,6 +59,17 @@ class Snapshot:
 
         A name that is both a section and a kind of record, as "reference", stands for both.
         """
+        known = self._keys.get(sections)
+        if known is None:
+            known = self._keys[sections] = self._key(sections)
+        return known
+
+    @cached_property
+    def _keys(self) -> dict[tuple[str, ...], str]:
+        """Keys asked for before: the window asks for the same ones at every answer."""
+        return {}
+
+    def _key(self, sections: tuple[str, ...]) -> str:
         parts: list[Any] = []
         for section in sections:
             if section == "source":

@@ -39,7 +39,7 @@ MACHINE_SIDE = "drypoint.ui.machine_side.wire"
 DEMO = "hive-scale"
 SIZE = (1600, 1000)
 """Of the window when it is opened for the first time, px."""
-SWITCH = 0.0005
+SWITCH = 0.0001
 """How long a thread that computes may keep the window's waiting for Python, s."""
 
 

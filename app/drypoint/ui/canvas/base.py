@@ -28,17 +28,6 @@ from drypoint.ui.canvas.strokes import (
 from drypoint.ui.theme.tokens import CATEGORIES, Tokens
 
 
-def path_of(shapes: Sequence[Shape]) -> QPainterPath:
-    """Filled areas as Qt's path, mm, to be filled odd-even."""
-    made = QPainterPath()
-    made.setFillRule(Qt.FillRule.OddEvenFill)
-    for shape in shapes:
-        for ring in shape.rings:
-            made.addPolygon(polygon(ring))
-            made.closeSubpath()
-    return made
-
-
 def colours_of_nets(nets: Sequence[Shape]) -> dict[str, str]:
     """A colour for each net: the largest stays copper (empty), the next get the categories in turn."""
     order = sorted(range(len(nets)), key=lambda i: -nets[i].area)
@@ -70,10 +59,12 @@ class BasePainter:
             return
         self._board = board = content.board
         nets = board.nets if board else ()
-        self._nets = [(shape, path_of([shape])) for shape in nets]
-        self._other = [(s, path_of([s])) for s in (board.other_copper if board else ())]
-        self._legend = path_of(board.legend if board else ())
-        self._outline = path_of([board.outline] if board else ())
+        self._nets = [(shape, shape.path) for shape in nets]
+        self._other = [(shape, shape.path) for shape in (board.other_copper if board else ())]
+        self._legend = QPainterPath()
+        for shape in board.legend if board else ():
+            self._legend.addPath(shape.path)
+        self._outline = board.outline.path if board else QPainterPath()
         self._colours = colours_of_nets(nets)
 
     def net_path(self, name: str) -> QPainterPath | None:

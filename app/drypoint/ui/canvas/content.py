@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from enum import Enum
+from functools import cached_property
 
 import numpy as np
 import shapely
 from numpy.typing import NDArray
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPainterPath
 from shapely import Geometry
 
 from drypoint.board.model import Board
@@ -15,6 +18,7 @@ from drypoint.cuts.model import Cut, CutKind
 from drypoint.geometry.points import Points
 from drypoint.passes.model import NOT_THROUGH, THROUGH, Pass, ReachMap
 from drypoint.ui.canvas.paths import PathSet, path_set, path_set_flat
+from drypoint.ui.canvas.strokes import polygon
 
 Box = tuple[float, float, float, float]
 
@@ -45,7 +49,7 @@ class Layer(Enum):
     MACHINE = "machine"
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)
 class Shape:
     """A named area: its rings (N, 2), holes included, to be filled odd-even."""
 
@@ -53,6 +57,16 @@ class Shape:
     rings: tuple[Points, ...]
     bounds: Box
     area: float = 0.0
+
+    @cached_property
+    def path(self) -> QPainterPath:
+        """The same for Qt, mm; may be made in any thread."""
+        made = QPainterPath()
+        made.setFillRule(Qt.FillRule.OddEvenFill)
+        for ring in self.rings:
+            made.addPolygon(polygon(ring))
+            made.closeSubpath()
+        return made
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -69,6 +83,12 @@ class BoardDrawing:
     legend: tuple[Shape, ...] = ()
     slots: tuple[tuple[Points, float], ...] = ()
     links: tuple[Points, ...] = ()
+
+    def prepare(self) -> BoardDrawing:
+        """Make the paths of all shapes now, where nobody waits for them."""
+        for shape in (self.outline, *self.nets, *self.other_copper, *self.legend):
+            _ = shape.path
+        return self
 
 
 @dataclass(frozen=True, slots=True)
@@ -202,7 +222,7 @@ def draw_shape(name: str, geometry: Geometry) -> Shape:
 
 
 def draw_board(board: Board) -> BoardDrawing:
-    """A board made ready to be drawn."""
+    """A board made ready to be drawn; best in another thread than the window's."""
     outline = draw_shape("outline", board.outline)
     return BoardDrawing(
         name=board.name,
@@ -214,7 +234,7 @@ def draw_board(board: Board) -> BoardDrawing:
         legend=() if board.legend is None else (draw_shape("legend", board.legend),),
         slots=tuple((slot.path, slot.diameter) for slot in board.slots),
         links=tuple(link.path for link in board.links),
-    )
+    ).prepare()
 
 
 def draw_pass(made: Pass, nets: tuple[tuple[str, ...], ...] = ()) -> PathSet:

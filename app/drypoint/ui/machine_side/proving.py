@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QCoreApplication, QObject
+from PySide6.QtCore import QObject
 
 from drypoint.machine.islands_plan import OUTER, ClipStep, Neighbours, conclude, net_of, next_clip
 from drypoint.machine.islands_plan import Proof as TouchProof
-from drypoint.passes.reach import in_words
 from drypoint.progress import Progress
 from drypoint.session.actions import prove
 from drypoint.session.session import Session
@@ -17,18 +16,13 @@ from drypoint.ui.canvas.content import Spot
 from drypoint.ui.canvas.pick import Picked
 from drypoint.ui.language.words import fill, local
 from drypoint.ui.machine_side.desk import Desk
+from drypoint.ui.machine_side.pair_words import ASKED, PairWords, outside
 from drypoint.ui.pages.passes import PassesPage
 from drypoint.ui.pages.proof import IslandLine, ProofPage
 from drypoint.ui.parts.glyph import Mark
 
 CLIPS = 2
 """Places of the clip in one go; more follow when asked for."""
-
-ASKED = "asked"
-"""State of a pair between which a person wants another cut."""
-
-DOUBT = 0.01
-"""From this chance on it is said that a pair may be joined."""
 
 CHANGES = frozenset({"opened", "closed", "source", "settings", "pass", "island touch"})
 
@@ -162,7 +156,8 @@ class Proving(QObject):
             self.page.show_islands("", "", ())
             self.page.show_next("", "", "")
             return
-        lines = [*(self._flaw(*flaw) for flaw in found.flaws), *(self._pair(*pair) for pair in found.pairs)]
+        words = PairWords()
+        lines = [*(self._flaw(*flaw) for flaw in found.flaws), *(words.line(*pair) for pair in found.pairs)]
         proved = sum(state == "proved" for _, state in found.pairs)
         figure = f"{proved} / {len(found.pairs)}"
         if not found.touched:
@@ -207,23 +202,6 @@ class Proving(QObject):
         advice = self.tr("No groove of this width parts them: change the bit or the cuts.")
         return IslandLine(named, Mark.ERROR, self.tr("in the plan"), what, at, advice=advice)
 
-    def _pair(self, pair: Neighbours, state: str) -> IslandLine:
-        marks = {"proved": Mark.DONE, "joined": Mark.ERROR, "unproved": Mark.DOUBT, ASKED: Mark.READY}
-        said = {
-            "proved": self.tr("proved apart"),
-            "joined": self.tr("joined"),
-            "unproved": self.tr("unproved"),
-            ASKED: self.tr("cut again next"),
-            "": self.tr("not touched"),
-        }
-        gap = fill(self.tr("gap {gap:.2f} mm"), gap=pair.gap)
-        if pair.doubt >= DOUBT and state not in ("proved", "joined"):
-            gap = fill(self.tr("{gap:.2f} mm, {chance} joined"), gap=pair.gap, chance=in_words(pair.doubt))
-        nets = (_outer(pair.nets[0]), _outer(pair.nets[1]))
-        mark, touched = marks.get(state, Mark.TO_DO), state in ("proved", "joined")
-        advice = self.tr("The next pass cuts the ground between them again.") if state == "joined" else ""
-        return IslandLine(nets, mark, said[state], gap, pair.at, touched=touched, advice=advice)
-
     def _judge(self) -> None:
         usable = self._desk.station is not None and not self._desk.busy
         left = self.standing is not None and self.standing.step is not None
@@ -253,13 +231,8 @@ class Proving(QObject):
 
 
 def _outer(net: str) -> str:
-    return _outside() if net == OUTER else net
+    return outside() if net == OUTER else net
 
 
 def _inner(net: str) -> str:
-    return OUTER if net == _outside() else net
-
-
-def _outside() -> str:
-    """What the copper outside all nets is called."""
-    return QCoreApplication.translate("proof", "outside")
+    return OUTER if net == outside() else net

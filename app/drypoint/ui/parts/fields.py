@@ -67,6 +67,7 @@ class NumberField(QWidget):
         self._least, self._most = least, most
         self._step = 10.0**-decimals if step is None else step
         self._value = value
+        self._complaint: str | None = None
         self._line = QLineEdit(show_number(value, decimals))
         self._line.setAlignment(Qt.AlignmentFlag.AlignRight)
         self._line.setFixedWidth(width)
@@ -153,9 +154,14 @@ class NumberField(QWidget):
             self.edited.emit(value)
 
     def _mark(self, complaint: str | None) -> None:
-        self._line.setProperty("wrong", complaint is not None)
+        if complaint == self._complaint:
+            return
+        was, self._complaint = self._complaint, complaint
         self._line.setToolTip(complaint or "")
         self._line.setAccessibleDescription(complaint or "")
+        if (was is None) == (complaint is None):
+            return
+        self._line.setProperty("wrong", complaint is not None)
         style = self._line.style()
         style.unpolish(self._line)
         style.polish(self._line)
