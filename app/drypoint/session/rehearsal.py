@@ -162,8 +162,8 @@ class _Rehearsing:
         both = session.settings.board.both
         first = self.progress.part(0.0, 0.4) if both else self.progress.part(0.0, 0.7)
         self._surface(first)
-        self._marks()
-        passes = mill_grooves(stage, first.part(0.3, 0.7))
+        self._marks(first.part(0.3, 0.32))
+        passes = mill_grooves(stage, first.part(0.32, 0.7))
         facts = self._reclamp()
         run_later(stage, later_work(session.derived, session.snapshot), first.part(0.75, 0.95))
         snap = session.snapshot
@@ -234,10 +234,10 @@ class _Rehearsing:
         measure.measure_surface(session, station, progress.part(0.1, 0.3))
         measure.end_contact(station)
 
-    def _marks(self) -> None:
+    def _marks(self, progress: Progress) -> None:
         run.lap(self.session, self.stage.station)
         for item in marks_work(self.session.derived, self.session.snapshot):
-            self.stage.run(item)
+            self.stage.run(item, progress)
 
     def _reclamp(self) -> find.FitFacts:
         session, stage = self.session, self.stage

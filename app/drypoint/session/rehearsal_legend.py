@@ -111,6 +111,7 @@ def rehearse_legend(stage: Stage, progress: Progress) -> LegendOutcome:
     session, station, bench = stage.session, stage.station, stage.bench
     progress.step(0.0, "Legend by laser")
     put_in_head(stage)
+    mark.focus(session, station)
     find_by_spot(stage)
     snap = session.snapshot
     program = legend_program(

@@ -11,6 +11,7 @@ from drypoint.bench.bench import Bench
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, along, as_points
 from drypoint.geometry.rigid import Rigid
+from drypoint.machine.controller import StreamEvent
 from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import measure, prove, run
@@ -66,9 +67,13 @@ class Stage:
     rng: Generator
     programs: list[Program] = field(default_factory=list)
 
-    def run(self, item: WorkItem) -> None:
-        """Run one piece of work to its end."""
-        run.run_item(self.session, self.station, item)
+    def run(self, item: WorkItem, progress: Progress) -> None:
+        """Run one piece of work to its end, unless ``progress`` is cancelled."""
+
+        def note(event: StreamEvent) -> None:
+            progress.step(event.executed / max(event.total, 1), item.program.title)
+
+        run.run_item(self.session, self.station, item, on_event=note)
         self.programs.append(item.program)
 
     def as_seen(self, work: Points, motion: Rigid) -> tuple[float, float]:
@@ -86,11 +91,11 @@ def mill_grooves(stage: Stage, progress: Progress) -> tuple[PassOutcome, ...]:
     outcomes: list[PassOutcome] = []
     for number in range(most):
         part = progress.part(number / most, (number + 1) / most)
-        plan = session.derived.passes(session.snapshot, part.part(0.0, 0.8))
+        plan = session.derived.passes(session.snapshot, part.part(0.0, 0.3))
         item = pass_work(session.derived, session.snapshot)
         if item is None or item.work is None:
             break
-        stage.run(item)
+        stage.run(item, part.part(0.3, 0.8))
         actual = stage.bench.through_share(lines, session.derived.fit(session.snapshot))
         work = item.work
         outcomes.append(PassOutcome(work.number, work.deepest, work.length, _expected(plan), actual))
@@ -103,10 +108,11 @@ def run_later(stage: Stage, items: tuple[WorkItem, ...], progress: Progress) -> 
     """Run what was not run yet of holes, ready-made programs and outline, each with its own bit."""
     waiting = [item for item in items if not item.done]
     for number, item in enumerate(waiting):
-        progress.step(number / len(waiting), item.program.title)
+        part = progress.part(number / len(waiting), (number + 1) / len(waiting))
+        part.step(0.0, item.program.title)
         spot = measure.zero_spot(stage.session)
         run.ready_bit(stage.session, stage.station, item.program, spot)
-        stage.run(item)
+        stage.run(item, part)
 
 
 def surface_error(stage: Stage) -> tuple[float, float]:
