@@ -1314,6 +1314,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/sheet.py"/>
+        <location filename="../../app/drypoint/ui/design_side/depth_check.py"/>
         <source>Depth</source>
         <translation>Tiefe</translation>
     </message>
@@ -8459,6 +8460,16 @@
         <translation>Bei {depth:.2f} mm Tiefe ist die Nut {width:.3f} mm breit</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/depth_check.py"/>
+        <source>At {depth:.3f} mm deep: {what}</source>
+        <translation>Bei {depth:.3f} mm Tiefe: {what}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/depth_check.py"/>
+        <source>At {depth:.3f} mm every net is an island.</source>
+        <translation>Bei {depth:.3f} mm ist jedes Netz eine Insel.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/machine.py"/>
         <source>Axes</source>
         <translation>Achsen</translation>
@@ -8654,6 +8665,11 @@
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>Change the bit, then start</source>
         <translation>Werkzeug wechseln, dann starten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/depth_check.py"/>
+        <source>Check</source>
+        <translation>Prüfen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/menus.py"/>
@@ -9527,6 +9543,11 @@
         <translation>In die Unterlage</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/depth_check.py"/>
+        <source>Island check at any depth</source>
+        <translation>Inselprüfung bei beliebiger Tiefe</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
         <source>Island touch: {p} pairs proved apart, {j} joined, {u} not proved yet.</source>
         <translation>Inseltasten: {p} Paare als getrennt bewiesen, {j} verbunden, {u} noch nicht bewiesen.</translation>
@@ -10308,6 +10329,11 @@
         <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
         <source>Pass {n}, {depth:.3f} mm, {length:.0f} mm long</source>
         <translation>Durchgang {n}, {depth:.3f} mm, {length:.0f} mm lang</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/depth_check.py"/>
+        <source>Paths</source>
+        <translation>Bahnen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/pausing.py"/>
@@ -11719,9 +11745,19 @@
         <translation>Welches Kupfer gefräst wird, und wie groß es ist.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/depth_check.py"/>
+        <source>Which nets would touch if everything were cut so deep, and no deeper.</source>
+        <translation>Welche Netze sich berührten, wenn alles so tief gefräst würde und nicht tiefer.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Width</source>
         <translation>Breite</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
+        <source>Width every trace keeps</source>
+        <translation>Breite, die jeder Leiterzug behält</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/clamps.py"/>
@@ -11861,6 +11897,7 @@
         <translation>einer Kante des Kupfers</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/depth_check.py"/>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <source>and {count} more</source>
         <translation>und {count} weitere</translation>
@@ -12416,6 +12453,11 @@
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>open</source>
         <translation>offen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/depth_check.py"/>
+        <source>our grooves</source>
+        <translation>unsere Nuten</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog, QPushButton
+from PySide6.QtWidgets import QFileDialog, QLabel, QPushButton
 
 from drypoint.bits.width_coupon import SHALLOWEST
 from drypoint.cuts.model import CutKind
@@ -135,6 +135,28 @@ def test_a_voltage_is_entered_and_what_is_too_close_is_listed_and_shown(window: 
     (remove,) = _crosses(form)
     qtbot.mouseClick(remove, Qt.MouseButton.LeftButton)
     assert _settings(window).electrical.voltages == ()
+
+
+def test_the_islands_are_checked_at_a_depth_of_ones_choice(window: Application, qtbot) -> None:
+    """Copper is 35 µm thick: 0.03 mm parts nothing, 0.06 mm everything."""
+    window.window.choose_step(3)
+    checks, page = window.design.depth_checks, window.design.pages.cuts
+    assert not checks.paths.isVisibleTo(page)
+    for text, what in (("0.03", "stay joined"), ("0.06", "every net is an island")):
+        _enter(checks.depth, text, qtbot)
+        with qtbot.waitSignal(window.bridge.computed, timeout=PATIENCE):
+            qtbot.mouseClick(checks.button, Qt.MouseButton.LeftButton)
+        (note,) = [checks.results.itemAt(row).widget() for row in range(checks.results.count())]
+        assert any(what in label.text() for label in note.findChildren(QLabel))
+    _enter(page_field(window), "0.12", qtbot)
+    assert _settings(window).cuts.least_trace == 0.12
+    qtbot.waitUntil(lambda: checks.results.count() == 0)
+
+
+def page_field(window: Application) -> NumberField:
+    """The field of the least trace."""
+    page = window.design.pages.cuts
+    return next(one for one in page.findChildren(NumberField) if "trace keeps" in one.accessibleName())
 
 
 def test_wear_is_told_and_a_new_bit_counts_from_nothing(window: Application, qtbot) -> None:

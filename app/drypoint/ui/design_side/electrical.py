@@ -28,7 +28,8 @@ class Electrical(QObject):
         rise = Plain("electrical", "rise", self.tr("Traces may warm by"), "K", 0, 1.0, 100.0, 5.0)
         lose = self.tr("Share of width a trace may lose")
         drop = Plain("electrical", "drop", lose, "", 2, 0.0, 1.0, 0.05)
-        self._fields = PlainFields(page, self.tr("Voltage and current"), (rise, drop), bridge, editing)
+        least = Plain("cuts", "least_trace", self.tr("Width every trace keeps"), "mm", 2, 0.0, 2.0, 0.01)
+        self._fields = PlainFields(page, self.tr("Voltage and current"), (rise, drop, least), bridge, editing)
         self.surroundings = Choice(self.tr("Copper in use"), 150)
         for kind, text in (
             (Surroundings.BARE, self.tr("bare")),
