@@ -4534,6 +4534,11 @@
         <translation>Die linke, kurze Kante in der Mitte</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/rehearsal.py"/>
+        <source>The legend is not rehearsed:</source>
+        <translation>Die Beschriftung wird nicht geprobt:</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/legend_export.py"/>
         <source>The legend is placed for the {side} up, the board turned over left over right into the same corner; hands turn it to about a millimetre. Find it by its holes before marking, and export again, for a better place.</source>
         <translation>Die Beschriftung ist für die {side} oben platziert, die Platine links über rechts in dieselbe Ecke gewendet; Hände wenden sie auf etwa einen Millimeter. Vor dem Markieren an ihren Löchern finden und neu ausgeben, für einen besseren Ort.</translation>
@@ -6647,7 +6652,7 @@
         <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
-        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/pair_words.py"/>
         <source>joined</source>
         <translation>verbunden</translation>
     </message>
@@ -6879,7 +6884,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
-        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/pair_words.py"/>
         <source>not touched</source>
         <translation>nicht angetastet</translation>
     </message>
@@ -7209,7 +7214,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/export.py"/>
-        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/pair_words.py"/>
         <source>unproved</source>
         <translation>unbewiesen</translation>
     </message>
@@ -11249,7 +11254,7 @@
         <translation>Die Maschine wurde zum Anhalten aufgefordert, und eine Kopie des Auftrags wurde verwahrt. Alles bisher Gespeicherte ist heil. Bitte melden Sie den Text unten.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/pair_words.py"/>
         <source>The next pass cuts the ground between them again.</source>
         <translation>Der nächste Durchgang schneidet den Grund dazwischen noch einmal.</translation>
     </message>
@@ -12040,7 +12045,7 @@
         <translation>Kupfer oben</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/pair_words.py"/>
         <source>cut again next</source>
         <translation>wird als Nächstes nachgeschnitten</translation>
     </message>
@@ -12166,7 +12171,7 @@
         <translation>Lücke im Entwurf</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/pair_words.py"/>
         <source>gap {gap:.2f} mm</source>
         <translation>Abstand {gap:.2f} mm</translation>
     </message>
@@ -12460,7 +12465,7 @@
         <translation>unsere Nuten</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/pair_words.py"/>
         <source>outside</source>
         <translation>außen</translation>
     </message>
@@ -12506,7 +12511,7 @@
         <translation>Plus</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/pair_words.py"/>
         <source>proved apart</source>
         <translation>als getrennt bewiesen</translation>
     </message>
@@ -12833,7 +12838,7 @@
         <translation>{count}, {sizes} Größen</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/pair_words.py"/>
         <source>{gap:.2f} mm, {chance} joined</source>
         <translation>{gap:.2f} mm, {chance} verbunden</translation>
     </message>

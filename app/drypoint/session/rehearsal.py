@@ -18,6 +18,7 @@ import numpy as np
 from shapely import Geometry
 
 from drypoint.cuts.model import IslandCheck
+from drypoint.errors import PlanError
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.program.model import Program
@@ -34,6 +35,7 @@ from drypoint.session.session import Session
 from drypoint.session.settings import SECTIONS
 from drypoint.session.station import connect, make_bench
 from drypoint.session.work import SPARE, later_work, marks_work, require_room
+from drypoint.wording import say, strung
 
 _log = logging.getLogger(__name__)
 
@@ -155,6 +157,7 @@ class _Rehearsing:
         station = connect(bench.link, bench.operator, session.settings, note=_log.info, bench=bench)
         self.stage = Stage(session, bench, station, np.random.default_rng((seed, 0x5EE)))
         self.give: tuple[str, ...] = ()
+        self.left_out: tuple[str, ...] = ()
 
     def all(self) -> Rehearsal:
         """Every step in order."""
@@ -195,6 +198,7 @@ class _Rehearsing:
                 *stage.station.findings,
                 *(one.what for one in bench.mishaps),
                 *unmarked(session.derived, snap),
+                *self.left_out,
             ),
             second_side=second,
             legend=legend,
@@ -212,7 +216,11 @@ class _Rehearsing:
             stage.bench.operator.reclamped_by = Rigid(TURN_ANGLE, TURN_SHIFT)
             turn.turn_over(session, stage.station, mill=False)
             measure.find_corner(session, stage.station)
-        return rehearse_legend(stage, self.progress.part(0.75, 0.99))
+        try:
+            return rehearse_legend(stage, self.progress.part(0.75, 0.99))
+        except PlanError as refused:  # no holes to find it by; the copper was rehearsed
+            self.left_out = (strung((say("The legend is not rehearsed:"), refused.what, refused.hint)),)
+            return None
 
     def _surface(self, progress: Progress) -> None:
         session, station = self.session, self.stage.station

@@ -12,6 +12,7 @@ from numpy.typing import ArrayLike, NDArray
 from shapely import Geometry, LineString, Point, STRtree
 
 from drypoint.bench.burn import Burn
+from drypoint.cuts.model import Cut
 from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.controller import StreamEvent
@@ -159,11 +160,21 @@ def find_by_spot(stage: Stage) -> None:
     session = stage.session
     found = replace(session.settings.reference, way=find.SPOT, touch_sigma=TOUCH_SIGMA[find.SPOT])
     session.change("Holes by the light spot", reference=found)
-    places = turn.second_side(session, count=HOLES)
+    places = _places(stage)
     if not _by_spot_only(stage):
         find.moved(session, "another head")
-    for hole in places.holes:
+    for hole in places:
         find.touch_hole(session, stage.station, hole, find.expected_place(session, hole))
+
+
+def _places(stage: Stage) -> tuple[Cut, ...]:
+    """Drilled holes far apart; where there are none, the marks in the waste while their side looks up."""
+    session = stage.session
+    snap = session.snapshot
+    marks = session.derived.cuts(snap).marks
+    if len(session.derived.board(snap).holes) < 2 <= len(marks) and snap.face() is snap.face(1):
+        return marks
+    return turn.second_side(session, count=HOLES).holes
 
 
 def _by_spot_only(stage: Stage) -> bool:
