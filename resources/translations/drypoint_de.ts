@@ -780,7 +780,7 @@
     <message>
         <location filename="../../app/drypoint/session/derive.py"/>
         <location filename="../../app/drypoint/session/export.py"/>
-        <location filename="../../app/drypoint/ui/canvas/canvas.py"/>
+        <location filename="../../app/drypoint/ui/canvas/board_view.py"/>
         <location filename="../../app/drypoint/ui/machine_side/remapping.py"/>
         <location filename="../../app/drypoint/ui/menus.py"/>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
@@ -10045,7 +10045,7 @@
         <translation>Weiter: {t}</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/canvas/canvas.py"/>
+        <location filename="../../app/drypoint/ui/canvas/board_view.py"/>
         <source>No board yet</source>
         <translation>Noch keine Platine</translation>
     </message>
@@ -12913,7 +12913,7 @@
         <translation>{nets} ist in Stücke zerbrochen</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/canvas/canvas.py"/>
+        <location filename="../../app/drypoint/ui/canvas/board_view.py"/>
         <source>{nets} nets, {holes} holes; view: {view}</source>
         <translation>{nets} Netze, {holes} Löcher; Ansicht: {view}</translation>
     </message>
