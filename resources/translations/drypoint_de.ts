@@ -52,7 +52,7 @@
     <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>1 V-bit, {drills}, 1 mill</source>
-        <translation>1 Stichel, {drills}, 1 Fräser</translation>
+        <translation>V, {drills}, 1 Fräser</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -1474,11 +1474,6 @@
         <translation>Jedes Antasten drückt die Spitze aufs Kupfer: Nehmen Sie stattdessen einen stumpfen Taster, wenn Sie einen haben, und setzen Sie nach dem Wechsel Null neu.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/sheet.py"/>
-        <source>Expected through</source>
-        <translation>Erwartet durch</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/machine/explain.py"/>
         <location filename="../../app/drypoint/machine/sender.py"/>
         <source>Export again with shorter lines.</source>
@@ -1794,6 +1789,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/program/place.py"/>
+        <location filename="../../app/drypoint/session/run_titles.py"/>
         <source>Grooves, pass {number}</source>
         <translation>Nuten, Durchgang {number}</translation>
     </message>
@@ -1842,6 +1838,11 @@
         <location filename="../../app/drypoint/ui/heat/view.py"/>
         <source>Height of the copper</source>
         <translation>Höhe des Kupfers</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <source>Height where touched</source>
+        <translation>Höhe, wo angetastet</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/electrical.py"/>
@@ -3249,6 +3250,12 @@
         <translation>Den Staub entfernen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <location filename="../../app/drypoint/ui/pages/measure.py"/>
+        <source>Repeat of a touch</source>
+        <translation>Wiederholung</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/explain.py"/>
         <source>Reset, unlock, jog clear of the switch, then set zero again and check a reference mark.</source>
         <translation>Neu starten, entsperren, vom Schalter weg joggen, dann Null neu setzen und eine Bezugsmarke prüfen.</translation>
@@ -3570,6 +3577,16 @@
         <translation>Zentrierpunkte</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <source>Spread on the grooves</source>
+        <translation>Streuung auf den Nuten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <source>Stale</source>
+        <translation>Überholt</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/apart.py"/>
         <source>Start it again; free some memory first if this computer is short of it.</source>
         <translation>Noch einmal starten; vorher Speicher frei machen, wenn dieser Rechner zu wenig davon hat.</translation>
@@ -3614,6 +3631,7 @@
         <location filename="../../app/drypoint/session/actions/measure.py"/>
         <location filename="../../app/drypoint/session/derive.py"/>
         <location filename="../../app/drypoint/session/rehearsal_stage.py"/>
+        <location filename="../../app/drypoint/session/sheet.py"/>
         <location filename="../../app/drypoint/ui/heat/view.py"/>
         <location filename="../../app/drypoint/ui/menus.py"/>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
@@ -5501,6 +5519,11 @@
         <translation>Mindestens drei Kontakte mit dem Rand sind nötig.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/sheet.py"/>
+        <source>Through, expected</source>
+        <translation>Durch, erwartet</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/export.py"/>
         <location filename="../../app/drypoint/session/sheet.py"/>
         <source>Time</source>
@@ -5870,6 +5893,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/sheet.py"/>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
         <source>Touched</source>
         <translation>Angetastet</translation>
     </message>
@@ -6080,6 +6104,12 @@
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Waste left round the board when the size of the laminate is not given.</source>
         <translation>Abfall rings um die Platine, wenn die Größe des Laminats nicht angegeben ist.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <location filename="../../app/drypoint/ui/pages/measure.py"/>
+        <source>Waves found</source>
+        <translation>Gefundene Wellen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -6344,7 +6374,7 @@
     <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>after the first pass</source>
-        <translation>nach dem ersten Durchgang</translation>
+        <translation>nach Durchgang 1</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/passes/depth.py"/>
@@ -6420,6 +6450,11 @@
         <location filename="../../app/drypoint/session/pictures.py"/>
         <source>clamp {number}</source>
         <translation>Spanner {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <source>clamped anew since then</source>
+        <translation>seitdem neu gespannt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/ground.py"/>
@@ -6842,7 +6877,7 @@
     <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>no clamps</source>
-        <translation>keine Spanner</translation>
+        <translation>0 Spanner</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/touching.py"/>
@@ -6969,7 +7004,7 @@
     <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>pass {number} planned, {depth:.3f} mm</source>
-        <translation>Durchgang {number} geplant, {depth:.3f} mm</translation>
+        <translation>{number}. Durchgang, {depth:.3f} mm</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/running.py"/>
@@ -7527,9 +7562,19 @@
         <translation>{count} Durchgänge gefahren</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <source>{count} place</source>
+        <translation>{count} Stelle</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>{count} place to touch</source>
         <translation>{count} Stelle anzutasten</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <source>{count} places</source>
+        <translation>{count} Stellen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/traveller.py"/>
@@ -7632,6 +7677,11 @@
         <translation>{listed} sind im Kupfer verbunden, wie der Entwurf sagt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <source>{low:+.0f} to {high:+.0f} µm</source>
+        <translation>{low:+.0f} bis {high:+.0f} µm</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/macro_primitives.py"/>
         <source>{lowest} to {highest} is possible.</source>
         <translation>{lowest} bis {highest} ist möglich.</translation>
@@ -7645,6 +7695,11 @@
         <location filename="../../app/drypoint/machine/procedures/marking.py"/>
         <source>{max} marks.</source>
         <translation>{max} Marken.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <source>{middle:.0f} µm in the middle, {worst:.0f} µm at worst</source>
+        <translation>{middle:.0f} µm im Mittel, {worst:.0f} µm schlimmstens</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/procedures/touching.py"/>
@@ -7784,6 +7839,11 @@
         <translation>{name}[{x:g}] lässt sich nicht berechnen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <source>{noise:.1f} µm</source>
+        <translation>{noise:.1f} µm</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/export.py"/>
         <source>{number}, done</source>
         <translation>{number}, fertig</translation>
@@ -7797,6 +7857,11 @@
         <location filename="../../app/drypoint/session/export.py"/>
         <source>{off:.3f} mm</source>
         <translation>{off:.3f} mm</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/surface_rows.py"/>
+        <source>{places}, {out} left out</source>
+        <translation>{places}, {out} ausgelassen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/export.py"/>
@@ -7922,6 +7987,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <location filename="../../app/drypoint/session/run_titles.py"/>
         <source>{what}: {bit}</source>
         <translation>{what}: {bit}</translation>
     </message>
@@ -8857,7 +8923,7 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <source>Correct scale and squareness</source>
-        <translation>Maßstab und Rechtwinkligkeit korrigieren</translation>
+        <translation>Maßstab, Winkel korrigieren</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
@@ -10229,6 +10295,11 @@
         <translation>Ein Durchgang dauert etwa</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
+        <source>One piece is touched, one gap proved: {a} – {b} of {gap:.2f} mm.</source>
+        <translation>Ein Stück wird angetastet, ein Abstand bewiesen: {a} – {b} mit {gap:.2f} mm.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>One row for every stroke: quicker, thinner</source>
         <translation>Eine Reihe je Strich: schneller, dünner</translation>
@@ -10603,11 +10674,6 @@
         <location filename="../../app/drypoint/ui/forms/voltages.py"/>
         <source>Remove the voltage of {net}</source>
         <translation>Spannung von {net} entfernen</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/pages/measure.py"/>
-        <source>Repeat of a touch</source>
-        <translation>Wiederholung</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
@@ -11648,11 +11714,6 @@
         <translation>Wurde stattdessen {names} angetastet?</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/pages/measure.py"/>
-        <source>Waves found</source>
-        <translation>Gefundene Wellen</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>Wear</source>
         <translation>Abnutzung</translation>
@@ -12156,6 +12217,11 @@
         <translation>erwartet; das Kabel ist die Grenze: So viele kurze Zeilen dauern länger als die Wege</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/paper.py"/>
+        <source>finished</source>
+        <translation>fertig</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/file_line.py"/>
         <source>g-code</source>
         <translation>G-Code</translation>
@@ -12173,7 +12239,7 @@
     <message>
         <location filename="../../app/drypoint/ui/machine_side/pair_words.py"/>
         <source>gap {gap:.2f} mm</source>
-        <translation>Abstand {gap:.2f} mm</translation>
+        <translation>{gap:.2f} mm</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
@@ -12513,7 +12579,7 @@
     <message>
         <location filename="../../app/drypoint/ui/machine_side/pair_words.py"/>
         <source>proved apart</source>
-        <translation>als getrennt bewiesen</translation>
+        <translation>getrennt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/legend_side/legending.py"/>

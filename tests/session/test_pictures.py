@@ -8,9 +8,11 @@ import numpy as np
 
 from drypoint.geometry.points import as_points
 from drypoint.passes.model import ReachMap
+from drypoint.session.export import sheet_facts
 from drypoint.session.pictures import board_picture, reach_picture, surface_picture
 from drypoint.session.session import Session
 from drypoint.session.sheet import CAUTIONS, SheetFacts, WorkStep, clock, setup_sheet
+from drypoint.surface.touch import Touch, Touches
 from drypoint.wording import say, told
 
 SVG = "{http://www.w3.org/2000/svg}"
@@ -86,3 +88,19 @@ def test_pictures_speak_the_language_they_are_given(session: Session) -> None:
     board, layout = session.derived.board(snap), session.derived.layout(snap)
     assert ">COPPER OF A NET<" in board_picture(board, layout, str.upper)
     assert ">copper of a net<" in board_picture(board, layout)
+
+
+def test_the_sheet_tells_the_surface_that_was_touched(session: Session) -> None:
+    assert sheet_facts(session, (), ()).surface == ()
+    rng = np.random.default_rng(2)
+    spots = rng.random((30, 2)) * (60.0, 40.0) + 5.0
+    touches = Touches(tuple(Touch(float(x), float(y), 0.001 * float(x) - 0.03) for x, y in spots))
+    session.keep("touches", {"setup": 1, "touches": touches})
+    rows = dict(sheet_facts(session, (), ()).surface)
+    heights = 1e3 * touches.points[:, 2]
+    assert rows["Touched"] == "30 places"
+    assert rows["Height where touched"] == f"{heights.min():+.0f} to {heights.max():+.0f} µm"
+    html = setup_sheet(sheet_facts(session, (), ()))
+    assert f"−{-heights.min():.0f} to +{heights.max():.0f} µm" in html
+    session.keep("setup", {"reason": "clamped anew"})
+    assert "Stale" in dict(sheet_facts(session, (), ()).surface)

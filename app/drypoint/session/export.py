@@ -38,6 +38,7 @@ from drypoint.session.sheet_sides import (
 from drypoint.session.sides import of_second_side
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.speeds import speed_findings
+from drypoint.session.surface_rows import surface_rows
 from drypoint.session.svg import Speak
 from drypoint.session.work import require_reach, run_seconds, waits_for_other_side
 from drypoint.wording import say, strung
@@ -249,6 +250,7 @@ def sheet_facts(
         work=work,
         passes=_pass_rows(session),
         reference=_reference_rows(snap.records["reference"], snap.setup, _fit_if_known(session)),
+        surface=surface_rows(session),
         proof=_proof_rows(cuts),
         findings=(
             *expected_only(snap, [one.name for one in made]),
@@ -284,12 +286,13 @@ def _pass_rows(session: Session) -> tuple[tuple[str, ...], ...]:
     plan = session.derived.passes_ready(session.snapshot)
     if plan is None:
         return ()
+    reached = say("{share:.1f} %", share=100 * plan.reach_totals.expected) if plan.done else ""
     rows = [
         (
             say("{number}, done", number=one.number),
             say("{deepest:.3f} mm", deepest=one.deepest),
             say("{length:.0f} mm", length=one.length),
-            "",
+            reached if one is plan.done[-1] else "",
         )
         for one in plan.done
     ]

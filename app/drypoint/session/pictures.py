@@ -165,7 +165,11 @@ def surface_picture(
     speak: svg.Speak = str,
 ) -> str:
     """A map of ``height`` (mm, asked in the board frame) in steps of viridis, with the touches."""
-    x0, y0, x1, y1 = layout.blank.bounds
+    x0, y0, x1, y1 = board.outline.bounds  # beyond board and touches heights are only guessed
+    if len(touches):
+        low_left, high_right = touches[:, :2].min(axis=0), touches[:, :2].max(axis=0)
+        x0, y0 = min(x0, low_left[0]), min(y0, low_left[1])
+        x1, y1 = max(x1, high_right[0]), max(y1, high_right[1])
     pitch = max(x1 - x0, y1 - y0) / 70
     xs, ys = np.arange(x0 + pitch / 2, x1, pitch), np.arange(y0 + pitch / 2, y1, pitch)
     gx, gy = np.meshgrid(xs, ys)

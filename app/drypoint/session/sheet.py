@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
@@ -45,6 +46,7 @@ class SheetFacts:
     work: tuple[WorkStep, ...]
     passes: tuple[tuple[str, ...], ...] = ()
     reference: tuple[tuple[str, ...], ...] = ()
+    surface: tuple[tuple[str, str], ...] = ()
     proof: tuple[tuple[str, str], ...] = ()
     findings: tuple[str, ...] = ()
     pictures: tuple[tuple[str, str], ...] = ()
@@ -71,6 +73,10 @@ td.box { font-size: 20px; line-height: 1 }
 """
 
 
+_HYPHEN = re.compile(r"(?<![\w-])-(?=\d)")
+"""Where a number is negative; in names and dates a hyphen stays one."""
+
+
 class _Page:
     """Pieces of the page, said in one language."""
 
@@ -79,7 +85,7 @@ class _Page:
 
     def words(self, text: str) -> str:
         """A text in the page's language, safe within HTML."""
-        return escape(self._speak(as_text(text)))
+        return escape(_HYPHEN.sub("−", self._speak(as_text(text))))
 
     def table(self, head: Sequence[str], rows: Sequence[Sequence[str]]) -> str:
         """A table as wide as the page; without a head its first column is the head of each row."""
@@ -119,7 +125,7 @@ class _Page:
         """The steps in order, each with a box to tick."""
         head = "".join(
             f'<th class="n" align="right" width="{share}%">{self.words(name)}</th>'
-            for name, share in ((say("Spindle /min"), 14), (say("Feed mm/min"), 15), (say("Time"), 8))
+            for name, share in ((say("Spindle /min"), 14), (say("Feed mm/min"), 15), (say("Time"), 12))
         )
         rows = "".join(
             f'<tr><td class="box">&#9744;</td><td>{number}</td><td><b>{self.words(step.title)}</b>'
@@ -132,9 +138,9 @@ class _Page:
             for number, step in enumerate(work, 1)
         )
         return (
-            f'<table width="100%"><thead><tr><th width="4%"></th><th width="5%"></th><th width="36%">'
+            f'<table width="100%"><thead><tr><th width="4%"></th><th width="5%"></th><th width="32%">'
             f"{self.words(say('Step'))}</th>"
-            f'<th width="18%">{self.words(say("Bit"))}'
+            f'<th width="17%">{self.words(say("Bit"))}'
             f"</th>{head}</tr></thead><tbody>{rows}</tbody></table>"
         )
 
@@ -157,9 +163,10 @@ def setup_sheet(sheet: SheetFacts, speak: Speak = str) -> str:
         page.caution(say("Before laser light"), sheet.light),
         page.section(say("Board and blank"), page.table((), sheet.facts)),
         page.section(say("Order of work"), page.order(sheet.work)),
+        page.section(say("Surface"), page.table((), sheet.surface)),
         page.section(
             say("Passes"),
-            page.table((say("Pass"), say("Depth"), say("Length"), say("Expected through")), sheet.passes),
+            page.table((say("Pass"), say("Depth"), say("Length"), say("Through, expected")), sheet.passes),
         ),
         page.section(
             say("Reference holes"),

@@ -22,11 +22,12 @@ from PySide6.QtWidgets import QFileDialog
 
 from drypoint.bits.wear import Wear
 from drypoint.errors import DrypointError, StoreError
-from drypoint.job.journal import runs
+from drypoint.job.journal import RunRecord, runs
 from drypoint.progress import Progress
 from drypoint.session.doubts import suspects
 from drypoint.session.export import export, sheet_facts, touched_rows, write_pictures
 from drypoint.session.programs import programs
+from drypoint.session.run_titles import run_title
 from drypoint.session.session import Session
 from drypoint.session.sheet import SheetFacts, setup_sheet
 from drypoint.ui.bridge import Bridge
@@ -61,11 +62,11 @@ def paper_facts(
         return facts
     ran = tuple(
         (
-            one.title,
+            run_title(one.title),
             say(
                 "{when}, {reason}, {count} lines",
                 when=one.started[:16].replace("T", " "),
-                reason=as_text(one.reason) if one.reason else say("not ended"),
+                reason=_how_ended(one),
                 count=one.executed,
             ),
         )
@@ -80,6 +81,12 @@ def paper_facts(
     )
     title = say("Report: {name}", name=session.settings.board.name)
     return replace(facts, title=title, proof=(*doubtful, *facts.proof, *touched_rows(session.snapshot), *ran))
+
+
+def _how_ended(run: RunRecord) -> str:
+    if run.finished:
+        return say("finished")
+    return as_text(run.reason) if run.reason else say("not ended")
 
 
 def write_paper(facts: SheetFacts, path: Path) -> None:

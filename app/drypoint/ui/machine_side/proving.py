@@ -179,8 +179,13 @@ class Proving(QObject):
         where = self.tr("the copper outside") if outside else step.clip.net
         holder = self.tr("Next: hold a wire to {net}") if step.by_hand else self.tr("Next: the clip on {net}")
         first = step.would_prove[0]
+        several = self.tr(
+            "{touches} pieces are touched, {gaps} gaps proved; first {a} – {b} of {gap:.2f} mm."
+        )
+        single = self.tr("One piece is touched, one gap proved: {a} – {b} of {gap:.2f} mm.")
+        one = len(step.touches) == 1 and len(step.would_prove) == 1
         text = fill(
-            self.tr("{touches} pieces are touched, {gaps} gaps proved; first {a} – {b} of {gap:.2f} mm."),
+            single if one else several,
             touches=len(step.touches),
             gaps=len(step.would_prove),
             a=_outer(first.nets[0]),

@@ -13,6 +13,7 @@ from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import run
 from drypoint.session.actions.measure import zero_spot
+from drypoint.session.run_titles import run_title
 from drypoint.session.session import Session
 from drypoint.session.sheet import clock
 from drypoint.session.station import Station
@@ -310,7 +311,7 @@ class Running(QObject):
                 "Line {n} of {all} is the last one proven done ({why}). Resuming overlaps a little and never "
                 "goes deeper. Or start the next piece instead."
             ).format(n=run_.executed, all=len(run_.lines), why=why)
-            self.page.show_note(fill(self.tr("{t} was broken off"), t=run_.title), text, "caution")
+            self.page.show_note(fill(self.tr("{t} was broken off"), t=run_title(run_.title)), text, "caution")
         elif not connected:
             self.page.ask(
                 CONNECT,

@@ -1,0 +1,20 @@
+"""Titles of runs as the job file keeps them, plain strings, made sayable in any language again."""
+
+from __future__ import annotations
+
+import re
+
+from drypoint.wording import as_text, say, strung
+
+_GROOVES = re.compile(r"Grooves, pass (\d+)")
+
+
+def run_title(stored: str) -> str:
+    """The title with its words looked up again; what is not known stays as it is."""
+    grooves = _GROOVES.fullmatch(stored)
+    if grooves is not None:
+        return say("Grooves, pass {number}", number=int(grooves[1]))
+    what, parted, bit = stored.partition(": ")
+    if not parted:
+        return as_text(stored)
+    return say("{what}: {bit}", what=strung([as_text(word) for word in what.split(", ")], ", "), bit=bit)
