@@ -54,7 +54,7 @@ def crowd(rng, count=14, size=5.0, gap=0.1):
 
 
 @given(seed=st.integers(0, 100_000), width=st.floats(0.08, 0.3), bite=st.floats(0.0, 0.15))
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=25, deadline=None)
 def test_plans_with_cut_bridges_and_strays_get_the_verdict_of_carving(seed, width, bite):
     rng = np.random.default_rng(seed)
     nets = crowd(rng)

@@ -105,7 +105,9 @@ def chain(ridges: Ridges, chosen: NDArray[np.intp]) -> tuple[Shapes, NDArray[np.
         return np.empty(0, dtype=object), np.empty((0, 2), np.intp)
     found = join(edges, len(ridges.nodes))
     lines = shapely.linestrings(ridges.nodes[found.node], indices=found.line)
-    return np.asarray(shapely.simplify(np.asarray(lines), LEAN)), ridges.pair[chosen[found.edge]]
+    return np.asarray(shapely.simplify(np.asarray(lines), LEAN, preserve_topology=False)), ridges.pair[
+        chosen[found.edge]
+    ]
 
 
 def _places(

@@ -22,9 +22,11 @@ MOST_PAIRS = 20_000_000
 """Pairs of samples near each other that are all looked at: 320 MB."""
 MOST_NEIGHBOURS = 40.0
 """Neighbours of a sample, on average, up to which the edges are found one by one."""
+MOST_SAMPLES = 2_000_000
+"""Samples up to which three of their numbers make one of 64 bits."""
 LOOKED_AT = 1000
 """Samples whose neighbours are counted to tell how many there are on average."""
-AT_ONCE = 500_000
+AT_ONCE = 50_000
 """Neighbours of edges looked at together: they stay in the processor's cache."""
 FARTHEST = 1e3
 """mm. Length of a Voronoi edge that would run to infinity; it is clipped to the radius anyway."""
@@ -126,7 +128,7 @@ class _Bisectors:
             none.copy(),
         )
 
-    def some(self, chosen: NDArray[np.bool_] | slice) -> _Bisectors:
+    def some(self, chosen: NDArray[np.intp] | slice) -> _Bisectors:
         """Those that are chosen."""
         return _Bisectors(*(getattr(self, name)[chosen] for name in self.__slots__))
 
@@ -149,7 +151,7 @@ def _one_by_one(
     foreign = pairs[net[pairs[:, 0]] != net[pairs[:, 1]]]
     lines = _Bisectors.of(z, foreign[:, 0], foreign[:, 1], reach)
     _cut_by_next(lines, z)  # most are gone after those next to their samples have cut them
-    lines = lines.some(lines.low < lines.high)
+    lines = lines.some(np.flatnonzero(lines.low < lines.high))
     near = csr_array(
         (np.ones(2 * len(pairs), dtype=np.int8), (pairs.T.reshape(-1), pairs[:, ::-1].T.reshape(-1))),
         shape=(count, count),
@@ -161,7 +163,7 @@ def _one_by_one(
     for stop in (stops + 1).tolist():
         _cut_by_all(lines.some(slice(start, stop)), z, first, beside)
         start = stop
-    lines = lines.some(lines.low < lines.high)
+    lines = lines.some(np.flatnonzero(lines.low < lines.high))
     return _as_facing(lines, count)
 
 
@@ -210,7 +212,9 @@ def _as_facing(lines: _Bisectors, count: int) -> Facing:
         np.stack(np.broadcast_arrays(lines.a[:, None], lines.b[:, None], third), axis=-1).reshape(-1, 3),
         axis=1,
     )
-    pair = np.unique(three[:, 0] * count + three[:, 1], return_inverse=True)[1].reshape(-1)
+    pair = three[:, 0] * count + three[:, 1]
+    if count > MOST_SAMPLES:
+        pair = np.unique(pair, return_inverse=True)[1].reshape(-1)
     node = np.unique(pair * count + three[:, 2], return_inverse=True)[1].reshape(-1)
     cut = third.reshape(-1) < 0
     node[cut] = len(node) + np.flatnonzero(cut)

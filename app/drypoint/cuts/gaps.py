@@ -134,14 +134,17 @@ def _recentre(
     one, two = edges.nearest_segment(at, sides[:, 0], span), edges.nearest_segment(at, sides[:, 1], span)
     spots = np.empty((len(at), 2), dtype=np.complex128)
     moving = np.arange(len(at))
-    for _ in range(5):
+    for turn in range(5):
         here = at[moving]
-        from_one, one[moving] = edges.from_nearest(here, one[moving])
-        from_two, two[moving] = edges.from_nearest(here, two[moving])
+        if turn == 0:  # these are the nearest already
+            from_one, from_two = edges.offset(here, one), edges.offset(here, two)
+        else:
+            from_one, one[moving] = edges.from_nearest(here, one[moving])
+            from_two, two[moving] = edges.from_nearest(here, two[moving])
         spots[moving, 0], spots[moving, 1] = here - from_one, here - from_two
         near, far = np.abs(from_one), np.abs(from_two)
-        turn = from_one / np.maximum(near, 1e-9) - from_two / np.maximum(far, 1e-9)
-        step = turn * ((near - far) / np.maximum(turn.real**2 + turn.imag**2, 0.1))
+        lean = from_one / np.maximum(near, 1e-9) - from_two / np.maximum(far, 1e-9)
+        step = lean * ((near - far) / np.maximum(lean.real**2 + lean.imag**2, 0.1))
         size = np.abs(step)
         further = size > SETTLED
         moving = moving[further]
