@@ -25,10 +25,15 @@ class DrypointError(Exception):
         File and line, net, place or setting; empty if there is none.
     hint : str
         What to do about it; empty if there is nothing to advise.
+    at : (x, y), optional
+        Place on the board, mm in the board frame, where it can be shown.
     """
 
-    def __init__(self, what: str, where: str = "", hint: str = "") -> None:
+    def __init__(
+        self, what: str, where: str = "", hint: str = "", *, at: tuple[float, float] | None = None
+    ) -> None:
         super().__init__(what)
+        self.at = at
         self.what = as_text(what)
         self.where = as_text(where)
         self.hint = as_text(hint)

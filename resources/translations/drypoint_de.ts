@@ -11986,6 +11986,7 @@
     <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
+        <location filename="../../app/drypoint/ui/parts/page.py"/>
         <source>at {x:.2f}, {y:.2f} mm</source>
         <translation>bei {x:.2f}, {y:.2f} mm</translation>
     </message>

@@ -2,13 +2,22 @@
 
 from __future__ import annotations
 
+import sys
+from pathlib import Path
+
+import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QPushButton
 
 from drypoint.board.model import Finding
+from drypoint.errors import PlanError
+from drypoint.ui.design_side.words import trouble_of
 from drypoint.ui.pages.design import BoardPage, BoardPageValues
 from drypoint.ui.parts.blocks import Note
 from drypoint.ui.theme.theme import Theme
+
+sys.path.insert(0, str(Path(__file__).parent))
+from bystander import Bystander
 
 
 def test_finding_with_a_place_is_a_link_and_one_without_is_not(light: Theme, qtbot) -> None:
@@ -17,7 +26,9 @@ def test_finding_with_a_place_is_a_link_and_one_without_is_not(light: Theme, qtb
     placed = Finding("short", "VCC and GND touch.", "", "Look at it.", at=(12.0, 14.5))
     unplaced = Finding("tie", "Two units in one file.", "lamp.drl, line 3", "Export it anew.")
     page.show_board(BoardPageValues(findings=(placed, unplaced)))
+    page.resize(320, 700)
     page.show()
+    qtbot.waitExposed(page)
     first, second = (
         note
         for note in page.findChildren(Note)
@@ -33,3 +44,34 @@ def test_finding_with_a_place_is_a_link_and_one_without_is_not(light: Theme, qtb
     assert heard == [placed, placed]
     assert all(one.isHidden() for one in second.findChildren(QPushButton))
     assert any("lamp.drl, line 3" in label.text() for label in second.findChildren(QLabel))
+
+
+def test_an_error_with_a_place_is_a_link_on_its_page(light: Theme, qtbot) -> None:
+    page = BoardPage(light)
+    qtbot.addWidget(page)
+    page.show()
+    error = PlanError("The cut meets a clamp.", "x 3.0 y 4.5", "Move it.", at=(3.0, 4.5))
+    page.show_trouble(*trouble_of(error))
+    (note,) = (one for one in page.findChildren(Note) if one.isVisible())
+    (link,) = (one for one in note.findChildren(QPushButton) if not one.isHidden())
+    assert "3.00, 4.50" in link.text()
+    assert "x 3.0" not in note.accessibleName()
+    with qtbot.waitSignal(page.place_wanted) as heard:
+        qtbot.mouseClick(link, Qt.MouseButton.LeftButton)
+    assert heard.args == [(3.0, 4.5)]
+    page.show_trouble(*trouble_of(PlanError("No board.", "Board", "Choose files.")))
+    assert link.isHidden()
+    assert "Board. Choose files" in note.accessibleName()
+    page.show_trouble(*trouble_of(None))
+    assert not note.isVisible()
+
+
+def test_the_place_of_an_error_is_shown_on_the_canvas(who: Bystander) -> None:
+    (x, y), canvas = (5.0, 6.0), who.window.canvas.canvas
+    who.window.choose_step(3)
+    who.app.design.pages.cuts.show_trouble("The cut meets a clamp.", "", (x, y))
+    before = canvas.seen.scale
+    (note,) = (one for one in who.app.design.pages.cuts.findChildren(Note) if "clamp" in one.accessibleName())
+    note.where_clicked.emit()
+    assert (canvas.seen.x, canvas.seen.y) == pytest.approx((x, y), abs=3.0)
+    assert canvas.seen.scale > before

@@ -77,6 +77,7 @@ def _cut_outs(edge: Polygon, mill: EndMill, depth: float, of: str) -> list[Cut]:
                 "The end mill does not fit into a cut-out.",
                 say("x {x:.1f} y {y:.1f}", x=at.x, y=at.y),
                 "Choose a smaller end mill.",
+                at=(float(at.x), float(at.y)),
             )
         for piece in shapely.get_parts(inner):
             path = shapely.get_coordinates(shapely.orient_polygons(piece).exterior)
@@ -113,6 +114,7 @@ def _check_clamps(cuts: list[Cut], keepout: Geometry | None, radius: float) -> N
                 say("The {label} would be cut through a clamp.", label=cut.label),
                 say("x {x:.1f} y {y:.1f}", x=at.x, y=at.y),
                 "Move the clamp or the board on the blank.",
+                at=(float(at.x), float(at.y)),
             )
 
 

@@ -36,7 +36,7 @@ from drypoint.ui.design_side.translate import (
     with_width,
 )
 from drypoint.ui.design_side.wear import WearOfBits
-from drypoint.ui.design_side.words import board_page, cuts_page, passes_page, place_and_hint, surface_page
+from drypoint.ui.design_side.words import board_page, cuts_page, passes_page, surface_page, trouble_of
 from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.pages.design import BitsPage, BlankPage, BoardPage, BoardPageValues, CutsPage, CutsPageValues
 from drypoint.ui.pages.measure import SurfacePage, SurfacePageValues
@@ -94,6 +94,7 @@ class DesignPages(QObject):
         self.coupon_reading = CouponReading(window, bridge, planner, self.coupon, messages)
         self.imports = Imports(self.blank, self.cuts, bridge, planner, editing, messages)
         for number, page in enumerate(self._pages.values()):
+            page.place_wanted.connect(self._show_place)
             window.set_page(number, page)
         self._shown: Settings | None = None
         self._size: tuple[float, float] = (0.0, 0.0)
@@ -316,7 +317,7 @@ class DesignPages(QObject):
 
     def _failed(self, name: str, error: DrypointError) -> None:
         if name == CHANGE_FILES:
-            self.board.show_trouble(error.what, place_and_hint(error))
+            self.board.show_trouble(*trouble_of(error))
             self._messages.error(error)
 
     # what is planned
@@ -345,8 +346,7 @@ class DesignPages(QObject):
         if self._is_new("passes", (planner.passes, touched, wanted)):
             self.passes.show_passes(passes_page(planner.passes, touched, self._settings()))
         for step, page in self._pages.items():
-            error = planner.errors.get(step)
-            page.show_trouble(*(("",) if error is None else (error.what, place_and_hint(error))))
+            page.show_trouble(*trouble_of(planner.errors.get(step)))
 
     def _plan_pass(self) -> None:
         """Plan the next pass, or say what must come first."""

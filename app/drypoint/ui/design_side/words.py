@@ -40,6 +40,13 @@ def place_and_hint(error: DrypointError) -> str:
     return ". ".join(told(part).rstrip(".") for part in (error.where, error.hint) if part)
 
 
+def trouble_of(error: DrypointError | None) -> tuple[str, str, tuple[float, float] | None]:
+    """What a page says of an error: what, what to do, and its place, which is a link; "" for none."""
+    if error is None:
+        return "", "", None
+    return error.what, told(error.hint) if error.at is not None else place_and_hint(error), error.at
+
+
 def side_of(side: Side) -> str:
     """The side that is milled."""
     return _say("bottom") if side is Side.BOTTOM else _say("top")

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
+from drypoint.ui.language.words import fill
 from drypoint.ui.parts.blocks import Note, rule, words
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
@@ -13,7 +14,14 @@ MARGIN = 16
 
 
 class Page(QWidget):
-    """Heading and lead above, widgets in a scrolling middle, notes and buttons at the foot."""
+    """Heading and lead above, widgets in a scrolling middle, notes and buttons at the foot.
+
+    Signals
+    -------
+    place_wanted(object) : the place of the error shown, (x, y) mm
+    """
+
+    place_wanted = Signal(object)
 
     def __init__(self, theme: Theme, title: str, lead: str = "", parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -39,6 +47,8 @@ class Page(QWidget):
         self._inside.setContentsMargins(MARGIN, 4, MARGIN, 12)
         self._trouble = Note("error", "")
         self._trouble.hide()
+        self._place: tuple[float, float] | None = None
+        self._trouble.where_clicked.connect(lambda: self.place_wanted.emit(self._place))
         self._inside.addWidget(self._trouble)
         self.body = QVBoxLayout()
         self.body.setSpacing(8)
@@ -82,11 +92,13 @@ class Page(QWidget):
         self.foot.addWidget(note)
         return note
 
-    def show_trouble(self, what: str, text: str = "") -> None:
-        """An error in the place it belongs to; empty words hide it."""
+    def show_trouble(self, what: str, text: str = "", at: tuple[float, float] | None = None) -> None:
+        """An error in the page it belongs to; a place on the board is a link. Empty words hide it."""
         self._trouble.setVisible(bool(what))
+        self._place = at
         if what:
-            self._trouble.say("error", what, text)
+            where = "" if at is None else fill(self.tr("at {x:.2f}, {y:.2f} mm"), x=at[0], y=at[1])
+            self._trouble.say("error", what, text, where=where)
 
     def add_actions(self, *buttons: QWidget) -> None:
         """Put buttons side by side at the foot."""
