@@ -2,11 +2,11 @@
 
 Boards are read from the folder in DRYPOINT_CORPUS, or from a folder `shared/boards` beside the
 checkout. The bits: ``fit`` cuts 0.98 of the smallest gap, ``bite`` 1.3 of it and may bite what it
-must, ``wide`` 1.5 and may bite half of that. ``of_the_design`` counts shorts that hold nets which
-touch in the design. ``listed``: every place called impossible lies in a short, and every short
+must, ``wide`` 1.5 and may bite half of that. ``of_the_design`` counts shorts and opens of nets which
+touch others in the design. ``listed``: every place called impossible lies in a short, and every short
 between places called so.
 
-All boards take hours: ``--into FILE`` adds every row to a file as soon as it is known, and leaves out
+All boards take a quarter of an hour or more: ``--into FILE`` adds every row to a file as soon as it is known, and leaves out
 what stands there already; names of boards after it choose some. ``--tiles 20`` checks with one size of
 tiles only.
 """
@@ -71,7 +71,7 @@ def main() -> None:
     chosen = asked.boards or sorted(path.name for path in folder.iterdir())
     table = Rows(asked.into)
     print(
-        "board side bit nets gap_mm width_mm shorts of_the_design opens lost impossible listed "
+        "board side bit nets gap_mm width_mm shorts of_the_design opens of_the_design lost impossible listed "
         "over_theory_um tiles_agree s"
     )
     for name in chosen:
@@ -117,9 +117,10 @@ def rows(table, name, side, nets, tiles) -> None:
         bites = [place.bite for place in plan.narrow if frozenset(place.nets) not in touching]
         over = 1e3 * (max(bites, default=0.0) - max(0.0, (width - gap) / 2))
         design = sum(bool(any(pair <= short for pair in touching)) for short in shorts)
+        torn = sum(bool(set(flaw.nets) & set().union(*touching)) for flaw in checks[0].opens)
         table.add(
             *(name, side, word, len(nets), f"{gap:.3f}", f"{width:.3f}", len(shorts), design),
-            *(len(checks[0].opens), len(checks[0].lost), len(plan.impossible), listed),
+            *(len(checks[0].opens), torn, len(checks[0].lost), len(plan.impossible), listed),
             *(f"{over:.1f}", agree, f"{seconds:.1f}"),
         )
 
