@@ -28,6 +28,7 @@ from drypoint.progress import Cancelled, Progress
 from drypoint.session import commands
 from drypoint.session.actions.coupon_job import Wanted, coupon_job, grid_job
 from drypoint.session.actions.coupon_reading import readings
+from drypoint.session.clear_options import WORDS, ClearOptions
 from drypoint.session.corner import Corner
 from drypoint.session.report import report
 from drypoint.session.wear_book import usual_book
@@ -58,6 +59,7 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--tip", type=float, metavar="MM", help="flat of the V-bit's tip")
     one.add_argument("--angle", type=float, metavar="DEG", help="included angle of the V-bit")
     one.add_argument("--depth", type=float, metavar="MM", help="nominal depth below the copper's top")
+    _add_clearing(one)
     one.add_argument("--both-sides", action="store_true", help="mill the other side too, after turning over")
     one.add_argument("--coating", default="", metavar="NAME", help="coating that a laser marks the legend on")
     one.add_argument(
@@ -161,6 +163,15 @@ def _check_words(one: argparse.ArgumentParser) -> None:
     one.add_argument("--find", action="store_true", help="look for the least depth that parts the nets, too")
 
 
+def _add_clearing(one: argparse.ArgumentParser) -> None:
+    """Options of the wide bit and of copper that is taken away."""
+    one.add_argument("--wide", metavar="BIT", help="wide bit for open copper: its name, or MM of an end mill")
+    one.add_argument("--wide-depth", type=float, metavar="MM", help="depth of the wide bit")
+    one.add_argument("--clear", choices=sorted(WORDS), help="copper without net that is taken away")
+    one.add_argument("--moat", type=float, metavar="MM", help="width of the moat round every net")
+    one.add_argument("--slivers", type=float, metavar="MM2", help="pieces without net up to this go too")
+
+
 def _place(text: str) -> tuple[float, float, float]:
     """Where a board lies, as it is written on the command line."""
     parts = [float(part) for part in text.split(",")]
@@ -214,6 +225,7 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
             declared_safe=words.declared_safe,
             places=words.at,
             program_bits=words.bit,
+            clearing=ClearOptions(words.wide, words.wide_depth, words.clear, words.moat, words.slivers),
             voltages=words.volts,
             surroundings=SURROUNDINGS.get(words.surroundings),
             progress=told,

@@ -45,6 +45,11 @@
         <translation>--both-sides</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/clear_options.py"/>
+        <source>--wide</source>
+        <translation>--wide</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/clearing.py"/>
         <source>/min</source>
         <translation>/min</translation>
@@ -1214,6 +1219,11 @@
         <translation>Ausräumen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/program/place.py"/>
+        <source>Clearing: {bit}</source>
+        <translation>Ausräumen: {bit}</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/procedures/contact.py"/>
         <source>Clip off</source>
         <translation>Klemme ab</translation>
@@ -1760,6 +1770,7 @@
         <translation>Volt angeben, Gleich- oder Scheitelwert: 0 oder mehr.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/clear_options.py"/>
         <location filename="../../app/drypoint/session/commands.py"/>
         <source>Give {least:g} to {most:g}.</source>
         <translation>{least:g} bis {most:g} angeben.</translation>
@@ -2155,6 +2166,11 @@
         <translation>Es schneidet {offset:.3f} ± {sigma:.3f} mm {which} als eingestellt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/two_bit_times.py"/>
+        <source>It does not pay: two bits take {two:.0f} min, changes of the bit included; one takes {one:.0f} min.</source>
+        <translation>Es lohnt sich nicht: zwei Werkzeuge brauchen {two:.0f} min samt Wechseln; eines braucht {one:.0f} min.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/bursts.py"/>
         <source>It holds {limit}.</source>
         <translation>Es enthält {limit}.</translation>
@@ -2276,6 +2292,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/bits/library.py"/>
+        <location filename="../../app/drypoint/session/clear_options.py"/>
         <source>Known bits: {known}.</source>
         <translation>Bekannte Werkzeuge: {known}.</translation>
     </message>
@@ -5244,6 +5261,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/bits/library.py"/>
+        <location filename="../../app/drypoint/session/clear_options.py"/>
         <source>There is no bit named '{name}'.</source>
         <translation>Es gibt kein Werkzeug namens '{name}'.</translation>
     </message>
@@ -7869,6 +7887,11 @@
         <translation>{preset}; fährt quer in {clearance:g} mm</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/two_bit_times.py"/>
+        <source>{saved:.0f} min saved: two bits take {two:.0f} min, changes of the bit included; one takes {one:.0f} min.</source>
+        <translation>{saved:.0f} min gespart: zwei Werkzeuge brauchen {two:.0f} min samt Wechseln; eines braucht {one:.0f} min.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/passes/reach.py"/>
         <source>{share:.0f} %</source>
         <translation>{share:.0f} %</translation>
@@ -7966,6 +7989,7 @@
         <translation>{touched} sind durch Kupfer verbunden, das zu keinem Netz gehört.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/clear_options.py"/>
         <location filename="../../app/drypoint/session/commands.py"/>
         <source>{value:g} is no sensible value.</source>
         <translation>{value:g} ist kein sinnvoller Wert.</translation>

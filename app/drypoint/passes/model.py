@@ -8,6 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from drypoint.bits.model import VBit
+from drypoint.cuts.model import CutKind
 from drypoint.geometry.points import Points
 
 
@@ -32,11 +33,15 @@ class Run:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Pass:
-    """One run over grooves with one bit. ``number`` counts from 1."""
+    """One run over grooves with one bit. ``number`` counts from 1.
+
+    ``kind`` is GROOVE, or CLEAR for the run of the wide bit.
+    """
 
     number: int
     bit: VBit
     runs: tuple[Run, ...]
+    kind: CutKind = CutKind.GROOVE
 
     @property
     def length(self) -> float:

@@ -13,6 +13,8 @@ from scipy.spatial import cKDTree
 from drypoint.geometry.points import Points, as_points, resample
 from drypoint.passes.model import Pass, Run
 
+CANDIDATES = 8
+"""Marks of a run looked at for each spot: a loop may come close to itself where its vertices are dense."""
 ON_LINE = 1e-3
 """mm; a run's vertex nearer than this to its groove line lies on it."""
 
@@ -114,7 +116,7 @@ def depth_along(run: Run, points: Points) -> NDArray[np.float64]:
     laid = np.union1d(laid, marks)
     segment = np.clip(np.searchsorted(marks, laid, side="right") - 1, 0, len(step) - 1)
     places = start[segment] + step[segment] * ((laid - marks[segment]) / np.sqrt(size2[segment]))[:, None]
-    _, near = cKDTree(places).query(points, k=min(3, len(places)), distance_upper_bound=0.5)
+    _, near = cKDTree(places).query(points, k=min(CANDIDATES, len(places)), distance_upper_bound=0.5)
     near = near.reshape(len(points), -1)
     for column in near.T:
         found = column < len(places)

@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from drypoint.bits.model import Speeds
+from drypoint.cuts.model import CutKind
 from drypoint.geometry.points import Points, along, as_points, is_closed
 from drypoint.passes.model import Pass, Run
 from drypoint.program.assemble import assemble
@@ -90,15 +91,21 @@ def _place_pass(
             builder.feed(points[:1], speeds.plunge, tag)
         builder.feed(points[1:], _slowed(points, speeds), tag)
     builder.lift()
+    clears = work.kind is CutKind.CLEAR
+    title = say("Clearing: {bit}", bit=work.bit.name) if clears else _groove_title(work)
     return assemble(
         builder,
         work.bit,
-        name=f"{number:02d}-grooves-pass-{work.number}",
-        title=say("Grooves, pass {number}", number=work.number),
+        name=f"{number:02d}-{'clearing' if clears else 'grooves'}-pass-{work.number}",
+        title=title,
         pass_number=work.number,
         chord=follower.bound,
         progress=progress.part(0.7, 1.0),
     )
+
+
+def _groove_title(work: Pass) -> str:
+    return say("Grooves, pass {number}", number=work.number)
 
 
 def _slowed(points: Points, speeds: Speeds) -> NDArray[np.float64]:

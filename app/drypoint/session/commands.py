@@ -17,6 +17,7 @@ from drypoint.errors import InputError, PlanError, StoreError
 from drypoint.job.store import SUFFIX, Job
 from drypoint.progress import Progress
 from drypoint.session.check_facts import check_dict, designed_islands
+from drypoint.session.clear_options import ClearOptions, choose_clearing
 from drypoint.session.depth_check import check_at
 from drypoint.session.export import export
 from drypoint.session.facts import prepared_facts, shown_facts
@@ -50,6 +51,7 @@ def prepare(
     declared_safe: bool = False,
     places: Sequence[tuple[float, float, float]] = (),
     program_bits: Sequence[str] = (),
+    clearing: ClearOptions | None = None,
     voltages: Sequence[str] = (),
     surroundings: Surroundings | None = None,
     progress: Progress | None = None,
@@ -90,6 +92,8 @@ def prepare(
                 _require_both(session)
             _set_bit(session, tip, angle_deg, depth)
             choose_bits(session, program_bits)
+            if clearing is not None:
+                choose_clearing(session, clearing)
             _set_voltages(session, voltages, surroundings)
             note = _choose_machine(session)
             facts = prepared_facts(session, progress)

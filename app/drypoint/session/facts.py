@@ -9,8 +9,8 @@ from typing import Any
 from drypoint.bits.drill_sizes import size_words
 from drypoint.board.model import Board, Finding, Role
 from drypoint.cuts.model import Flaw, Narrow
+from drypoint.geometry.points import length
 from drypoint.job.journal import events, runs
-from drypoint.passes.depth import uniform_pass
 from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.session.actions.check import SUSPECT
@@ -20,6 +20,8 @@ from drypoint.session.imported import ready_facts
 from drypoint.session.plans import CutPlan
 from drypoint.session.session import Session
 from drypoint.session.speeds import speed_findings
+from drypoint.session.two_bit_times import two_bit_times
+from drypoint.session.two_bits import flat
 from drypoint.session.work import later_work, marks_work, preset_of, program_settings, run_seconds
 from drypoint.wording import say, strung
 
@@ -100,6 +102,18 @@ def cut_facts(cuts: CutPlan) -> dict[str, Any]:
     }
 
 
+def two_bits_facts(session: Session, progress: Progress | None = None) -> dict[str, Any]:
+    """What both bits cut, and what the second saves; nothing where one does all."""
+    snap = session.snapshot
+    bit, grooves = snap.settings.clearing.bit, session.derived.cuts(snap).grooves
+    if bit is None:
+        return {}
+    (times,) = two_bit_times(session.derived, snap, [bit], progress)
+    wide = sum(length(line) for line in grooves.lines[: grooves.wide])
+    fine = sum(length(line) for line in grooves.lines[grooves.wide :])
+    return {**times.as_dict(), "wide_length_mm": round(wide, 1), "fine_length_mm": round(fine, 1)}
+
+
 def prepared_facts(session: Session, progress: Progress | None = None) -> dict[str, Any]:
     """Everything that `prepare` tells."""
     snap = session.snapshot
@@ -109,10 +123,11 @@ def prepared_facts(session: Session, progress: Progress | None = None) -> dict[s
     warnings = [*layout.warnings]
     speeds = speed_findings(snap.settings, cuts)
     warnings += [sentence(one) for one in (*board.findings, *cuts.findings, *speeds)]
+    two = two_bits_facts(session, progress)
     return {
         "job": str(session.job.path),
         "board": board_facts(board, session.derived.placed(snap)),
-        "cuts": cut_facts(cuts),
+        "cuts": cut_facts(cuts) | ({"two_bits": two} if two else {}),
         "island_check": check_dict(cuts.check, designed_islands(board)),
         "holes_by_drill": cuts.drills(),
         "estimate_s": round(estimate(session), 1),
@@ -125,9 +140,8 @@ def estimate(session: Session) -> float:
     snap = session.snapshot
     settings = snap.settings
     cuts = session.derived.cuts(snap)
-    flat = uniform_pass(cuts.grooves.lines, settings.bits.vbit, settings.cuts.depth)
     shared = program_settings(settings, preset_of(settings))
-    grooves = place([flat], session.derived.layout(snap).place, None, settings=shared)
+    grooves = place(flat(cuts.grooves, settings), session.derived.layout(snap).place, None, settings=shared)
     others = (*marks_work(session.derived, snap), *later_work(session.derived, snap))
     return sum(map(run_seconds, (*grooves, *(item.program for item in others))))
 

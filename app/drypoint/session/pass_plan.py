@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import shapely
 from shapely import Geometry, unary_union
 
-from drypoint.cuts.model import GroovePlan
+from drypoint.cuts.model import CutKind, GroovePlan
 from drypoint.passes.depth import plan_first_pass, uniform_pass
 from drypoint.passes.island_learning import update_from_islands
 from drypoint.passes.isolation import IslandAnswer, after_answers, net_chances
@@ -17,11 +17,13 @@ from drypoint.passes.model import Pass, ReachMap
 from drypoint.passes.options import LADDER_START, LADDER_STEP, TARGETS, Choice, options
 from drypoint.passes.reach import Totals, reach_map, totals
 from drypoint.passes.recut import plan_recut, recut_painted
+from drypoint.passes.wide import on_fine_lines, to_isolate, wide_pass
 from drypoint.progress import Progress
 from drypoint.session.islands import Joined
 from drypoint.session.plans import Placing
 from drypoint.session.settings import Settings
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.two_bits import wide_bit
 from drypoint.surface.model import Surface
 
 PAINTED = "painted"
@@ -47,7 +49,7 @@ class PassPlan:
     reach, expected : ReachMap
         After the passes done, what island touches have shown included; after the next one too.
     choices : tuple of Choice
-        Ways to cut, each with its consequences; only before the first pass.
+        Ways to cut the fine grooves, each with its consequences; only before the first pass over them.
     by_net : dict of str to float
         Chance that every groove beside a net is through without a gap, after the passes done;
         before the first pass, after that.
@@ -64,6 +66,10 @@ class PassPlan:
     choices: tuple[Choice, ...]
     by_net: dict[str, float]
     belief: Belief | None
+    then: Pass | None = None
+    """The first pass over the fine grooves, while the wide bit's is the next; expected counts both."""
+    through: float = 0.0
+    """Expected share of the length of all lines that is through after the next pass alone."""
 
 
 def painted_in(snap: Snapshot) -> Painted | None:
@@ -100,10 +106,16 @@ def plan_passes(
     reach = planning.reach(done, answers, 0.2)
     following, choices = planning.following(done, reach, joined, painted)
     progress.step(0.6, "Reach")
-    expected = reach
+    expected, then = reach, None
     if following is not None:
         expected = planning.reach((*done, following), answers, 0.6)
-    shown = reach if done else expected
+    alone = totals(expected)
+    if following is not None and following.kind is CutKind.CLEAR:
+        cut = (*done, following)
+        then, choices = planning.following(cut, expected, joined, None)
+        expected = expected if then is None else planning.reach((*cut, then), answers, 0.7)
+    fine = [one for one in done if one.kind is not CutKind.CLEAR]
+    shown = reach if fine else expected
     chances = net_chances(shown, grooves.line_nets, surface.ripple_length)
     return PassPlan(
         tuple(done),
@@ -115,6 +127,8 @@ def plan_passes(
         choices,
         chances,
         planning.belief,
+        then,
+        alone.expected,
     )
 
 
@@ -131,8 +145,10 @@ class _Planning:
         progress: Progress,
     ) -> None:
         self.belief = belief
-        self._lines, self._fit, self._surface, self._progress = grooves.lines, fit, surface, progress
+        self._grooves, self._lines = grooves, grooves.lines
+        self._fit, self._surface, self._progress = fit, surface, progress
         self._wanted, self._bit = settings.passes, settings.bits.vbit
+        self._wide, self._wide_depth = wide_bit(settings), settings.clearing.depth
         self._copper = settings.blank.copper
 
     def learn(self, answers: Sequence[IslandAnswer], done: Sequence[Pass]) -> None:
@@ -172,31 +188,67 @@ class _Planning:
         wanted, lines, bit = self._wanted, self._lines, self._bit
         fit, surface, copper, belief = self._fit, self._surface, self._copper, self.belief
         play, target, deepest = wanted.play, wanted.target, wanted.deepest
-        choices: tuple[Choice, ...] = ()
-        if not done or wanted.ladder:
-            choices = options(
-                lines, fit, surface, bit, copper=copper, play=play, deepest=deepest,
-                targets=sorted({*TARGETS, target}), belief=belief, ripple_length=surface.ripple_length,
-            )  # fmt: skip
         if painted is not None and painted.only:
             found = recut_painted(
                 lines, painted.area, done, fit, surface, bit,
                 copper=copper, play=play, target=target, deepest=deepest, belief=belief,
             )  # fmt: skip
-            return found, choices
-        if wanted.ladder and len(done) < next((one.passes for one in choices if one.ladder), 0):
-            depth = min(copper + LADDER_START + len(done) * LADDER_STEP, deepest)
-            return uniform_pass(lines, bit, depth, number=len(done) + 1), choices if not done else ()
-        if not done:
-            first = plan_first_pass(
-                lines, fit, surface, bit,
-                copper=copper, play=play, target=target, deepest=deepest, belief=belief,
-            )  # fmt: skip
-            return first, choices
+            return found, self._choices(done)
+        if self._grooves.wide and self._wide is not None and not done:
+            return wide_pass(self._grooves, self._wide, self._wide_depth), ()
+        fine = [one for one in done if one.kind is not CutKind.CLEAR]
+        if not fine:
+            return self._first(done, reach), self._choices(fine)
+        choices = self._choices(fine)
+        if wanted.ladder and len(fine) < next((one.passes for one in choices if one.ladder), 0):
+            return self._rung(len(fine), done), ()
         areas = [one for one in (joined.area, None if painted is None else painted.area) if one is not None]
         again = plan_recut(
-            lines, reach, done, fit, surface, bit,
+            lines, to_isolate(reach, self._grooves), done, fit, surface, bit,
             copper=copper, play=play, target=target, deepest=deepest, join=wanted.join,
             painted=unary_union(areas) if areas else None, grooves=joined.grooves, belief=belief,
         )  # fmt: skip
         return again, ()
+
+    def _choices(self, fine: Sequence[Pass]) -> tuple[Choice, ...]:
+        """The ways to cut the fine grooves, while they can be chosen or a ladder asks for them."""
+        wanted, surface = self._wanted, self._surface
+        if fine and not wanted.ladder:
+            return ()
+        return options(
+            self._lines[self._grooves.wide :], self._fit, surface, self._bit,
+            copper=self._copper, play=wanted.play, deepest=wanted.deepest,
+            targets=sorted({*TARGETS, wanted.target}), belief=self.belief,
+            ripple_length=surface.ripple_length,
+        )  # fmt: skip
+
+    def _rung(self, rung: int, done: Sequence[Pass]) -> Pass:
+        """All fine grooves at the depth of a rung of the ladder, from 0."""
+        depth = min(self._copper + LADDER_START + rung * LADDER_STEP, self._wanted.deepest)
+        lines = self._lines[self._grooves.wide :]
+        return on_fine_lines(uniform_pass(lines, self._bit, depth, number=len(done) + 1), self._grooves)
+
+    def _first(self, done: Sequence[Pass], reach: ReachMap) -> Pass | None:
+        """The first pass over the fine grooves, and over wide loops that may not be through."""
+        wanted, grooves = self._wanted, self._grooves
+        fit, surface, bit, copper, belief = self._fit, self._surface, self._bit, self._copper, self.belief
+        play, target, deepest = wanted.play, wanted.target, wanted.deepest
+        lines = self._lines[grooves.wide :]
+        if wanted.ladder:
+            first = self._rung(0, done)
+        elif not lines:
+            first = Pass(len(done) + 1, bit, ())
+        else:
+            flat = plan_first_pass(
+                lines, fit, surface, bit,
+                copper=copper, play=play, target=target, deepest=deepest, belief=belief,
+            )  # fmt: skip
+            first = on_fine_lines(replace(flat, number=len(done) + 1), grooves)
+        if not grooves.wide:
+            return first
+        again = plan_recut(
+            self._lines, to_isolate(reach, grooves, loops_only=True), done, fit, surface, bit,
+            copper=copper, play=play, target=target, deepest=deepest, join=wanted.join, belief=belief,
+        )  # fmt: skip
+        runs = (*first.runs, *(() if again is None else again.runs))
+        return replace(first, runs=runs) if runs else None

@@ -6,7 +6,6 @@ from dataclasses import replace
 
 from drypoint.board.model import Side
 from drypoint.job.store import Record
-from drypoint.passes.depth import uniform_pass
 from drypoint.program.model import Program
 from drypoint.program.place import place
 from drypoint.progress import Progress
@@ -15,13 +14,14 @@ from drypoint.session.plans import CarriedSurface, Placing
 from drypoint.session.session import Session
 from drypoint.session.sides import sided, what_is_cut
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.two_bits import flat
 from drypoint.session.two_sides import carried, seen_from
 from drypoint.session.work import (
     WorkItem,
     WorkKind,
     later_work,
     marks_work,
-    pass_work,
+    passes_work,
     preset_of,
     program_settings,
     waits_for_other_side,
@@ -44,11 +44,9 @@ def programs(session: Session, progress: Progress | None = None) -> tuple[Progra
     if isinstance(surface, CarriedSurface) and snap.records["pass"]:
         pass  # moved after the grooves were cut: only holes and outline are left
     elif surface is not None:
-        following = pass_work(derived, snap, told)
-        if following is not None:
-            items.append(following)
+        items += passes_work(derived, snap, told)
     else:
-        items.append(_flat_grooves(derived, snap, derived.fit(snap)))
+        items += _flat_grooves(derived, snap, derived.fit(snap))
     later = later_work(derived, snap)
     turned = snap.settings.board.both and not waits_for_other_side(snap)
     items += [item for item in later if not (turned and item.done)]
@@ -68,7 +66,7 @@ def second_side_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
     before = {what_is_cut(item.program.name) for item in later_work(derived, snap)}
     later = later_work(derived, over, placing)
     left = [item for item in later if what_is_cut(item.program.name) not in before]
-    return (_flat_grooves(derived, over, placing), *left)
+    return (*_flat_grooves(derived, over, placing), *left)
 
 
 def as_turned(snap: Snapshot) -> Snapshot:
@@ -79,9 +77,12 @@ def as_turned(snap: Snapshot) -> Snapshot:
     return seen_from(replace(snap, records=records), up)
 
 
-def _flat_grooves(derived: Derived, snap: Snapshot, placing: Placing) -> WorkItem:
-    """The first pass at the nominal depth over flat copper."""
+def _flat_grooves(derived: Derived, snap: Snapshot, placing: Placing) -> tuple[WorkItem, ...]:
+    """The first pass of every bit at its nominal depth over flat copper."""
     shared = program_settings(snap.settings, preset_of(snap.settings))
-    flat = uniform_pass(derived.cuts(snap).grooves.lines, snap.settings.bits.vbit, snap.settings.cuts.depth)
-    (program,) = place([flat], placing, None, settings=shared, first=11)
-    return WorkItem(WorkKind.GROOVES, sided(snap, program), done=False, work=flat)
+    passes = flat(derived.cuts(snap).grooves, snap.settings)
+    placed = place(passes, placing, None, settings=shared, first=11)
+    return tuple(
+        WorkItem(WorkKind.GROOVES, sided(snap, program), done=False, work=work)
+        for program, work in zip(placed, passes, strict=True)
+    )

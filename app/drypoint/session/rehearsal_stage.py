@@ -8,6 +8,7 @@ import numpy as np
 from numpy.random import Generator
 
 from drypoint.bench.bench import Bench
+from drypoint.cuts.model import CutKind
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, along, as_points
 from drypoint.geometry.rigid import Rigid
@@ -15,9 +16,9 @@ from drypoint.machine.controller import StreamEvent
 from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import measure, prove, run
-from drypoint.session.pass_plan import PassPlan
 from drypoint.session.session import Session
 from drypoint.session.station import Station
+from drypoint.session.two_bits import wide_bit
 from drypoint.session.work import WorkItem, pass_work
 from drypoint.surface.model import Surface
 
@@ -84,10 +85,14 @@ class Stage:
 
 
 def mill_grooves(stage: Stage, progress: Progress) -> tuple[PassOutcome, ...]:
-    """Pass after pass over the side that looks up, touched for proof after each, while any is planned."""
+    """Pass after pass over the side that looks up, touched for proof after each, while any is planned.
+
+    The V-bit is in; after the wide bit's pass it is put in again, and nothing is proved before.
+    """
     session, station = stage.session, stage.station
     lines = session.derived.cuts(session.snapshot).grooves.lines
-    most = session.settings.passes.most
+    bit = session.settings.bits.vbit.name
+    most = session.settings.passes.most + (wide_bit(session.settings) is not None)
     outcomes: list[PassOutcome] = []
     for number in range(most):
         part = progress.part(number / most, (number + 1) / most)
@@ -95,11 +100,14 @@ def mill_grooves(stage: Stage, progress: Progress) -> tuple[PassOutcome, ...]:
         item = pass_work(session.derived, session.snapshot)
         if item is None or item.work is None:
             break
+        if item.program.bit.name != bit:
+            run.ready_bit(session, station, item.program, measure.zero_spot(session))
+            bit = item.program.bit.name
         stage.run(item, part.part(0.3, 0.8))
         actual = stage.bench.through_share(lines, session.derived.fit(session.snapshot))
         work = item.work
-        outcomes.append(PassOutcome(work.number, work.deepest, work.length, _expected(plan), actual))
-        if session.derived.board(session.snapshot).nets:
+        outcomes.append(PassOutcome(work.number, work.deepest, work.length, plan.through, actual))
+        if session.derived.board(session.snapshot).nets and work.kind is not CutKind.CLEAR:
             prove.prove(session, station, part.part(0.8, 1.0), clips=CLIPS)
     return tuple(outcomes)
 
@@ -168,8 +176,3 @@ def _spots(lines: tuple[Points, ...], pitch: float = 0.5) -> Points:
         steps = np.arange(0.0, max(at[-1], pitch), pitch)
         found.append(np.column_stack((np.interp(steps, at, line[:, 0]), np.interp(steps, at, line[:, 1]))))
     return as_points(np.vstack(found))
-
-
-def _expected(plan: PassPlan) -> float:
-    """Share of the groove length expected to be through after the next pass."""
-    return plan.expected_totals.expected

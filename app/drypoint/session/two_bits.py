@@ -16,6 +16,8 @@ from drypoint.cuts.clearing import clear_area, sliver_paths
 from drypoint.cuts.model import GroovePlan
 from drypoint.cuts.rest import CutWidth, RestPlan, assembled, plan_rest
 from drypoint.geometry.points import Points
+from drypoint.passes.model import Pass
+from drypoint.passes.wide import flat_passes
 from drypoint.progress import Progress
 from drypoint.session.clear_settings import ClearArea, Clearing, ClearSettings
 from drypoint.session.layout import Layout
@@ -41,6 +43,12 @@ def wide_bit(settings: Settings) -> VBit | None:
     """The second bit; an end mill as a V without angle."""
     bit = settings.clearing.bit
     return bit.straight if isinstance(bit, EndMill) else bit
+
+
+def flat(grooves: GroovePlan, settings: Settings) -> tuple[Pass, ...]:
+    """Every line once at the depth it is planned for, as passes: the wide bit first."""
+    wide, clearing = wide_bit(settings), settings.clearing
+    return flat_passes(grooves, settings.bits.vbit, settings.cuts.depth, wide, clearing.depth)
 
 
 def wanted(settings: Settings) -> bool:

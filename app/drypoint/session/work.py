@@ -196,19 +196,22 @@ def marks_work(derived: Derived, snap: Snapshot) -> tuple[WorkItem, ...]:
 def pass_work(derived: Derived, snap: Snapshot, progress: Progress | None = None) -> WorkItem | None:
     """The next pass over grooves; None where none is needed any more."""
     plan = derived.passes(snap, progress)
-    if plan.next is None:
-        return None
+    return None if plan.next is None else _placed(plan.next, derived, snap, progress)
+
+
+def passes_work(derived: Derived, snap: Snapshot, progress: Progress | None = None) -> tuple[WorkItem, ...]:
+    """All passes that are planned already: the next, and after the wide bit's that of the fine one."""
+    plan = derived.passes(snap, progress)
+    known = [one for one in (plan.next, plan.then) if one is not None]
+    return tuple(_placed(one, derived, snap, progress) for one in known)
+
+
+def _placed(work: Pass, derived: Derived, snap: Snapshot, progress: Progress | None) -> WorkItem:
     shared = program_settings(snap.settings, preset_of(snap.settings))
     surface = derived.surface(snap)
-    (program,) = place(
-        [plan.next],
-        derived.fit(snap),
-        surface,
-        settings=shared,
-        first=10 + plan.next.number,
-        progress=progress,
-    )
-    return WorkItem(WorkKind.GROOVES, sided(snap, program), done=False, work=plan.next)
+    first = 10 + work.number
+    (program,) = place([work], derived.fit(snap), surface, settings=shared, first=first, progress=progress)
+    return WorkItem(WorkKind.GROOVES, sided(snap, program), done=False, work=work)
 
 
 def waits_for_other_side(snap: Snapshot) -> bool:
@@ -247,9 +250,7 @@ def all_work(derived: Derived, snap: Snapshot, progress: Progress | None = None)
     """Everything still to run and everything that was, in order; grooves only once the surface is known."""
     items = list(marks_work(derived, snap))
     if snap.records["touches"]:
-        following = pass_work(derived, snap, progress)
-        if following is not None:
-            items.append(following)
+        items += passes_work(derived, snap, progress)
     return (*items, *later_work(derived, snap))
 
 

@@ -11,7 +11,6 @@ from numpy.typing import NDArray
 from drypoint.geometry.arcs import arc_points
 from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
-from drypoint.passes.depth import uniform_pass
 from drypoint.program.model import MoveKind, Program
 from drypoint.program.place import place
 from drypoint.program.settings import ProgramSettings
@@ -21,7 +20,15 @@ from drypoint.reference.fit import Fit
 from drypoint.session.derive import Derived
 from drypoint.session.plans import CarriedSurface
 from drypoint.session.snapshot import Snapshot
-from drypoint.session.work import later_work, marks_work, pass_work, preset_of, program_settings, run_seconds
+from drypoint.session.two_bits import flat
+from drypoint.session.work import (
+    later_work,
+    marks_work,
+    passes_work,
+    preset_of,
+    program_settings,
+    run_seconds,
+)
 from drypoint.ui.canvas.paths import PathSet, path_set
 
 Floats = NDArray[np.float64]
@@ -57,13 +64,10 @@ def order_of(derived: Derived, snap: Snapshot, progress: Progress) -> Order:
     items = [item.program for item in marks_work(derived, snap) if not item.done]
     surface = derived.surface(snap)
     if surface is None:
-        flat = uniform_pass(
-            derived.cuts(snap).grooves.lines, snap.settings.bits.vbit, snap.settings.cuts.depth
-        )
-        items += place([flat], derived.fit(snap), None, settings=shared, progress=progress.part(0.1, 0.6))
+        passes = flat(derived.cuts(snap).grooves, snap.settings)
+        items += place(passes, derived.fit(snap), None, settings=shared, progress=progress.part(0.1, 0.6))
     elif not isinstance(surface, CarriedSurface):
-        following = pass_work(derived, snap, progress.part(0.1, 0.6))
-        items += [] if following is None else [following.program]
+        items += [item.program for item in passes_work(derived, snap, progress.part(0.1, 0.6))]
     progress.step(0.7)
     items += [item.program for item in later_work(derived, snap) if not item.done]
     fit = derived.fit(snap)

@@ -12,7 +12,6 @@ from drypoint.board.model import Board, Finding
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, resample
 from drypoint.geometry.rigid import Rigid
-from drypoint.passes.depth import uniform_pass
 from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
@@ -25,6 +24,7 @@ from drypoint.session.net_reach import NetReach, net_reaches
 from drypoint.session.pass_plan import PassPlan
 from drypoint.session.plans import CutPlan, Placing
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.two_bits import flat
 from drypoint.session.work import preset_of, program_settings, run_seconds
 from drypoint.surface.give import give_report
 from drypoint.surface.model import Surface
@@ -151,10 +151,10 @@ class Pictures:
         def draw() -> CutPicture:
             names = [", ".join(nets) for nets in cuts.grooves.line_nets]
             grooves = path_set(cuts.grooves.lines, labels=names)
-            flat = uniform_pass(cuts.grooves.lines, snap.settings.bits.vbit, snap.settings.cuts.depth)
             shared = program_settings(snap.settings, preset_of(snap.settings))
             laid = self._derived.layout(snap).place
-            seconds = sum(map(run_seconds, place([flat], laid, None, settings=shared)))
+            passes = flat(cuts.grooves, snap.settings)
+            seconds = sum(map(run_seconds, place(passes, laid, None, settings=shared)))
             return CutPicture(cuts, grooves, find_tabs(cuts.outline), seconds)
 
         return self._memo.get("cuts", snap.key(*CUTS, "machine"), draw)

@@ -20,7 +20,7 @@ from drypoint.session.work import (
     WorkKind,
     later_work,
     marks_work,
-    pass_work,
+    passes_work,
     preset_of,
     program_settings,
 )
@@ -33,7 +33,7 @@ class WorkList:
     Attributes
     ----------
     items : tuple of WorkItem
-        Marks, the next pass, holes, outline; those done are among them.
+        Marks, the passes that are planned, holes, outline; those done are among them.
     passes_done : tuple of (name, length)
     waits : str
         Why no pass can be planned now; empty if one is, or none is needed.
@@ -67,9 +67,7 @@ def list_work(session: Session, progress: Progress) -> WorkList:
     waits = ""
     progress.step(0.1)
     try:
-        following = pass_work(derived, snap, progress.part(0.1, 0.8))
-        if following is not None:
-            items.append(following)
+        items += passes_work(derived, snap, progress.part(0.1, 0.8))
     except PlanError as error:
         waits = error.text
     items += later_work(derived, snap)
