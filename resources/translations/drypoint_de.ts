@@ -1650,67 +1650,67 @@
         <translation>G-Code für eine Maschine</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G10 changes the controller's coordinates.</source>
         <translation>G10 ändert die Koordinaten der Steuerung.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G18 turns arcs into another plane; only the XY plane is supported.</source>
         <translation>G18 legt Bögen in eine andere Ebene; nur die XY-Ebene wird unterstützt.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G19 turns arcs into another plane; only the XY plane is supported.</source>
         <translation>G19 legt Bögen in eine andere Ebene; nur die XY-Ebene wird unterstützt.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G28 goes to a place this file does not know.</source>
         <translation>G28 fährt an einen Ort, den diese Datei nicht kennt.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G28.1 changes the controller's settings.</source>
         <translation>G28.1 ändert die Einstellungen der Steuerung.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G30 goes to a place this file does not know.</source>
         <translation>G30 fährt an einen Ort, den diese Datei nicht kennt.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G30.1 changes the controller's settings.</source>
         <translation>G30.1 ändert die Einstellungen der Steuerung.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G38.2 touches; a program to be cut must not.</source>
         <translation>G38.2 tastet an; ein Programm zum Schneiden darf das nicht.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G41 (cutter radius compensation) is not supported.</source>
         <translation>G41 (Fräserradiuskorrektur) wird nicht unterstützt.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G42 (cutter radius compensation) is not supported.</source>
         <translation>G42 (Fräserradiuskorrektur) wird nicht unterstützt.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G43 (tool length) is not supported; the bit is touched off instead.</source>
         <translation>G43 (Werkzeuglänge) wird nicht unterstützt; stattdessen wird das Werkzeug angetastet.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G43.1 (tool length) is not supported; the bit is touched off instead.</source>
         <translation>G43.1 (Werkzeuglänge) wird nicht unterstützt; stattdessen wird das Werkzeug angetastet.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G53 moves in machine coordinates, which this file cannot know.</source>
         <translation>G53 fährt in Maschinenkoordinaten, die diese Datei nicht kennen kann.</translation>
     </message>
@@ -1725,7 +1725,7 @@
         <translation>G83 ergäbe zu viele Hübe.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>G90.1 (absolute arc centres) is not supported.</source>
         <translation>G90.1 (absolute Bogenmittelpunkte) wird nicht unterstützt.</translation>
     </message>
@@ -2891,7 +2891,7 @@
         <translation>Eine Breite liegt {misfit:.1f} Standardabweichungen daneben: noch einmal ablesen, oder die Spitze ist gebrochen.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/gcode/reader.py"/>
+        <location filename="../../app/drypoint/gcode/refused.py"/>
         <source>Only G0–G4, G17, G20, G21, G54, G80–G83, G90–G94, G98 and G99 are understood.</source>
         <translation>Nur G0–G4, G17, G20, G21, G54, G80–G83, G90–G94, G98 und G99 werden verstanden.</translation>
     </message>

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from drypoint.gcode.reader import GMove
+from drypoint.gcode.moves import GMove
 from drypoint.gcode.reader_paths import move_vertices
 from drypoint.geometry.arcs import SAGITTA
 from drypoint.geometry.points import Points, as_points

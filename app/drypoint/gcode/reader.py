@@ -11,6 +11,8 @@ from dataclasses import dataclass, field
 
 from drypoint.errors import InputError
 from drypoint.gcode.blocks import Block, bare, block_of
+from drypoint.gcode.moves import GMove, GProgram, Vector
+from drypoint.gcode.refused import PLAIN, REFUSED
 from drypoint.geometry.arcs import centre_of_radius, sweep
 from drypoint.wording import say
 
@@ -22,53 +24,6 @@ PECK_CLEARANCE = 0.254
 MAX_MOVES = 5_000_000
 MAX_REPEATS = 10_000
 FARTHEST = 1e5
-
-Vector = tuple[float, float, float]
-
-
-@dataclass(frozen=True, slots=True)
-class GMove:
-    """One move of a program.
-
-    Attributes
-    ----------
-    kind : str
-        "rapid", "feed", "arc_cw", "arc_ccw" or "dwell".
-    end : (x, y, z)
-        Where it ends, mm, absolute, in the program's own coordinates.
-    feed : float
-        mm/min; 0 for rapids and dwells, and where the program gives none.
-    centre : (x, y) or None
-        Of an arc, mm, absolute.
-    line : int
-        Line of the file, from 1.
-    spindle : str
-        "off", "cw" or "ccw" during the move.
-    speed : float
-        Of the spindle, 1/min.
-    tool : int
-        Number of the tool chosen by the last M6; 0 before.
-    seconds : float
-        Of a dwell.
-    """
-
-    kind: str
-    end: Vector
-    feed: float
-    centre: tuple[float, float] | None
-    line: int
-    spindle: str = "off"
-    speed: float = 0.0
-    tool: int = 0
-    seconds: float = 0.0
-
-
-@dataclass(frozen=True, slots=True)
-class GProgram:
-    """The moves of a program and what it left unsaid."""
-
-    moves: tuple[GMove, ...]
-    warnings: tuple[str, ...]
 
 
 def read_gcode(text: str, *, name: str = "program", start: Vector = (0.0, 0.0, 0.0)) -> tuple[GMove, ...]:
@@ -109,30 +64,6 @@ def read_program(text: str, *, name: str = "program", start: Vector = (0.0, 0.0,
     if not interpreter.read_any:
         raise InputError("This is no RS-274 program.", name, "Choose a G-code file.")
     return GProgram(tuple(interpreter.moves), tuple(interpreter.warnings()))
-
-
-_REFUSED: dict[float, str] = {
-    10: "G10 changes the controller's coordinates.",
-    28: "G28 goes to a place this file does not know.",
-    28.1: "G28.1 changes the controller's settings.",
-    30: "G30 goes to a place this file does not know.",
-    30.1: "G30.1 changes the controller's settings.",
-    53: "G53 moves in machine coordinates, which this file cannot know.",
-    38.2: "G38.2 touches; a program to be cut must not.",
-    41: "G41 (cutter radius compensation) is not supported.",
-    42: "G42 (cutter radius compensation) is not supported.",
-    43: "G43 (tool length) is not supported; the bit is touched off instead.",
-    43.1: "G43.1 (tool length) is not supported; the bit is touched off instead.",
-    18: "G18 turns arcs into another plane; only the XY plane is supported.",
-    19: "G19 turns arcs into another plane; only the XY plane is supported.",
-    90.1: "G90.1 (absolute arc centres) is not supported.",
-    **{float(code): f"G{code} (a canned cycle) is not supported." for code in range(84, 90)},
-    **{
-        code: f"G{code:g} chooses other work coordinates."
-        for code in (55.0, 56.0, 57.0, 58.0, 59.0, 59.1, 59.2, 59.3)
-    },
-}
-_PLAIN = "Only G0–G4, G17, G20, G21, G54, G80–G83, G90–G94, G98 and G99 are understood."
 
 
 @dataclass(slots=True)
@@ -177,8 +108,8 @@ class _Interpreter:
         block = block_of(text, self.parameters)
         self.read_any = self.read_any or bool(block.g or block.m or block.words or block.settings)
         for code in block.g.values():
-            if code in _REFUSED:
-                raise InputError(_REFUSED[code], hint=_PLAIN)
+            if code in REFUSED:
+                raise InputError(REFUSED[code], hint=PLAIN)
         self._modes(block)
         self._machine(block)
         self._offsets(block)

@@ -8,7 +8,7 @@ from enum import StrEnum
 
 import numpy as np
 
-from drypoint.gcode.reader import GMove
+from drypoint.gcode.moves import GMove
 from drypoint.geometry.arcs import SAGITTA, arc_points
 from drypoint.geometry.points import Points, as_points
 

@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 
 from drypoint.bits.model import Bit
 from drypoint.errors import PlanError
-from drypoint.gcode.reader import GMove
+from drypoint.gcode.moves import GMove
 from drypoint.geometry.points import Points, as_points
 from drypoint.program.assemble import assemble
 from drypoint.program.builder import MoveBuilder, plane_above

@@ -18,7 +18,8 @@ from drypoint.bits.model import Bit
 from drypoint.board.model import Board, Finding, Role
 from drypoint.board.programs import SOURCE
 from drypoint.errors import InputError
-from drypoint.gcode.reader import GProgram, read_program
+from drypoint.gcode.moves import GProgram
+from drypoint.gcode.reader import read_program
 from drypoint.gcode.reader_paths import CutPath, ToolUse, cut_paths, use_of
 from drypoint.geometry.points import as_points
 from drypoint.geometry.rigid import Rigid
