@@ -15,7 +15,7 @@ from drypoint.ui.design_side.words import check_findings, place_and_hint
 from drypoint.ui.language.words import fill, told
 from drypoint.ui.pages.design import CutsPage
 from drypoint.ui.parts.blocks import Note, button, empty, words
-from drypoint.ui.parts.fields import Choice, NumberField, Setting
+from drypoint.ui.parts.fields import Choice, Entry, NumberField
 
 DEPTH_CHECK = "island check at a depth"
 MOST = 8
@@ -34,9 +34,9 @@ class DepthChecks(QObject):
         self.depth = NumberField(
             self.tr("Depth"), "mm", value=0.06, decimals=3, least=0.0, most=1.0, step=0.005
         )
-        page.add(Setting(self.tr("Depth"), self.depth))
+        page.add(Entry(self.tr("Depth"), self.depth))
         self.paths = Choice(self.tr("Paths"), 160)
-        self._row = Setting(self.tr("Paths"), self.paths)
+        self._row = Entry(self.tr("Paths"), self.paths)
         page.add(self._row)
         self.button = button(self.tr("Check"))
         self.button.clicked.connect(self.ask)

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from drypoint.bits.wear import Use, Wear
 from drypoint.ui.language.words import fill
 from drypoint.ui.parts.blocks import Bar, Elided, button, empty, words
-from drypoint.ui.parts.fields import NumberField, Setting
+from drypoint.ui.parts.fields import Entry, NumberField
 from drypoint.ui.theme.theme import Theme
 
 NEAR = 0.9
@@ -84,7 +84,7 @@ class WearForm(QWidget):
             column.addWidget(words(hint, "caption", wrap=True))
         return made
 
-    def _limits(self, name: str, use: Use) -> list[Setting]:
+    def _limits(self, name: str, use: Use) -> list[Entry]:
         """After how much the bit is to be looked at: by length for what cuts, by holes for what drills."""
         rows = []
         if use.length or not use.holes:
@@ -109,4 +109,4 @@ class WearForm(QWidget):
         self.limits[name] = rows
         for field in rows:
             field.setToolTip(self.tr("0: never"))
-        return [Setting(field.accessibleName(), field) for field in rows]
+        return [Entry(field.accessibleName(), field) for field in rows]

@@ -191,8 +191,8 @@ class Choice(QComboBox):
         event.ignore()  # the wheel scrolls the page; it must not change what it passes over
 
 
-class Setting(QWidget):
-    """A row of a page: what is set at the left, the field at the right, a line of help below."""
+class Entry(QWidget):
+    """A row of a page: what is asked at the left, the field at the right, a line of help below."""
 
     def __init__(
         self, label: str, field: QWidget, help_text: str = "", parent: QWidget | None = None
@@ -218,3 +218,7 @@ class Setting(QWidget):
         if row is not None:
             row.setSpacing(4)
             row.addWidget(widget)
+
+
+class Setting(Entry):
+    """The row of something that is kept in the job; its help is found beside it."""
