@@ -78,13 +78,13 @@ def facing_edges(samples: NDArray[np.float64], net: NDArray[np.intp], reach: flo
     crowd = float(np.mean(tree.query_ball_point(some, 2.0 * reach, return_length=True))) - 1.0
     if crowd * len(samples) > 2 * MOST_PAIRS:
         return _of_mesh(samples, net, reach)
-    pairs = tree.query_pairs(2.0 * reach, output_type="ndarray")
     if crowd > MOST_NEIGHBOURS:
+        pairs = tree.query_pairs(2.0 * reach, output_type="ndarray")
         chosen = np.unique(pairs[net[pairs[:, 0]] != net[pairs[:, 1]]])
         if len(chosen) > 3:
             found = _of_mesh(samples[chosen], net[chosen], reach)
             return Facing(found.ends, chosen[found.sides], found.nodes)
-    return _one_by_one(samples, net, reach, pairs)
+    return _one_by_one(samples, net, reach, tree)
 
 
 @dataclass(slots=True, eq=False)
@@ -142,21 +142,15 @@ class _Bisectors:
         return slope, excess / np.where(slope == 0.0, 1e-300, slope)
 
 
-def _one_by_one(
-    samples: NDArray[np.float64], net: NDArray[np.intp], reach: float, pairs: NDArray[np.intp]
-) -> Facing:
+def _one_by_one(samples: NDArray[np.float64], net: NDArray[np.intp], reach: float, tree: cKDTree) -> Facing:
     """Edges between near samples of different nets, each cut by all samples near it."""
     count = len(samples)
     z = np.ascontiguousarray(samples).view(np.complex128).reshape(-1)
-    foreign = pairs[net[pairs[:, 0]] != net[pairs[:, 1]]]
+    foreign, near = _neighbours(tree, net, reach)
     lines = _Bisectors.of(z, foreign[:, 0], foreign[:, 1], reach)
     _cut_by_next(lines, z)  # most are gone after those next to their samples have cut them
     lines = lines.some(np.flatnonzero(lines.low < lines.high))
-    near = csr_array(
-        (np.ones(2 * len(pairs), dtype=np.int8), (pairs.T.reshape(-1), pairs[:, ::-1].T.reshape(-1))),
-        shape=(count, count),
-    )
-    first, beside = near.indptr.astype(np.intp), near.indices.astype(np.intp)
+    first, beside = near.indptr.astype(np.intp), np.asarray(near.indices, dtype=np.int32)
     crowd = np.minimum(np.diff(first)[lines.a], np.diff(first)[lines.b])
     stops = np.searchsorted(np.cumsum(crowd), np.arange(AT_ONCE, crowd.sum() + AT_ONCE, AT_ONCE))
     start = 0
@@ -165,6 +159,16 @@ def _one_by_one(
         start = stop
     lines = lines.some(np.flatnonzero(lines.low < lines.high))
     return _as_facing(lines, count)
+
+
+def _neighbours(tree: cKDTree, net: NDArray[np.intp], reach: float) -> tuple[NDArray[np.intp], csr_array]:
+    """Pairs (M, 2) of samples of different nets twice the reach apart at most, and all neighbours of each."""
+    pairs = tree.query_pairs(2.0 * reach, output_type="ndarray")
+    foreign = pairs[net[pairs[:, 0]] != net[pairs[:, 1]]]
+    pairs = pairs.astype(np.int32)  # half of the memory of a large board is theirs
+    count = len(net)
+    both = (pairs.T.reshape(-1), pairs[:, ::-1].T.reshape(-1))
+    return foreign, csr_array((np.ones(2 * len(pairs), dtype=np.int8), both), shape=(count, count))
 
 
 def _cut_by_next(lines: _Bisectors, z: NDArray[np.complex128]) -> None:
@@ -178,7 +182,7 @@ def _cut_by_next(lines: _Bisectors, z: NDArray[np.complex128]) -> None:
 
 
 def _cut_by_all(
-    lines: _Bisectors, z: NDArray[np.complex128], first: NDArray[np.intp], beside: NDArray[np.intp]
+    lines: _Bisectors, z: NDArray[np.complex128], first: NDArray[np.intp], beside: NDArray[np.int32]
 ) -> None:
     """Cut each line by every neighbour of that of its two samples that has fewer."""
     if len(lines.a) == 0:
