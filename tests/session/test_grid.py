@@ -13,6 +13,15 @@ from drypoint.errors import PlanError
 from drypoint.session.corner import Corner
 from drypoint.session.grid import DWELLS, FEW_DWELLS, POWERS, lay_grid
 from drypoint.session.ground import CLEAR
+from drypoint.session.session import Session
+
+
+@pytest.fixture
+def session(small_job):
+    """The small board: quick to plan."""
+    opened = Session.open(small_job)
+    yield opened
+    opened.close()
 
 
 def with_margin(session, margin: float) -> None:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 import shapely
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import MultiPolygon, box
 
@@ -14,12 +14,22 @@ from drypoint.errors import PlanError
 from drypoint.session.corner import Corner
 from drypoint.session.ground import CLEAR, KIND, Ground, fits, ground_of, settle, trial_cuts
 from drypoint.session.pattern import lay_pattern
+from drypoint.session.session import Session
 from drypoint.session.settings import Clamp
 
 BOARD = box(10, 10, 50, 40)
 BLANK = box(0, 0, 60, 50)
 
 
+@pytest.fixture
+def session(small_job):
+    """The small board: quick to plan."""
+    opened = Session.open(small_job)
+    yield opened
+    opened.close()
+
+
+@settings(max_examples=25, deadline=None)
 @given(
     width=st.floats(0.5, 12.0),
     height=st.floats(0.5, 12.0),

@@ -80,7 +80,7 @@ def at_bench(roomy: Path, tmp_path: Path) -> Iterator[Callable[[int], Place]]:
         one.session.close()
 
 
-@pytest.mark.parametrize("seed", [1, 2, 3])
+@pytest.mark.parametrize("seed", [1, 2])
 def test_readings_on_the_bench_tell_the_bit_as_it_is(at_bench: Callable[[int], Place], seed: int) -> None:
     """Tip, run-out, both together and depth lie within 2.6 standard deviations (99 %) of the bench's own."""
     place = at_bench(seed)

@@ -24,6 +24,8 @@ SCALE = 0.005
 """What such a scale is read to, mm."""
 ON_LINE = 0.12
 """A groove whose middle lies this near to a line is the one that is looked at, mm."""
+ASIDE = 0.03
+"""How far from the middle of two lines a ridge between them is looked for, mm: play shifts both."""
 OTHER = 0.03
 """What differs by more from the depth that was set is another cut, mm."""
 BESIDE = 0.4
@@ -102,8 +104,11 @@ def _parted(bench: Bench, square: Floats) -> bool:
 
 
 def _stands(bench: Bench, one: Floats, other: Floats) -> bool:
-    """Whether copper is left along the middle between two lines, over more than half of it."""
+    """Whether copper is left between two lines, wherever play has put them, over more than half of them."""
     ends = (one[[0, -1]] + other[[0, -1]]) / 2.0
-    share = np.linspace(0.05, 0.95, 61)[:, None]
-    between = ends[0] + share * (ends[1] - ends[0])
-    return bool(bench.copper.pieces.covers(between).mean() > 0.5)
+    along = (ends[1] - ends[0]) / float(np.hypot(*(ends[1] - ends[0])))
+    share = np.linspace(0.05, 0.95, 31)[:, None, None]
+    aside = np.linspace(-ASIDE, ASIDE, 31)[None, :, None] * np.array([-along[1], along[0]])
+    between = ends[0] + share * (ends[1] - ends[0]) + aside
+    left = bench.copper.pieces.covers(between.reshape(-1, 2)).reshape(between.shape[:2])
+    return bool(left.any(axis=1).mean() > 0.5)
