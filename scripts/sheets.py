@@ -10,7 +10,7 @@ from sample_words import spoken
 from drypoint.bits.width_coupon import Parted, Ridge, Width, evaluate
 from drypoint.cuts.burn_grid import plan_burn_grid
 from drypoint.session.actions.coupon_reading import lines_of
-from drypoint.session.settings import LaserSection, MarkingMaterial, Settings
+from drypoint.session.settings import CouponSettings, LaserSection, MarkingMaterial, Settings
 from drypoint.ui.design_side.coupon_sheet import CouponSheet
 from drypoint.ui.legend_side.sheet import LegendFacts, LegendSheet
 from drypoint.ui.window import MainWindow
@@ -21,7 +21,7 @@ def legend_sheet(window: MainWindow) -> QDialog:
     sheet = LegendSheet(window.theme, window.commands, window)
     kept = MarkingMaterial("black spray paint", 0.3, 0.02)
     chosen = replace(LaserSection(coating=kept.name, declared_safe=True), power=0.3, dwell=0.02)
-    sheet.show_settings(replace(chosen, materials=(kept,)))
+    sheet.show_settings(replace(chosen, materials=(kept,)), CouponSettings())
     rows = (
         ("Beam on", "0:41"),
         ("Drawn strokes covered", "99 %"),
@@ -29,7 +29,7 @@ def legend_sheet(window: MainWindow) -> QDialog:
         ("Place, 95 %", "within 0.09 mm"),
     )
     sheet.show_facts(*spoken(LegendFacts("2 046", "pulses", rows)))
-    sheet.show_usable(True, True, False)
+    sheet.show_usable(True, True, False, False)
     sheet.show_grid(plan_burn_grid(), [(kept.power, kept.dwell)])
     sheet.resize(460, 1500)
     return sheet

@@ -92,6 +92,8 @@ class Stage:
     def settle(self) -> None:
         for _ in range(80):
             self.app.processEvents()
+        while not self.theme.wardrobe.is_done:
+            self.app.processEvents()
 
     def fill(self) -> None:
         window, data = self.window, self.sample

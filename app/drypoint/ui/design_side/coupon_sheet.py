@@ -89,6 +89,7 @@ class CouponSheet(QDialog):
         explain(row, "coupons.pattern")
         self.page.add(row)
         self.place_note = Note("plain", "")
+        self.place_note.hide()
         self.page.add(self.place_note)
         self.run_button = button(self.tr("Run it"))
         self.look_button = button(self.tr("Have the bench read it"))
@@ -101,6 +102,7 @@ class CouponSheet(QDialog):
         """The corner that is set, the one it really lies nearest to, and why there is no room."""
         self.corner.show_corner(corner)
         self._room = nearest is not None
+        self.place_note.show()
         if what:
             self.place_note.say("caution", what, hint)
         elif nearest is not None and nearest is not corner:
