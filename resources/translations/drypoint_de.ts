@@ -7317,6 +7317,11 @@
         <translation>welche Nullen weggelassen sind, ist nicht angegeben: gelesen als {shape}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/pictures.py"/>
+        <source>wide bit, {width:.2f} mm</source>
+        <translation>breiter Fräser, {width:.2f} mm</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/passes/learning.py"/>
         <source>x {at:.2f}, y {at2:.2f} mm</source>
         <translation>x {at:.2f}, y {at2:.2f} mm</translation>
@@ -8349,6 +8354,11 @@
         <translation>Ein Werkzeug dünner als das Loch; Klemme auf seinem Kupfer.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>A change of the bit takes</source>
+        <translation>Ein Werkzeugwechsel dauert</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/machine.py"/>
         <source>A clip and the contact input are there</source>
         <translation>Klemme und Kontakteingang sind vorhanden</translation>
@@ -8518,6 +8528,16 @@
         <location filename="../../app/drypoint/ui/window.py"/>
         <source>Area</source>
         <translation>Fläche</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>Areas</source>
+        <translation>Flächen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>Areas: x y width height; …</source>
+        <translation>Flächen: x y Breite Höhe; …</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/jog/position.py"/>
@@ -8845,6 +8865,11 @@
         <translation>Zuletzt von links und von unten kommen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>Comparing…</source>
+        <translation>Wird verglichen …</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/connecting.py"/>
         <source>Connect</source>
         <translation>Verbinden</translation>
@@ -9004,6 +9029,11 @@
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>Depth ladder, {n} passes over all</source>
         <translation>Tiefenleiter, {n} Durchgänge überall</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>Depth of the wide bit</source>
+        <translation>Tiefe des breiten Fräsers</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/describe.py"/>
@@ -9338,6 +9368,11 @@
         <location filename="../../app/drypoint/ui/jog/reference.py"/>
         <source>Found by</source>
         <translation>Gefunden durch</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>Four numbers for each area, in mm; a semicolon between areas.</source>
+        <translation>Vier Zahlen je Fläche, in mm; ein Strichpunkt zwischen Flächen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
@@ -9903,6 +9938,11 @@
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>Loops</source>
         <translation>Schleifen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>Loops overlap by</source>
+        <translation>Umläufe überlappen um</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/clamps.py"/>
@@ -10956,6 +10996,11 @@
         <translation>Dieses Teil überspringen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>Slivers go up to</source>
+        <translation>Splitter weg bis</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
         <source>Slower by 10 %</source>
         <translation>10 % langsamer</translation>
@@ -11157,6 +11202,11 @@
         <location filename="../../app/drypoint/ui/design_side/imports.py"/>
         <source>Take a copy away</source>
         <translation>Eine Kopie wegnehmen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>Take copper away</source>
+        <translation>Kupfer abtragen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/moving.py"/>
@@ -11754,6 +11804,11 @@
         <translation>Was schneidet, und wie schnell.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>What does a second bit save?</source>
+        <translation>Was spart ein zweites Werkzeug?</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
         <source>What follows from it</source>
         <translation>Was daraus folgt</translation>
@@ -11840,6 +11895,16 @@
         <translation>Welche Netze sich berührten, wenn alles so tief gefräst würde und nicht tiefer.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>Wide bit</source>
+        <translation>Breiter Fräser</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>Wide bit and clearing</source>
+        <translation>Breiter Fräser und Ausräumen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>Width</source>
         <translation>Breite</translation>
@@ -11853,6 +11918,11 @@
         <location filename="../../app/drypoint/ui/forms/clamps.py"/>
         <source>Width of the clamp</source>
         <translation>Breite des Spanners</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>Width of the moat</source>
+        <translation>Breite des Grabens</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/bits.py"/>
@@ -11977,6 +12047,11 @@
         <translation>danach</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>all on the board</source>
+        <translation>alles auf der Leiterplatte</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/voltages.py"/>
         <source>all other nets</source>
         <translation>alle anderen Netze</translation>
@@ -12079,6 +12154,11 @@
         <location filename="../../app/drypoint/ui/forms/programs.py"/>
         <source>choose a bit</source>
         <translation>ein Werkzeug wählen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>chosen areas</source>
+        <translation>gewählte Flächen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/parts/sketches.py"/>
@@ -12292,6 +12372,11 @@
         <translation>Nut</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>grooves only</source>
+        <translation>nur Rillen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/programs.py"/>
         <source>grooves, in passes</source>
         <translation>Nuten, in Durchgängen</translation>
@@ -12448,6 +12533,11 @@
         <translation>mm Restfehler, {spare}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>moat round every net</source>
+        <translation>Graben um jedes Netz</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>must read</source>
         <translation>muss zeigen</translation>
@@ -12503,6 +12593,7 @@
         <translation>keine Maschine, kein Prüfstand</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>none</source>

@@ -85,6 +85,7 @@ def plan_rest(
     *,
     boundary: Geometry | None = None,
     corners: bool = False,
+    climb: bool = True,
     progress: Progress | None = None,
 ) -> RestPlan:
     """Loops of the wide bit where it fits without biting, and of ``alone`` what is still needed.
@@ -99,6 +100,8 @@ def plan_rest(
     corners : bool
         Whether the fine bit also rounds off corners that the wide one leaves filled with copper of the
         same net, which parts nothing.
+    climb : bool
+        Whether the wide loops are cut climbing or conventionally.
 
     Raises
     ------
@@ -117,7 +120,7 @@ def plan_rest(
     if len(parts.shapes) == 0:
         return RestPlan(GroovePlan((), (), ()), alone)
     told.step(0.0, "loops of the wide bit")
-    loops = _wide_loops(parts, wide.top, boundary)
+    loops = _wide_loops(parts, wide.top, boundary, climb)
     if not loops.lines:
         return RestPlan(loops, alone)
     rings = np.array([shapely.linestrings(line) for line in loops.lines], dtype=object)
@@ -137,10 +140,12 @@ def plan_rest(
     return RestPlan(loops, left)
 
 
-def _wide_loops(parts: Parts, width: float, boundary: Geometry | None) -> GroovePlan:
+def _wide_loops(parts: Parts, width: float, boundary: Geometry | None, climb: bool) -> GroovePlan:
     """Closed loops at half of the width from all copper, with the nets beside each."""
     rings, _ = clip_lines(loop_rings(parts, width / 2.0 - SLACK)[0], boundary)
     rings = rings[shapely.length(rings) > SHORTEST]
+    if not climb:
+        rings = shapely.reverse(rings)
     line, part = shapely.STRtree(parts.shapes).query(
         rings, predicate="dwithin", distance=width / 2.0 + BESIDE
     )

@@ -23,7 +23,7 @@ from drypoint.session.facts import sentence
 from drypoint.session.laser_safety import cautions
 from drypoint.session.legend import legend_up
 from drypoint.session.legend_export import exported_legend, legend_notes, legend_text
-from drypoint.session.pictures import board_picture, cuts_picture, reach_picture, surface_picture
+from drypoint.session.pictures import Wide, board_picture, cuts_picture, reach_picture, surface_picture
 from drypoint.session.plans import CutPlan, Placing
 from drypoint.session.programs import as_turned, programs
 from drypoint.session.session import Session
@@ -166,7 +166,9 @@ def write_pictures(session: Session, folder: Path, speak: Speak = str) -> tuple[
 
 def _grooves_picture(derived: Derived, snap: Snapshot, speak: Speak) -> str:
     board, layout, cuts = derived.board(snap), derived.layout(snap), derived.cuts(snap)
-    return cuts_picture(board, layout, cuts.grooves.lines, cuts.width, cuts.marks, speak)
+    count = cuts.grooves.wide
+    wide = Wide(count, float(cuts.top[0])) if count else None
+    return cuts_picture(board, layout, cuts.grooves.lines, cuts.width, cuts.marks, speak, wide)
 
 
 def sheet_facts(

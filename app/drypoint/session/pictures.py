@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -91,6 +92,14 @@ def board_picture(board: Board, layout: Layout, speak: svg.Speak = str) -> str:
     return svg.drawing(_bounds(layout), body, board.name, legend, speak)
 
 
+@dataclass(frozen=True, slots=True)
+class Wide:
+    """The first ``count`` grooves are of a wide bit, which cuts ``width`` mm."""
+
+    count: int
+    width: float
+
+
 def cuts_picture(
     board: Board,
     layout: Layout,
@@ -98,14 +107,22 @@ def cuts_picture(
     width: float,
     marks: Sequence[Cut],
     speak: svg.Speak = str,
+    wide: Wide | None = None,
 ) -> str:
-    """Grooves at their real width, and the reference holes."""
+    """Grooves at their real width, those of the wide bit lighter, and the reference holes."""
     body = _ground(board, layout, speak)
-    body.append(svg.lines(grooves, svg.INK, width))
+    if wide is not None:
+        body.append(svg.lines(grooves[: wide.count], svg.INK2, wide.width))
+    body.append(svg.lines(grooves if wide is None else grooves[wide.count :], svg.INK, width))
     body += _marks(marks, board.width / 2)
     legend = [
         (svg.sample_area(svg.COPPER), say("copper of a net")),
         (svg.sample_line(svg.INK, max(width, 0.2)), say("groove, {width:.2f} mm", width=width)),
+        *(
+            ()
+            if wide is None
+            else [(svg.sample_line(svg.INK2, wide.width), say("wide bit, {width:.2f} mm", width=wide.width))]
+        ),
         (svg.sample_line(svg.REFERENCE, 0.3), say("reference hole")),
     ]
     return svg.drawing(_bounds(layout), body, say("{name}: grooves", name=board.name), legend, speak)

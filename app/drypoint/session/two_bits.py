@@ -101,7 +101,7 @@ def with_clearing(
     if settings.clearing.bit is not None:
         rest = plan_rest(
             nets, alone, wide_width(settings), fine_width(settings),
-            boundary=layout.workable, progress=progress.part(0.0, 0.5),
+            boundary=layout.workable, climb=settings.cuts.climb, progress=progress.part(0.0, 0.5),
         )  # fmt: skip
     cleared = _Cleared(board, layout, settings, rest)
     wide_fill, fine_fill = cleared.area(progress.part(0.5, 0.8))

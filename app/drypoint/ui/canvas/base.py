@@ -139,7 +139,7 @@ class BasePainter:
     def _paint_grooves(self, painter: QPainter, frame: Frame) -> None:
         match self.view:
             case View.NETS:
-                self._line(painter, frame, self.content.grooves, self.tokens.off, 1.0)
+                self._paint_planned(painter, frame)
             case View.PASSES:
                 for paths in self.content.earlier:
                     self._line(painter, frame, paths, self.tokens.off, 1.2)
@@ -148,9 +148,14 @@ class BasePainter:
                 self._progress(painter, frame, self.content.order, 2.2)
             case View.REACH:
                 if self.content.reach is None:
-                    self._line(painter, frame, self.content.grooves, self.tokens.off, 1.0)
+                    self._paint_planned(painter, frame)
                 else:
                     self._paint_reach(painter, frame)
+
+    def _paint_planned(self, painter: QPainter, frame: Frame) -> None:
+        """Grooves as they are laid; those of the wide bit heavier."""
+        self._line(painter, frame, self.content.grooves, self.tokens.off, 1.0)
+        self._line(painter, frame, self.content.wide, self.tokens.off, 2.6)
 
     def _paint_suspect(self, painter: QPainter, frame: Frame) -> None:
         """What was cut since a check failed, over everything else: broken white on dark."""

@@ -171,6 +171,8 @@ class Content:
     board: BoardDrawing | None = None
     blank: Box | None = None
     grooves: PathSet | None = None
+    wide: PathSet | None = None
+    """Of the grooves those of the wide bit, drawn heavier."""
     earlier: tuple[PathSet, ...] = ()
     """Passes already cut."""
     current: PathSet | None = None

@@ -68,12 +68,16 @@ class BoardPicture:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class CutPicture:
-    """The cuts; ``seconds`` is the time of one pass over the grooves at their nominal depth."""
+    """The cuts; ``seconds`` is the time of one pass over the grooves at their nominal depth.
+
+    ``wide`` are those of the grooves that the wide bit cuts; None without one.
+    """
 
     cuts: CutPlan
     grooves: PathSet
     tabs: tuple[Tab, ...]
     seconds: float
+    wide: PathSet | None = None
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -155,7 +159,9 @@ class Pictures:
             laid = self._derived.layout(snap).place
             passes = flat(cuts.grooves, snap.settings)
             seconds = sum(map(run_seconds, place(passes, laid, None, settings=shared)))
-            return CutPicture(cuts, grooves, find_tabs(cuts.outline), seconds)
+            count = cuts.grooves.wide
+            wide = path_set(cuts.grooves.lines[:count], labels=names[:count]) if count else None
+            return CutPicture(cuts, grooves, find_tabs(cuts.outline), seconds, wide)
 
         return self._memo.get("cuts", snap.key(*CUTS, "machine"), draw)
 

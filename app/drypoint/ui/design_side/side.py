@@ -9,6 +9,7 @@ from drypoint.session.derive import Peek
 from drypoint.session.doubts import suspects
 from drypoint.session.traveller import Line, StepState, traveller
 from drypoint.ui.bridge import Bridge
+from drypoint.ui.design_side.clearing import ClearingFields
 from drypoint.ui.design_side.depth_check import DepthChecks
 from drypoint.ui.design_side.documents import Documents
 from drypoint.ui.design_side.editing import Editing
@@ -39,6 +40,7 @@ class DesignSide(QObject):
         self.planner = Planner(bridge, window)
         self.editing = Editing(bridge, window.commands, self.messages, window)
         self.pages = DesignPages(window, bridge, self.planner, self.editing, self.messages)
+        self.clearing = ClearingFields(self.pages.cuts, bridge, self.editing)
         self.depth_checks = DepthChecks(self.pages.cuts, bridge, self.planner, self.messages)
         self.view = DesignView(window, bridge, self.planner, self.pages)
         self.documents = Documents(window, bridge, self.editing, self.messages, remembered)

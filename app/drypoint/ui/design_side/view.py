@@ -79,7 +79,9 @@ class DesignView(QObject):
             return whole
         cuts, passes, fit, touches = planner.cuts, planner.passes, planner.fit, planner.touches
         if cuts is not None:
-            whole = replace(whole, grooves=None if step == BOARD else cuts.grooves, tabs=cuts.tabs)
+            whole = replace(whole, tabs=cuts.tabs)
+            if step != BOARD:
+                whole = replace(whole, grooves=cuts.grooves, wide=cuts.wide)
         if passes is not None:
             whole = replace(whole, earlier=passes.earlier, current=passes.current, reach=passes.reach)
         if planner.order is not None:
