@@ -64,12 +64,9 @@ class Queue:
     """How long this thread was ready and got no processor, as Linux counts it (proc, schedstat)."""
 
     def __init__(self) -> None:
-        place = Path(f"/proc/self/task/{threading.get_native_id()}/schedstat")
-        self._file = place.open("rb", buffering=0) if place.exists() else None
+        self._place = Path(f"/proc/self/task/{threading.get_native_id()}/schedstat")
+        self._told = self._place.exists()
 
     def waited(self) -> float:
         """Since the thread began, s; 0 where it is not told."""
-        if self._file is None:
-            return 0.0
-        self._file.seek(0)
-        return 1e-9 * int(self._file.read(200).split()[1])
+        return 1e-9 * int(self._place.read_bytes().split()[1]) if self._told else 0.0

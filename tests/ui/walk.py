@@ -6,8 +6,12 @@ from collections.abc import Callable, Iterator
 from dataclasses import replace
 from pathlib import Path
 
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QApplication, QWidget
+
 from drypoint.ui.app import Application
-from drypoint.ui.canvas.content import View
+from drypoint.ui.canvas.content import Layer, View
 
 Step = tuple[str, Callable[[], object]]
 
@@ -25,10 +29,22 @@ def walk(application: Application, job: Path) -> Iterator[Step]:
         yield "scrub", lambda share=share: panel.scrub(share)
     yield "undoable change", lambda: application.design.editing.change("Bite", cuts=_bite(application))
     yield "undo", window.commands["undo"].trigger
+    yield "redo", window.commands["redo"].trigger
+    for factor in (3.0, 1.5, 0.2):
+        yield "zoom", lambda factor=factor: panel.canvas.zoom(factor)
+    for key in (Qt.Key.Key_Left, Qt.Key.Key_Up):
+        yield "pan", lambda key=key: _press(panel.canvas, key)
+    for layers in (frozenset({Layer.COPPER, Layer.HOLES}), frozenset()):
+        yield "layers", lambda layers=layers: panel.canvas.set_hidden(layers)
     yield "dark", lambda: application.theme.choose(True)
     yield "light", lambda: application.theme.choose(False)
     for width, height in ((1024, 700), (1600, 1000)):
         yield "size", lambda width=width, height=height: window.resize(width, height)
+
+
+def _press(canvas: QWidget, key: Qt.Key) -> None:
+    for kind in (QEvent.Type.KeyPress, QEvent.Type.KeyRelease):
+        QApplication.sendEvent(canvas, QKeyEvent(kind, key, Qt.KeyboardModifier.NoModifier))
 
 
 def _bite(application: Application) -> object:

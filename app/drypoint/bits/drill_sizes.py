@@ -74,14 +74,16 @@ def _value(text: str) -> float:
 
 def trade_name(diameter: float) -> str:
     """The number or letter of a drill of this diameter, mm; empty where it has none."""
-    named = [
-        (abs(size - diameter), say("number {number}", number=number)) for number, size in NUMBER_SIZES.items()
-    ]
-    named += [
-        (abs(size - diameter), say("letter {letter}", letter=letter)) for letter, size in LETTER_SIZES.items()
-    ]
-    away, name = min(named)
-    return name if away <= ALIKE else ""
+    number = min(NUMBER_SIZES, key=lambda each: abs(NUMBER_SIZES[each] - diameter))
+    letter = min(LETTER_SIZES, key=lambda each: abs(LETTER_SIZES[each] - diameter))
+    by_number, by_letter = abs(NUMBER_SIZES[number] - diameter), abs(LETTER_SIZES[letter] - diameter)
+    if min(by_number, by_letter) > ALIKE:
+        return ""
+    return (
+        say("number {number}", number=number)
+        if by_number < by_letter
+        else say("letter {letter}", letter=letter)
+    )
 
 
 def size_words(diameter: float) -> str:

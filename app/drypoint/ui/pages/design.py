@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import QCheckBox, QLineEdit, QVBoxLayout
 
 from drypoint.board.model import Finding, LayerFile, Side
@@ -97,6 +97,7 @@ class BoardPage(Page):
         self.both.clicked.connect(self.both_changed)
         self.add(self.both)
         self.section(self.tr("Files"))
+        self._values = BoardPageValues()
         self._files = QVBoxLayout()
         self.body.addLayout(self._files)
         self._notes = QVBoxLayout()
@@ -114,16 +115,22 @@ class BoardPage(Page):
             self._figure.show_figure("–", self.tr("No design files yet."))
         for key, row in self._facts.items():
             row.show_value(getattr(values, key))
+        before, self._values = self._values, values
+        if values.files != before.files:
+            QTimer.singleShot(0, self, self._list_files)  # a turn of its own: a dense board has many
+        if values.findings != before.findings:
+            empty(self._notes)
+            for finding in values.findings:
+                note = _note(self, finding)
+                note.where_clicked.connect(lambda f=finding: self.finding_chosen.emit(f))
+                self._notes.addWidget(note)
+
+    def _list_files(self) -> None:
         empty(self._files)
-        for file in values.files:
+        for file in self._values.files:
             line = FileLine(file)
             line.role_changed.connect(self.role_changed)
             self._files.addWidget(line)
-        empty(self._notes)
-        for finding in values.findings:
-            note = _note(self, finding)
-            note.where_clicked.connect(lambda f=finding: self.finding_chosen.emit(f))
-            self._notes.addWidget(note)
 
     def show_whether_new(self, new: bool) -> None:
         """Without a job the button begins one, and is what to press first."""

@@ -26,6 +26,7 @@ class Page(QWidget):
     def __init__(self, theme: Theme, title: str, lead: str = "", parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.theme = theme
+        theme.dress(self)
         give_look(self, "panel")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setAccessibleName(title)
