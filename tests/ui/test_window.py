@@ -213,9 +213,11 @@ def test_cursor_is_shared_both_ways(window: MainWindow) -> None:
     window.canvas.canvas.cursor_moved.emit((5.0, 6.0))
 
 
-def test_scheme_changes_while_open(window: MainWindow) -> None:
+def test_scheme_changes_while_open(window: MainWindow, qtbot) -> None:
+    qtbot.waitUntil(lambda: window.theme.wardrobe.is_done)
     light = window.grab().toImage()
     window.commands["dark"].trigger()
+    qtbot.waitUntil(lambda: window.theme.wardrobe.is_done)
     dark = window.grab().toImage()
     assert dark.pixelColor(700, 300).lightness() < 60 < light.pixelColor(700, 300).lightness()
 

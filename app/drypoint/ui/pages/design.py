@@ -15,7 +15,7 @@ from drypoint.ui.forms.file_line import FileLine
 from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.forms.wear import WearForm
 from drypoint.ui.language.words import fill, local
-from drypoint.ui.parts.blocks import Figure, Note, Row, button, empty, rule, words
+from drypoint.ui.parts.blocks import Figure, Note, button, empty, rule, words
 from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.page import Page
@@ -73,17 +73,14 @@ class BoardPage(Page):
         self.lead.show()
         self._figure = Figure()
         self.add(self._figure)
-        self._facts = {
-            key: Row(theme, name)
-            for key, name in (
-                ("size", self.tr("Size")),
-                ("source", self.tr("Nets are known from")),
-                ("holes", self.tr("Holes")),
-                ("slots", self.tr("Slots")),
-            )
-        }
-        for row in self._facts.values():
-            self.add(row)
+        self._facts = self.add_facts(
+            {
+                "size": self.tr("Size"),
+                "source": self.tr("Nets are known from"),
+                "holes": self.tr("Holes"),
+                "slots": self.tr("Slots"),
+            }
+        )
         self.section(self.tr("Settings"))
         self.name_field = QLineEdit()
         self.name_field.setFixedWidth(150)
@@ -212,20 +209,17 @@ class CutsPage(Page):
         self.lead.show()
         self._figure = Figure()
         self.add(self._figure)
-        self._facts = {
-            key: Row(theme, name)
-            for key, name in (
-                ("loops", self.tr("Loops")),
-                ("time", self.tr("One pass takes about")),
-                ("narrow", self.tr("Narrow places")),
-                ("max_bite", self.tr("Deepest bite into copper")),
-                ("holes", self.tr("Holes")),
-                ("outline", self.tr("Outline")),
-                ("check", self.tr("Island check")),
-            )
-        }
-        for row in self._facts.values():
-            self.add(row)
+        self._facts = self.add_facts(
+            {
+                "loops": self.tr("Loops"),
+                "time": self.tr("One pass takes about"),
+                "narrow": self.tr("Narrow places"),
+                "max_bite": self.tr("Deepest bite into copper"),
+                "holes": self.tr("Holes"),
+                "outline": self.tr("Outline"),
+                "check": self.tr("Island check"),
+            }
+        )
         self.section(self.tr("Settings"))
         self.fields = {
             "width": NumberField(self.tr("Groove width"), "mm", decimals=3, least=0.05, most=2.0, step=0.01),

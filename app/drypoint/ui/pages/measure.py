@@ -64,18 +64,15 @@ class SurfacePage(Page):
         self.lead.show()
         self._figure = Figure()
         self.add(self._figure)
-        self._facts = {
-            key: Row(theme, name)
-            for key, name in (
-                ("range", self.tr("Height")),
-                ("worst", self.tr("Worst spread on a groove")),
-                ("noise", self.tr("Repeat of a touch")),
-                ("rejected", self.tr("Touches left out")),
-                ("time", self.tr("Touching takes about")),
-            )
-        }
-        for row in self._facts.values():
-            self.add(row)
+        self._facts = self.add_facts(
+            {
+                "range": self.tr("Height"),
+                "worst": self.tr("Worst spread on a groove"),
+                "noise": self.tr("Repeat of a touch"),
+                "rejected": self.tr("Touches left out"),
+                "time": self.tr("Touching takes about"),
+            }
+        )
         self._waves = Row(theme, self.tr("Waves found"))
         self.add(self._waves)
         self._advice = Note("plain", "")

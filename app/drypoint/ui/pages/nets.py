@@ -5,16 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import (
-    QAbstractListModel,
-    QModelIndex,
-    QPersistentModelIndex,
-    QPointF,
-    QRectF,
-    QSize,
-    Qt,
-    Signal,
-)
+from PySide6.QtCore import QObject, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
@@ -23,10 +14,9 @@ from drypoint.passes.reach import in_words
 from drypoint.session.net_reach import NetReach
 from drypoint.ui.language.words import fill, told
 from drypoint.ui.parts.glyph import Mark, paint_mark, word_colour
+from drypoint.ui.parts.lines import Index, Lines
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.theme.type import Text, font
-
-Index = QModelIndex | QPersistentModelIndex
 
 ROW = 42
 """Height of a row, px."""
@@ -35,39 +25,25 @@ SHOWN = 5
 """Rows in sight."""
 
 
-class _Model(QAbstractListModel):
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
-        self.lines: tuple[NetReach, ...] = ()
+class _Words(QObject):
+    """What is said of a net."""
 
-    def show_lines(self, lines: Sequence[NetReach]) -> None:
-        self.beginResetModel()
-        self.lines = tuple(lines)
-        self.endResetModel()
+    def said(self, line: NetReach) -> str:
+        return f"{line.net}, {self.chance(line)}, {self.detail(line)}"
 
-    def rowCount(self, parent: Index | None = None) -> int:
-        return 0 if parent is not None and parent.isValid() else len(self.lines)
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        line = self.lines[index.row()]
-        if role == Qt.ItemDataRole.UserRole:
-            return line
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return f"{line.net}, {self.chance(line)}, {self.detail(line)}"
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return fill(
-                self.tr(
-                    "{net}: of the {length:.0f} mm of groove beside it {through:.1f} mm are through, "
-                    "{doubtful:.1f} mm doubtful, {lacking:.1f} mm not through; least reach of a spot {least}"
-                ),
-                net=line.net,
-                length=line.length,
-                through=line.through,
-                doubtful=line.doubtful,
-                lacking=line.not_through,
-                least=in_words(line.least),
-            )
-        return None
+    def told(self, line: NetReach) -> str:
+        return fill(
+            self.tr(
+                "{net}: of the {length:.0f} mm of groove beside it {through:.1f} mm are through, "
+                "{doubtful:.1f} mm doubtful, {lacking:.1f} mm not through; least reach of a spot {least}"
+            ),
+            net=line.net,
+            length=line.length,
+            through=line.through,
+            doubtful=line.doubtful,
+            lacking=line.not_through,
+            least=in_words(line.least),
+        )
 
     def chance(self, line: NetReach) -> str:
         return told(in_words(line.whole))
@@ -86,9 +62,9 @@ class _Model(QAbstractListModel):
 class _Delegate(QStyledItemDelegate):
     """Glyph and net with its chance to be cut off all round, and the shares below."""
 
-    def __init__(self, theme: Theme, model: _Model, parent: QWidget) -> None:
+    def __init__(self, theme: Theme, words: _Words, parent: QWidget) -> None:
         super().__init__(parent)
-        self._theme, self._model = theme, model
+        self._theme, self._words = theme, words
 
     def sizeHint(self, _option: QStyleOptionViewItem, _index: Index) -> QSize:
         return QSize(200, ROW)
@@ -110,7 +86,7 @@ class _Delegate(QStyledItemDelegate):
         lower = QRectF(place.left() + 34, place.top() + 21, place.width() - 44, 18)
         strong = font(Text.LABEL_BOLD)
         painter.setFont(strong)
-        chance = self._model.chance(line)
+        chance = self._words.chance(line)
         painter.setPen(QColor(word_colour(mark, tokens)))
         painter.drawText(upper, right, chance)
         room = upper.width() - QFontMetricsF(strong).horizontalAdvance(chance) - 8
@@ -120,7 +96,7 @@ class _Delegate(QStyledItemDelegate):
         plain = font(Text.CAPTION)
         painter.setFont(plain)
         painter.setPen(QColor(tokens.ink2))
-        detail = self._model.detail(line)
+        detail = self._words.detail(line)
         painter.drawText(
             lower, left, QFontMetricsF(plain).elidedText(detail, Qt.TextElideMode.ElideRight, lower.width())
         )
@@ -139,9 +115,10 @@ class NetList(QListView):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model = _Model(self)
+        words = _Words(self)
+        self._model = Lines(words.said, words.told, self)
         self.setModel(self._model)
-        self.setItemDelegate(_Delegate(theme, self._model, self))
+        self.setItemDelegate(_Delegate(theme, words, self))
         self.setUniformItemSizes(True)
         self.setAccessibleName(self.tr("Nets by their reach"))
         self.selectionModel().currentChanged.connect(lambda *_: self.net_chosen.emit(self.current()))

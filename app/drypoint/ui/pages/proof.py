@@ -6,28 +6,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from PySide6.QtCore import (
-    QAbstractListModel,
-    QModelIndex,
-    QPersistentModelIndex,
-    QPointF,
-    QRectF,
-    QSize,
-    Qt,
-    Signal,
-)
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from drypoint.ui.language.words import local, told
 from drypoint.ui.parts.blocks import Figure, Note, Row, button
 from drypoint.ui.parts.glyph import Mark, paint_mark, word_colour
+from drypoint.ui.parts.lines import Index, Lines
 from drypoint.ui.parts.page import Page
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.theme.type import Text, font
-
-Index = QModelIndex | QPersistentModelIndex
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,33 +35,6 @@ class IslandLine:
     at: tuple[float, float] | None = None
     touched: bool = False
     advice: str = ""
-
-
-class IslandModel(QAbstractListModel):
-    """Islands for the list; the line itself under the user role."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._lines: tuple[IslandLine, ...] = ()
-
-    def show_lines(self, lines: Sequence[IslandLine]) -> None:
-        """Other lines."""
-        self.beginResetModel()
-        self._lines = tuple(lines)
-        self.endResetModel()
-
-    def rowCount(self, parent: Index | None = None) -> int:
-        return 0 if parent is not None and parent.isValid() else len(self._lines)
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        line = self._lines[index.row()]
-        if role == Qt.ItemDataRole.UserRole:
-            return line
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return f"{' – '.join(line.nets)}, {line.word}"
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return line.detail
-        return None
 
 
 class IslandDelegate(QStyledItemDelegate):
@@ -154,7 +117,7 @@ class ProofPage(Page):
         self.filters = Segments(
             [self.tr("Needs a look"), self.tr("All"), self.tr("Not touched")], self.tr("Show"), chosen=1
         )
-        self.model = IslandModel(self)
+        self.model = Lines(_said, lambda line: line.detail, self)
         self.list = QListView()
         self.list.setModel(self.model)
         self.list.setItemDelegate(IslandDelegate(theme, self.list))
@@ -264,3 +227,7 @@ class ProofPage(Page):
             kind = "error" if line.mark is Mark.ERROR else "caution"
             self._note.say(kind, f"{' – '.join(line.nets)}: {line.word}", text, where=where)
         self.line_chosen.emit(line)
+
+
+def _said(line: IslandLine) -> str:
+    return f"{' – '.join(line.nets)}, {line.word}"

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from drypoint.ui.language.words import fill
-from drypoint.ui.parts.blocks import Note, rule, words
+from drypoint.ui.parts.blocks import Note, Row, rule, words
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
 
@@ -72,6 +74,13 @@ class Page(QWidget):
         """Append to the middle."""
         self.body.addWidget(widget)
         return widget
+
+    def add_facts(self, names: Mapping[str, str]) -> dict[str, Row]:
+        """A row for every fact, by its key: its name at the left, later its value at the right."""
+        rows = {key: Row(self.theme, name) for key, name in names.items()}
+        for row in rows.values():
+            self.add(row)
+        return rows
 
     def fill_height(self) -> None:
         """Let the middle take all the height: for pages with a list that scrolls itself."""
