@@ -73,6 +73,7 @@ def test_a_ready_made_program_is_checked_as_deep_as_it_says(engraved, depth: flo
     found = check_job(engraved(depth), program="round.nc")
     assert found["depth_mm"] is None
     assert bool(found["island_check"]["shorts"]) is joined
+    assert found["island_check"]["pieces"] == (1 if joined else 2)
     if joined:
         assert found["island_check"]["shorts"][0]["nets"] == ["PAD", "BAR"]
         assert "joined: PAD, BAR" in report("check", found)

@@ -27,7 +27,7 @@ def check_dict(check: IslandCheck, islands: int) -> dict[str, Any]:
     return {
         "possible": check.nets > 0,
         "nets": check.nets,
-        "pieces": check.pieces - (islands - check.nets),
+        "pieces": max(min(check.pieces, 1), check.pieces - (islands - check.nets)),
         "copper_pieces": check.pieces,
         "shorts": flaws(check.shorts),
         "opens": flaws(check.opens),
