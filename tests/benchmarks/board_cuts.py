@@ -6,9 +6,9 @@ must, ``wide`` 1.5 and may bite half of that. ``of_the_design`` counts shorts an
 touch others in the design. ``listed``: every place called impossible lies in a short, and every short
 between places called so.
 
-All boards take a quarter of an hour or more: ``--into FILE`` adds every row to a file as soon as it is known, and leaves out
-what stands there already; names of boards after it choose some. ``--tiles 20`` checks with one size of
-tiles only.
+All boards take a quarter of an hour or more: ``--into FILE`` adds every row to a file as soon as it is
+known, and leaves out what stands there already; names of boards after it choose some. ``--tiles 20``
+checks with one size of tiles only.
 """
 
 import argparse
