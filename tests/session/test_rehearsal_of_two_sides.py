@@ -52,9 +52,11 @@ def test_pads_of_the_second_side_lie_over_the_holes(found: Rehearsal) -> None:
     assert second.holes == 3
     assert second.compared == 38
     assert second.actual_error_mm is not None
-    # the bench's drills do not wander, so less is measured than was to be expected
-    assert 0.0 < second.actual_error_mm < second.expected_error_mm < 0.2
-    assert second.within == 1.0
+    # drills of the bench slip by as much as is believed of them; 38 holes are a small sample
+    assert second.expected_error_mm < 0.2
+    assert 0.3 * second.expected_error_mm < second.actual_error_mm < 1.3 * second.expected_error_mm
+    assert second.within is not None
+    assert second.within > 0.85
 
 
 def test_holes_are_drilled_once_and_the_board_is_cut_out_last(found: Rehearsal) -> None:

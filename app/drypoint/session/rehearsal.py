@@ -42,6 +42,8 @@ _log = logging.getLogger(__name__)
 RECLAMP_ANGLE = math.radians(1.2)
 RECLAMP_SHIFT = (1.3, -0.8)
 """How the board comes to lie after it was taken off and clamped again on the bench."""
+SLIP = 0.05
+"""How far drills slip before they bite, mm, standard deviation per axis (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -153,7 +155,7 @@ class _Rehearsing:
         self.progress = progress
         layout = session.derived.layout(session.snapshot)
         require_room(session.settings, layout.width + SPARE, layout.height + SPARE)
-        bench = make_bench(layout, session.settings, seed)
+        bench = make_bench(layout, session.settings, seed, slip=SLIP)
         station = connect(bench.link, bench.operator, session.settings, note=_log.info, bench=bench)
         self.stage = Stage(session, bench, station, np.random.default_rng((seed, 0x5EE)))
         self.give: tuple[str, ...] = ()

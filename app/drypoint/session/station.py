@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from drypoint.bench.bench import Bench, BenchSetup
 from drypoint.bench.face import BenchFace
@@ -78,9 +78,15 @@ def connect(
     return Station(controller, place, findings, bench, book if bench is None else None)
 
 
-def make_bench(layout: Layout, settings: Settings, seed: int, *, loose: tuple[str, ...] = ("top",)) -> Bench:
-    """A bench with a blank of the job's size and a machine like the preset, in this process."""
-    return Bench(seed, bench_setup(layout, settings, loose))
+def make_bench(
+    layout: Layout, settings: Settings, seed: int, *, loose: tuple[str, ...] = ("top",), slip: float = 0.0
+) -> Bench:
+    """A bench with a blank of the job's size and a machine like the preset, in this process.
+
+    ``slip`` is how far its drills slip before they bite, mm, standard deviation per axis.
+    """
+    setup = bench_setup(layout, settings, loose)
+    return Bench(seed, replace(setup, faults=replace(setup.faults, wander=slip)))
 
 
 def make_remote_bench(
