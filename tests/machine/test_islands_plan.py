@@ -199,6 +199,13 @@ def test_lines_to_cut_again_are_those_between_the_two():
     assert lines_between(pair("", "c"), line_nets) == (3,)
 
 
+def test_a_loop_round_a_group_does_not_lie_between_two_of_the_group():
+    line_nets = [("a", "b"), ("a",), ("b",)]
+    assert lines_between(pair("a", "b"), line_nets, 1) == (0, 1, 2)  # nothing is shared: all that is theirs
+    assert lines_between(pair("a", "b"), [("a", "b"), ("a", "b"), ("b",)], 1) == (1,)
+    assert lines_between(pair("", "a"), line_nets, 1) == (0, 1)
+
+
 @given(edges, st.data())
 def test_touching_onward_finds_every_bridge_of_the_clipped_copper(every, data):
     """Copper in contact may hang on a third piece: all bridges of the clip's group are listed."""

@@ -37,6 +37,7 @@ def _prepared(found: Found) -> list[str]:
         *_placed(board["placed"]),
         f"Grooves: {cuts['loops']} loops, {cuts['groove_length_mm']:.0f} mm, "
         f"{cuts['groove_width_mm']:.3f} mm wide; largest bite {cuts['max_bite_mm']:.3f} mm",
+        *_two_bits(cuts),
         f"Drills: {', '.join(f'{n} × {name}' for name, n in found['holes_by_drill'].items()) or 'none'}",
         _check("Island check of the plan", found["island_check"]),
         f"Expected time: {clock(found['estimate_s'])}, without touches and changes of bit",
@@ -52,6 +53,18 @@ def _prepared(found: Found) -> list[str]:
         lines += _listed(title, cuts[kind])
     lines += [f"Note: {text}" for text in found["warnings"]]
     return [*lines, f"Job file: {found['job']}"]
+
+
+def _two_bits(cuts: Found) -> list[str]:
+    """What the wide bit cuts, and whether it pays."""
+    two = cuts.get("two_bits")
+    if two is None:
+        return []
+    lengths = f"{two['bit']}: {two['wide_length_mm']:.0f} mm, V-bit: {two['fine_length_mm']:.0f} mm"
+    one, both = clock(two["one_bit_s"]), clock(two["two_bits_s"])
+    if not two["pays"]:
+        return [f"{lengths}. It does not pay: {both} with changes of the bit, {one} with one bit."]
+    return [f"{lengths}. {clock(two['saved_s'])} saved: {both} with changes of the bit, {one} with one bit."]
 
 
 def _checked(found: Found) -> list[str]:
