@@ -13,11 +13,12 @@ import shapely
 
 from drypoint.bits.library import default_library
 from drypoint.cuts.model import CutKind
+from drypoint.machine.islands_plan import neighbours, net_of
 from drypoint.passes.model import Pass
 from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.clear_settings import ClearArea, Clearing, ClearSettings
-from drypoint.session.islands import Joined
+from drypoint.session.islands import Joined, joined_places
 from drypoint.session.pass_plan import PassPlan, plan_passes
 from drypoint.session.rehearsal import rehearse
 from drypoint.session.session import Session
@@ -165,3 +166,14 @@ def test_areas_are_cleared_and_nothing_else(session: Session) -> None:
     fill = np.vstack([grooves.lines[k] for k in grooves.fill])
     assert (fill.min(axis=0) >= [5.0 - 1e-6, 5.0 - 1e-6]).all()
     assert (fill.max(axis=0) <= [17.0 + 1e-6, 15.0 + 1e-6]).all()
+
+
+def test_copper_found_joined_across_a_wide_groove_has_its_loop_cut_again(deep: Session) -> None:
+    snap = deep.snapshot
+    copper, cuts = deep.derived.standing(snap), deep.derived.cuts(snap)
+    far = next(one for one in neighbours(copper, 1.0) if one.gap > 0.7)
+    again = joined_places(copper, cuts, [far.nets], [])
+    assert again.area is None  # no narrow ground lies between them
+    assert any(line < cuts.grooves.wide for line in again.grooves)
+    beside = {net_of(name) for name in far.nets}
+    assert all(beside & set(cuts.grooves.line_nets[line]) for line in again.grooves)

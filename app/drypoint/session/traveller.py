@@ -148,6 +148,9 @@ def _bits(snap: Snapshot, known: Peek) -> Line:
     bits = snap.settings.bits
     drills = many(len(bits.drills), "{count} drill", "{count} drills")
     fact = say("1 V-bit, {drills}, 1 mill", drills=drills)
+    wide = snap.settings.clearing.bit
+    if wide is not None:
+        fact = strung((fact, wide.name), ", ")
     lacking = known.cuts.findings if known.cuts is not None else ()
     if lacking:
         first = lacking[0]
