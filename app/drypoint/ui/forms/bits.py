@@ -68,7 +68,9 @@ class BitsForm(QWidget):
             ("drill_peck", self.tr("Drills, depth of a peck"), "mm", 2, 0.0, 5.0, 0.1),
         )
         self.fields = {
-            key: NumberField(name, unit, decimals=decimals, least=least, most=most, step=step, unit_width=58)
+            key: NumberField(
+                name, unit, decimals=decimals, least=least, most=most, step=step, width=74, unit_width=58
+            )
             for key, name, unit, decimals, least, most, step in table
         }
         self.drills = QLineEdit()
