@@ -18,6 +18,10 @@ from drypoint.machine.procedures.resuming import find_again, resume_program
 from drypoint.machine.procedures.running import STOPPED, run_program
 from drypoint.machine.procedures.workplace import Workplace
 from drypoint.machine.state import Clip
+from drypoint.program.assemble import assemble
+from drypoint.program.builder import MoveBuilder
+from drypoint.program.settings import ProgramSettings
+from drypoint.program.standing_clear import stands_clear
 
 
 @pytest.fixture
@@ -185,6 +189,52 @@ def test_a_pause_comes_above_the_piece_with_the_spindle_off(ready, fake, groove,
     assert [tuple(np.round(end, 3)) for end in program.moves.end][-3:] == cut(fake)[-3:]
     after = fake.received[fake.received.index("M5") :]
     assert any(line.startswith("M3S8000") for line in after), "the spindle turns again"
+
+
+@pytest.fixture
+def hopping(groove):
+    """Two grooves in one program; between them the bit stays low."""
+    settings = ProgramSettings(decimals=3)
+    builder = MoveBuilder(2.0, settings, low=0.5)
+    for tag, y in enumerate((0.0, 3.0)):
+        builder.travel(0.0, y)
+        builder.enter(0.0, y, 0.0, -0.1, 100.0, tag)
+        builder.feed([(5.0, y, -0.1)], 300.0, tag)
+    builder.lift()
+    bit = groove([(0.0, 0.0), (5.0, 0.0)]).bit
+    return assemble(builder, bit, name="01-grooves-pass-1", title="Grooves, pass 1")
+
+
+def pushed(fake):
+    """Every move that the controller is given from now on: its end, work coordinates, and its speed."""
+    moves, push = [], fake.push
+
+    def record(end, feed, line=""):
+        moves.append((*np.round(end - fake.offset, 3), feed))
+        push(end, feed, line)
+
+    fake.push = record
+    return moves
+
+
+def test_a_pause_on_a_hop_lifts_the_bit_and_goes_on_as_if_nothing_was(
+    ready, fake, hopping, journal, new_journal, hands
+):
+    moves = pushed(fake)
+    assert run_program(ready, hopping, new_journal()).finished
+    wanted = list(moves)
+    moves.clear()
+    seen = []
+    hands.before = lambda request: seen.append((request.title, *(fake.position - fake.offset), fake.spindle))
+    clear = stands_clear(hopping.moves)
+    low = [line for line, move in enumerate(hopping.line_move) if move >= 0 and not clear[move]]
+    down = next(line for line in low if hopping.moves.tag[hopping.line_move[line]] == 1)
+    assert run_program(ready, hopping, journal, pauses=[down]).finished
+    (paused,) = [entry[1:] for entry in seen if entry[0] == "Pause"]
+    assert paused == (pytest.approx(0.0), pytest.approx(3.0), pytest.approx(2.0), False)
+    begin = wanted.index(next(one for one in wanted if one[1] == 3.0 and one[2] < 0.5))
+    assert moves[-len(wanted[begin:]) :] == wanted[begin:], "the same ways at the same speeds"
+    assert (0.0, 3.0, 0.5) in [one[:3] for one in moves[-len(wanted[begin:]) - 2 :]]
 
 
 def test_a_pause_that_is_declined_is_a_stop_and_can_be_resumed(ready, fake, groove, journal, hands):

@@ -14,6 +14,7 @@ from drypoint.program.builder import AWAY, FARTHEST_HOP
 from drypoint.program.model import MoveKind
 from drypoint.program.place import place, place_cuts
 from drypoint.program.settings import ProgramSettings
+from drypoint.program.standing_clear import stands_clear
 
 FIT = Rigid(0.2, (5.0, 3.0))
 HIGH = ProgramSettings(take_up=0.2)
@@ -102,3 +103,12 @@ def test_what_is_lower_than_the_approach_is_not_approached_from_above(bit08, wav
     moves = program.moves
     second = np.flatnonzero(moves.tag == 1)[0]
     assert moves.end[second, 2] < moves.end[second - 1, 2]
+
+
+@pytest.mark.parametrize("settings", [HIGH, LOW, replace(HIGH, hop=0.1)])
+def test_between_two_holes_the_bit_stands_clear_once_and_in_none_of_them(bit08, waves, scattered, settings):
+    (program,) = place_cuts(_holes(bit08, scattered), FIT, waves, settings)
+    clear = stands_clear(program.moves)
+    assert np.count_nonzero(np.diff(clear.astype(int)) == -1) == len(scattered)
+    ends = program.moves.end[clear]
+    assert (ends[:, 2] - waves.mean(ends[:, :2])).min() > min(settings.hop or settings.clearance, 2.0) - 1e-3

@@ -181,6 +181,12 @@ def state_lines(lines: Sequence[str]) -> list[str]:
     return state
 
 
+def last_feed(lines: Sequence[str]) -> float | None:
+    """The feed that holds after ``lines``, mm/min; None if they state none."""
+    feed = _last(_FEED, lines)
+    return float(feed) if feed else None
+
+
 def _last(pattern: re.Pattern[str], lines: Sequence[str]) -> str:
     """The last value that ``pattern`` finds, from the end; empty if none."""
     for line in reversed(lines):

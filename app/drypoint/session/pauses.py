@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from drypoint.geometry.points import Points
 from drypoint.program.model import Program
+from drypoint.program.standing_clear import stands_clear
 from drypoint.session.session import Session
 from drypoint.session.snapshot import Snapshot
 
@@ -26,8 +27,6 @@ NEAR = 0.5
 
 _SAME = 0.02
 """Pieces that lie over each other differ by less from a place, mm."""
-
-_HEIGHT = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,10 +69,9 @@ class Piece:
 
 def pieces_of(program: Program) -> tuple[Piece, ...]:
     """The pieces of a program in order."""
-    height = program.moves.end[:, 2]
-    if not len(height):
+    if not len(program.moves.end):
         return ()
-    low = height < height.max() - _HEIGHT
+    low = ~stands_clear(program.moves)
     edge = np.diff(np.concatenate(([0], low.astype(np.int8), [0])))
     starts, stops = np.flatnonzero(edge == 1), np.flatnonzero(edge == -1)
     lines = np.flatnonzero(program.line_move >= 0)

@@ -14,10 +14,11 @@ from drypoint.machine.operator import Request, RequestKind
 from drypoint.machine.procedures.bit_change import START, spindle_still_on, start_spindle, stop_spindle
 from drypoint.machine.procedures.contact import clip_off
 from drypoint.machine.procedures.workplace import Workplace
-from drypoint.machine.recovery import LEAD_IN, Resumption, plan_resumption, state_lines
+from drypoint.machine.recovery import LEAD_IN, Resumption, last_feed, plan_resumption, state_lines
 from drypoint.machine.state import Clip
 from drypoint.machine.tracker import PathTracker
 from drypoint.program.model import Program
+from drypoint.program.standing_clear import stands_clear
 from drypoint.wording import say
 
 STOPPED = "stopped"
@@ -163,8 +164,10 @@ def _stream(
 
 
 def _pause(place: Workplace, program: Program, line: int, journal: RunJournal) -> None:
-    """The bit is clear of the copper: spindle off, ask, and all as it was before ``line``."""
+    """The bit is clear of the copper: up, spindle off, ask, and all as it was before ``line``."""
     journal.event(say("paused before line {line}", line=line + 1))
+    height, top = place.controller.place()[2], float(program.moves.end[:, 2].max())
+    place.raise_to(top)  # a hop is too low for hands
     stop_spindle(place)
     text = "The bit stands clear and the spindle is off. It starts again as soon as you go on."
     try:
@@ -174,21 +177,22 @@ def _pause(place: Workplace, program: Program, line: int, journal: RunJournal) -
     start_spindle(place, program.bit)
     for state in state_lines(program.lines[:line]):
         place.controller.command(state)
+    if height < top:  # the way down is a feed, as the hop was: the next line may count on that and on its F
+        place.controller.move((None, None, height), last_feed(program.lines[:line]))
 
 
 def _clear_lines(taken: Resumption, pauses: Sequence[int]) -> list[int]:
     """Lines of the new program before which the bit is clear, at or after each wanted pause."""
     program = taken.program
-    heights = program.moves.end[:, 2]
-    top = float(heights.max()) if len(heights) else 0.0
+    clear = stands_clear(program.moves)
     found: set[int] = set()
     for wanted in pauses:
-        height = None
+        free = False
         for line, move in enumerate(program.line_move):
-            if height is not None and height >= top - 1e-6 and taken.original(line) >= wanted and line:
+            if free and taken.original(line) >= wanted and line:
                 found.add(line)
                 break
-            height = float(heights[move]) if move >= 0 else height
+            free = bool(clear[move]) if move >= 0 else free
     return sorted(found)
 
 
