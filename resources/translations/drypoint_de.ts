@@ -10531,6 +10531,11 @@
         <translation>Lage, 95 %</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/pages/places.py"/>
+        <source>Places to look at</source>
+        <translation>Stellen zum Ansehen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/remapping.py"/>
         <source>Placing every path anew…</source>
         <translation>Jeder Weg wird neu platziert …</translation>
@@ -12988,6 +12993,11 @@
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
         <source>{count} of {all} nets are not surely cut off all round: an island touch tells.</source>
         <translation>{count} von {all} Netzen sind nicht sicher ringsum getrennt: Ein Inseltasten sagt es.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/pages/places.py"/>
+        <source>{count} places to look at</source>
+        <translation>{count} Stellen zum Ansehen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/paper.py"/>

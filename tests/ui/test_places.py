@@ -10,9 +10,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QPushButton
 
 from drypoint.board.model import Finding
+from drypoint.cuts.model import Narrow
 from drypoint.errors import PlanError
 from drypoint.ui.design_side.words import trouble_of
-from drypoint.ui.pages.design import BoardPage, BoardPageValues
+from drypoint.ui.pages.design import BoardPage, BoardPageValues, CutsPage, CutsPageValues
 from drypoint.ui.parts.blocks import Note
 from drypoint.ui.theme.theme import Theme
 
@@ -44,6 +45,40 @@ def test_finding_with_a_place_is_a_link_and_one_without_is_not(light: Theme, qtb
     assert heard == [placed, placed]
     assert all(one.isHidden() for one in second.findChildren(QPushButton))
     assert any("lamp.drl, line 3" in label.text() for label in second.findChildren(QLabel))
+
+
+def test_many_places_are_a_list_that_holds_all_of_them(light: Theme, qtbot) -> None:
+    page = CutsPage(light)
+    qtbot.addWidget(page)
+    narrow = tuple(
+        Narrow((f"A{n}", f"B{n}"), (1.0 * n, 2.0), 0.1, 0.0, 0.5, False, "Finer bit.") for n in range(40)
+    )
+    last = Finding("clearance", "Net C is too close.", "", "Move it.", at=(77.0, 3.0))
+    page.show_cuts(CutsPageValues(loops=40, impossible=narrow, findings=(last,)))
+    page.resize(320, 900)
+    page.show()
+    qtbot.waitExposed(page)
+    places = page.places
+    assert places.list.model().rowCount() == 41
+    (note,) = (one for one in page.findChildren(Note) if one.isVisible())
+    assert "A0" in note.accessibleName(), "the first is told in full"
+    heard: list[object] = []
+    page.place_chosen.connect(heard.append)
+    places.list.setFocus()
+    qtbot.keyClick(places.list, Qt.Key.Key_End)
+    assert heard == [], "the canvas stays until one is asked for"
+    (note,) = (one for one in page.findChildren(Note) if one.isVisible())
+    assert "Net C" in note.accessibleName()
+    qtbot.keyClick(places.list, Qt.Key.Key_Return)
+    assert heard == [(77.0, 3.0)]
+    row = places.list.visualRect(places.list.model().index(38, 0))
+    qtbot.mouseClick(places.list.viewport(), Qt.MouseButton.LeftButton, pos=row.center())
+    assert heard[1:] == [(38.0, 2.0)]
+    page.show_cuts(CutsPageValues(loops=40, impossible=narrow[:2]))
+    assert places.list.isHidden()
+    qtbot.waitUntil(lambda: sum(one.isVisible() for one in page.findChildren(Note)) == 2)
+    shown = [one.accessibleName() for one in page.findChildren(Note) if one.isVisible()]
+    assert "A1" in shown[1]
 
 
 def test_an_error_with_a_place_is_a_link_on_its_page(light: Theme, qtbot) -> None:

@@ -14,8 +14,9 @@ from drypoint.ui.forms.blank import BlankForm
 from drypoint.ui.forms.file_line import FileLine
 from drypoint.ui.forms.values import BitValues, BlankValues
 from drypoint.ui.forms.wear import WearForm
-from drypoint.ui.language.words import fill, local
-from drypoint.ui.parts.blocks import Figure, Note, button, empty, rule, words
+from drypoint.ui.language.words import fill, local, told
+from drypoint.ui.pages.places import PlaceLine, PlaceList
+from drypoint.ui.parts.blocks import Figure, button, empty, rule, words
 from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.page import Page
@@ -38,13 +39,17 @@ class BoardPageValues:
     findings: tuple[Finding, ...] = ()
 
 
-def _note(page: Page, finding: Finding) -> Note:
+def _line(page: Page, finding: Finding) -> PlaceLine:
     """A place on the board is a link that zooms there; a file or line is only said."""
     if finding.at is None:
         said = strung(tuple(part for part in (finding.where, finding.hint) if part))
-        return Note("caution", finding.what, said)
-    where = finding.where or fill(page.tr("at {x:.2f}, {y:.2f} mm"), x=finding.at[0], y=finding.at[1])
-    return Note("caution", finding.what, finding.hint, where=where)
+        return PlaceLine(told(finding.what), told(said), "", None, finding)
+    where = told(finding.where) or _at(page, finding.at)
+    return PlaceLine(told(finding.what), told(finding.hint), where, finding.at, finding)
+
+
+def _at(page: Page, at: tuple[float, float]) -> str:
+    return fill(page.tr("at {x:.2f}, {y:.2f} mm"), x=at[0], y=at[1])
 
 
 class BoardPage(Page):
@@ -97,9 +102,9 @@ class BoardPage(Page):
         self._values = BoardPageValues()
         self._files = QVBoxLayout()
         self.body.addLayout(self._files)
-        self._notes = QVBoxLayout()
-        self._notes.setSpacing(8)
-        self.body.addLayout(self._notes)
+        self.places = PlaceList(theme)
+        self.add(self.places)
+        self.places.place_chosen.connect(lambda line: self.finding_chosen.emit(line.about))
         self.change_button = button(self.tr("Change files…"))
         self.add_actions(self.change_button)
         self.change_button.clicked.connect(self.change_files)
@@ -116,11 +121,7 @@ class BoardPage(Page):
         if values.files != before.files:
             QTimer.singleShot(0, self, self._list_files)  # a turn of its own: a dense board has many
         if values.findings != before.findings:
-            empty(self._notes)
-            for finding in values.findings:
-                note = _note(self, finding)
-                note.where_clicked.connect(lambda f=finding: self.finding_chosen.emit(f))
-                self._notes.addWidget(note)
+            self.places.show_places([_line(self, finding) for finding in values.findings])
 
     def _list_files(self) -> None:
         empty(self._files)
@@ -231,9 +232,9 @@ class CutsPage(Page):
         for name, field in self.fields.items():
             field.edited.connect(lambda value, name=name: self.edited.emit(name, value))
             self.add(Setting(field.accessibleName(), field))
-        self._notes = QVBoxLayout()
-        self._notes.setSpacing(8)
-        self.body.addLayout(self._notes)
+        self.places = PlaceList(theme)
+        self.add(self.places)
+        self.places.place_chosen.connect(lambda line: self.place_chosen.emit(line.at))
         self.plan_button = button(self.tr("Lay the cuts"), "primary")
         self.add_actions(self.plan_button)
         self.plan_button.clicked.connect(self.plan)
@@ -255,20 +256,16 @@ class CutsPage(Page):
         }
         for key, text in texts.items():
             self._facts[key].show_value("–" if none else text)
-        empty(self._notes)
-        for place in values.impossible[:8]:
-            what = self.tr("{a} and {b} stay joined").format(a=place.nets[0], b=place.nets[1])
-            text = fill(
-                self.tr("The gap is {gap:.3f} mm, {length:.1f} mm long. {hint}"),
-                gap=place.gap,
-                length=place.length,
-                hint=place.hint,
-            )
-            where = fill(self.tr("at {x:.2f}, {y:.2f} mm"), x=place.at[0], y=place.at[1])
-            note = Note("caution", what, text, where=where)
-            note.where_clicked.connect(lambda at=place.at: self.place_chosen.emit(at))
-            self._notes.addWidget(note)
-        for finding in values.findings[:8]:
-            note = _note(self, finding)
-            note.where_clicked.connect(lambda at=finding.at: self.place_chosen.emit(at))
-            self._notes.addWidget(note)
+        findings = [_line(self, finding) for finding in values.findings]
+        self.places.show_places([*(self._narrow(place) for place in values.impossible), *findings])
+
+    def _narrow(self, place: Narrow) -> PlaceLine:
+        """A gap that the bit does not fit."""
+        what = self.tr("{a} and {b} stay joined").format(a=place.nets[0], b=place.nets[1])
+        text = fill(
+            self.tr("The gap is {gap:.3f} mm, {length:.1f} mm long. {hint}"),
+            gap=place.gap,
+            length=place.length,
+            hint=place.hint,
+        )
+        return PlaceLine(what, text, _at(self, place.at), place.at, place)
