@@ -12145,6 +12145,7 @@
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
+        <location filename="../../app/drypoint/ui/pages/places.py"/>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <location filename="../../app/drypoint/ui/pages/run.py"/>
         <source>caution</source>

@@ -102,7 +102,7 @@ class BoardPage(Page):
         self._values = BoardPageValues()
         self._files = QVBoxLayout()
         self.body.addLayout(self._files)
-        self.places = PlaceList(theme)
+        self.places = PlaceList(theme, self._line)
         self.add(self.places)
         self.places.place_chosen.connect(lambda line: self.finding_chosen.emit(line.about))
         self.change_button = button(self.tr("Change files…"))
@@ -121,7 +121,11 @@ class BoardPage(Page):
         if values.files != before.files:
             QTimer.singleShot(0, self, self._list_files)  # a turn of its own: a dense board has many
         if values.findings != before.findings:
-            self.places.show_places([_line(self, finding) for finding in values.findings])
+            self.places.show_places(values.findings)
+
+    def _line(self, place: object) -> PlaceLine:
+        assert isinstance(place, Finding)
+        return _line(self, place)
 
     def _list_files(self) -> None:
         empty(self._files)
@@ -232,7 +236,7 @@ class CutsPage(Page):
         for name, field in self.fields.items():
             field.edited.connect(lambda value, name=name: self.edited.emit(name, value))
             self.add(Setting(field.accessibleName(), field))
-        self.places = PlaceList(theme)
+        self.places = PlaceList(theme, self._line)
         self.add(self.places)
         self.places.place_chosen.connect(lambda line: self.place_chosen.emit(line.at))
         self.plan_button = button(self.tr("Lay the cuts"), "primary")
@@ -256,11 +260,13 @@ class CutsPage(Page):
         }
         for key, text in texts.items():
             self._facts[key].show_value("–" if none else text)
-        findings = [_line(self, finding) for finding in values.findings]
-        self.places.show_places([*(self._narrow(place) for place in values.impossible), *findings])
+        self.places.show_places((*values.impossible, *values.findings))
 
-    def _narrow(self, place: Narrow) -> PlaceLine:
-        """A gap that the bit does not fit."""
+    def _line(self, place: object) -> PlaceLine:
+        """A finding, or a gap that the bit does not fit."""
+        if isinstance(place, Finding):
+            return _line(self, place)
+        assert isinstance(place, Narrow)
         what = self.tr("{a} and {b} stay joined").format(a=place.nets[0], b=place.nets[1])
         text = fill(
             self.tr("The gap is {gap:.3f} mm, {length:.1f} mm long. {hint}"),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -46,15 +46,15 @@ class PlaceLine:
 class _Delegate(QStyledItemDelegate):
     """What it is, and below it where."""
 
-    def __init__(self, theme: Theme, parent: QWidget) -> None:
+    def __init__(self, theme: Theme, line: Callable[[object], PlaceLine], parent: QWidget) -> None:
         super().__init__(parent)
-        self._theme = theme
+        self._theme, self._line = theme, line
 
     def sizeHint(self, _option: QStyleOptionViewItem, _index: Index) -> QSize:
         return QSize(200, ROW)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        line: PlaceLine = index.data(Qt.ItemDataRole.UserRole)
+        line = self._line(index.data(Qt.ItemDataRole.UserRole))
         tokens = self._theme.tokens
         rect: Any = option.rect
         state: Any = option.state
@@ -80,6 +80,11 @@ class _Delegate(QStyledItemDelegate):
 class PlaceList(QWidget):
     """All places there are.
 
+    Parameters
+    ----------
+    line : callable
+        What is said of a place; asked for those in sight only, as a dense board has thousands.
+
     Signals
     -------
     place_chosen(object) : `PlaceLine` that has a place; the canvas goes there
@@ -87,16 +92,19 @@ class PlaceList(QWidget):
 
     place_chosen = Signal(object)
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, theme: Theme, line: Callable[[object], PlaceLine], parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
+        self._line = line
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
         self._count = words("", "value")
-        self._model = Lines(lambda line: f"{line.what}, {line.where or line.text}", _told, self)
+        self._model = Lines(self._said, lambda about: line(about).text, self)
         self.list = QListView()
         self.list.setModel(self._model)
-        self.list.setItemDelegate(_Delegate(theme, self.list))
+        self.list.setItemDelegate(_Delegate(theme, line, self.list))
         self.list.setUniformItemSizes(True)
         self.list.setFixedHeight(ROW * SHOWN + 4)
         self.list.setAccessibleName(self.tr("Places to look at"))
@@ -111,24 +119,24 @@ class PlaceList(QWidget):
         self.list.selectionModel().currentChanged.connect(lambda *_: self._chosen())
         self.list.clicked.connect(lambda _: self._go())
         self.list.activated.connect(lambda _: self._go())
-        self._lines: tuple[PlaceLine, ...] = ()
+        self._places: tuple[object, ...] = ()
         self.show_places(())
 
-    def show_places(self, lines: Sequence[PlaceLine]) -> None:
+    def show_places(self, places: Sequence[object]) -> None:
         """Other places, the most important first. Nothing is signalled."""
-        if self._lines == tuple(lines) and lines:
+        if self._places == tuple(places) and places:
             return
-        self._lines = tuple(lines)
-        many = len(self._lines) > FEW
-        self._count.setText(self.tr("{count} places to look at").format(count=len(self._lines)))
+        self._places = tuple(places)
+        many = len(self._places) > FEW
+        self._count.setText(self.tr("{count} places to look at").format(count=len(self._places)))
         self._count.setVisible(many)
         self.list.setVisible(many)
         self._note.setVisible(many)
-        self._model.show_lines(self._lines if many else ())
+        self._model.show_lines(self._places if many else ())
         if many:
             self.list.setCurrentIndex(self._model.index(0, 0))
         empty(self._notes)
-        for line in () if many else self._lines:
+        for line in () if many else map(self._line, self._places):
             note = Note("caution", line.what, line.text, where=_link(line))
             note.where_clicked.connect(lambda line=line: self.place_chosen.emit(line))
             self._notes.addWidget(note)
@@ -136,7 +144,11 @@ class PlaceList(QWidget):
     def current(self) -> PlaceLine | None:
         """The place chosen in the list."""
         index = self.list.currentIndex()
-        return index.data(Qt.ItemDataRole.UserRole) if index.isValid() else None
+        return self._line(index.data(Qt.ItemDataRole.UserRole)) if index.isValid() else None
+
+    def _said(self, about: object) -> str:
+        line = self._line(about)
+        return f"{line.what}, {line.where or line.text}"
 
     def _chosen(self) -> None:
         line = self.current()
@@ -147,10 +159,6 @@ class PlaceList(QWidget):
         line = self.current()
         if line is not None and line.at is not None:
             self.place_chosen.emit(line)
-
-
-def _told(line: PlaceLine) -> str:
-    return line.text
 
 
 def _link(line: PlaceLine) -> str:
