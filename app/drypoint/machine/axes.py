@@ -75,6 +75,7 @@ class Axes(Remote):
         with self._own():
             delivery = self._delivery
             delivery.stop.clear()
+            delivery.hold.release()
             greet(self._channel)
             delivery.connected, delivery.prepared = True, False
             delivery.known.clear()

@@ -10,6 +10,7 @@ from drypoint.errors import MachineError
 from drypoint.machine.channel import Channel
 from drypoint.machine.explain import POSITION_LOST
 from drypoint.machine.faults import LineLost, LinkLost, Locked, Refused, Restarted, Stopped
+from drypoint.machine.hold import Hold
 from drypoint.machine.protocol import Alarm, Banner, ErrorReply, Message, Ok, Phase, Realtime, Status
 from drypoint.machine.sender import DEFAULT_BUFFER, Sender
 from drypoint.wording import say
@@ -46,6 +47,8 @@ class Delivery:
         put out by its own line, since a hold would freeze it with the beam on; a fault resets at once.
     pause : Event
         Set to have no further pulse begun.
+    hold : Hold
+        Holds all motion but pulses.
     tell : callable
         Called whenever something new is known of the machine.
     """
@@ -55,6 +58,7 @@ class Delivery:
         self.tell = tell
         self.stop = threading.Event()
         self.pause = threading.Event()
+        self.hold = Hold(channel)
         self.pulsing = False
         self._lit = False
         self.connected = False
@@ -82,6 +86,8 @@ class Delivery:
         except LinkLost:
             self._lose()
             raise
+        if self._channel.reports != seen:
+            self.hold.meet(self._channel.status)
         if self._channel.reports != seen or any(isinstance(m, Alarm | Banner) for m in messages):
             self.tell()
         for message in messages:  # our own resets do not come through here
@@ -174,7 +180,7 @@ class Delivery:
         if self.pulsing:
             self.restart()
             return
-        self._channel.realtime(Realtime.HOLD)
+        self.hold.begin_for_good()
         deadline = self._channel.now() + _SLOWING
         rests = 0
         while self._channel.now() < deadline and rests < 2 and not self._channel.patient:
@@ -211,6 +217,7 @@ class Delivery:
             self.known.clear()
         while self._channel.status is None:
             self._channel.exchange(WAIT)
+        self.hold.release()
         if self.phase is Phase.ALARM and self._channel.alarm is None:
             self._channel.alarm = alarm
         self.tell()

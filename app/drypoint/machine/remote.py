@@ -22,12 +22,12 @@ class Remote:
         if self._delivery.pulsing:
             self._delivery.pause.set()
         else:
-            self._channel.realtime(Realtime.HOLD)
+            self._delivery.hold.begin()
 
     def resume(self) -> None:
-        """Go on after a hold."""
+        """Go on after a hold, as soon as the axes stand still; not after a stop."""
         self._delivery.pause.clear()
-        self._channel.realtime(Realtime.RESUME)
+        self._delivery.hold.end()
 
     def stop(self) -> None:
         """Hold at once; as soon as the machine stands still it is reset, which flushes everything.
@@ -39,7 +39,7 @@ class Remote:
         """
         self._delivery.stop.set()
         if not self._delivery.pulsing:
-            self._channel.realtime(Realtime.HOLD)
+            self._delivery.hold.begin_for_good()
 
     def jog_cancel(self) -> None:
         """End a jog."""
