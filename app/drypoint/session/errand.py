@@ -21,6 +21,8 @@ from drypoint.session.apart import COPY
 from drypoint.session.jobs import Outcome, attempt
 from drypoint.session.session import Session
 
+GRACE = 10.0
+"""Time in which work that is given up must have ended, s."""
 SELDOM = 0.05
 """Progress is told not more often than this, s."""
 
@@ -49,13 +51,16 @@ def main() -> int:
     if made is None:
         return 1
     folder, work = Path(made[0]), made[1]
-    threading.Thread(target=_end_with_pipe, args=(frames, folder), daemon=True).start()
-    outcome = attempt(
-        "apart", 0, lambda progress: _work(folder, work, progress), Progress(Teller(frames).tell)
-    )
+    progress = Progress(Teller(frames).tell)
+    threading.Thread(target=_end_with_pipe, args=(frames, folder, progress), daemon=True).start()
+    outcome = attempt("apart", 0, lambda progress: _work(folder, work, progress), progress)
+    if progress.cancelled:
+        _remove(folder)
+        return 0
     try:
         frames.send(*_told(outcome))
     except OSError:  # the window is gone
+        _remove(folder)
         return 1
     return 0
 
@@ -78,11 +83,19 @@ def _told(outcome: Outcome) -> tuple[Any, ...]:
     return "error", kind.__name__, error.what, error.where, error.hint
 
 
-def _end_with_pipe(frames: Frames, folder: Path) -> None:
+def _end_with_pipe(frames: Frames, folder: Path, progress: Progress) -> None:
+    """Have the work given up once nobody waits for it; work that does not heed that is broken off."""
     while frames.receive() is not None:
         pass
-    shutil.rmtree(folder, ignore_errors=True)  # nobody else is left to do it
+    progress.cancel()
+    time.sleep(GRACE)
+    _remove(folder)
     os._exit(0)
+
+
+def _remove(folder: Path) -> None:
+    """Nobody else is left to do it."""
+    shutil.rmtree(folder, ignore_errors=True)
 
 
 if __name__ == "__main__":
