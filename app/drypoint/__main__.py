@@ -31,10 +31,13 @@ from drypoint.session.actions.coupon_reading import readings
 from drypoint.session.clear_options import WORDS, ClearOptions
 from drypoint.session.corner import Corner
 from drypoint.session.report import report
+from drypoint.session.turn_settings import ToolingUse
 from drypoint.session.wear_book import usual_book
 
 SURROUNDINGS = {kind.name.lower().replace("_", "-"): kind for kind in Surroundings}
 """What covers the copper, by the words of the command line."""
+TOOLING = {use.name.lower(): use for use in ToolingUse}
+"""When tooling holes are drilled, by the words of the command line."""
 CLEAR = "\r\033[K"
 """Begins a line of a terminal anew."""
 
@@ -61,6 +64,11 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--depth", type=float, metavar="MM", help="nominal depth below the copper's top")
     _add_clearing(one)
     one.add_argument("--both-sides", action="store_true", help="mill the other side too, after turning over")
+    one.add_argument(
+        "--tooling",
+        choices=TOOLING,
+        help="holes in the margin to find the second side by; needed: where the board has fewer than two",
+    )
     one.add_argument("--coating", default="", metavar="NAME", help="coating that a laser marks the legend on")
     one.add_argument(
         "--declared-safe", action="store_true", help="its maker declares that coating safe for laser work"
@@ -221,6 +229,7 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
             angle_deg=words.angle,
             depth=words.depth,
             both_sides=words.both_sides,
+            tooling=TOOLING.get(words.tooling),
             coating=words.coating,
             declared_safe=words.declared_safe,
             places=words.at,

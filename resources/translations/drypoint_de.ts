@@ -90,6 +90,11 @@
         <translation>Ein Werkzeug von {bit:.2f} mm hat in einem Loch von {hole:.2f} mm keinen Platz.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/tooling.py"/>
+        <source>A blank that is turned the wrong way may show holes wherever they are looked for.</source>
+        <translation>Ein falsch gewendeter Zuschnitt kann überall dort Löcher zeigen, wo sie gesucht werden.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/board/gerber_plotter.py"/>
         <source>A block aperture cannot draw lines.</source>
         <translation>Eine Blockblende kann keine Linien ziehen.</translation>
@@ -1404,11 +1409,6 @@
         <translation>Hängt ein Span zwischen Werkzeug und Kupfer, oder ist der Draht kurzgeschlossen?</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/actions/turn.py"/>
-        <source>Drill through reference holes in the waste first.</source>
-        <translation>Zuerst Bezugslöcher in den Abfall bohren.</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/cuts/holes.py"/>
         <source>Drilled with {diameter:.2f} mm only.</source>
         <translation>Nur mit {diameter:.2f} mm gebohrt.</translation>
@@ -1467,6 +1467,11 @@
         <location filename="../../app/drypoint/session/work.py"/>
         <source>Enter yours.</source>
         <translation>Eigene eingeben.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/report.py"/>
+        <source>Error expected at the far corner of the second side (95 %)</source>
+        <translation>Erwarteter Fehler an der fernsten Ecke der zweiten Seite (95 %)</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/reference/fit.py"/>
@@ -1825,6 +1830,11 @@
         <translation>G{stated:g} und G{g:g} wollen beide die Wörter der Zeile.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/turn.py"/>
+        <source>Have tooling holes drilled while the first side looks up.</source>
+        <translation>Aufnahmebohrungen bohren lassen, solange die erste Seite oben liegt.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/actions/head.py"/>
         <source>Head</source>
         <translation>Kopf</translation>
@@ -1892,6 +1902,16 @@
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Holes and outline run into it. Thinner than they reach means cutting into the machine's bed.</source>
         <translation>Löcher und Umriss laufen in sie hinein. Dünner, als sie reichen, heißt in den Maschinentisch schneiden.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/turn.py"/>
+        <source>Holes drilled through the margin of the blank while the first side looks up. The second side is found by them; they lie far apart, and so that a blank turned the wrong way is noticed.</source>
+        <translation>Bohrungen durch den Rand des Zuschnitts, solange die erste Seite oben liegt. Nach ihnen wird die zweite Seite gefunden; sie liegen weit auseinander und so, dass ein falsch gewendeter Zuschnitt auffällt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/turn.py"/>
+        <source>Holes of very thin drills wander and are hard to see; very large ones are hard to centre on by eye.</source>
+        <translation>Löcher sehr dünner Bohrer verlaufen und sind schlecht zu sehen; bei sehr großen ist die Mitte mit dem Auge schwer zu treffen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/holes.py"/>
@@ -2034,6 +2054,11 @@
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>How many rows of boards lie behind each other on the blank.</source>
         <translation>Wie viele Reihen von Platinen hintereinander auf dem Zuschnitt liegen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/turn.py"/>
+        <source>How many tooling holes there are.</source>
+        <translation>Wie viele Aufnahmebohrungen es gibt.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/electrical.py"/>
@@ -2556,6 +2581,11 @@
         <translation>Nur eine Beschichtung markieren, die ihr Hersteller für Laserarbeit als sicher erklärt; nie eine mit Chlor darin.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/tooling.py"/>
+        <source>Mark the blank's front edge on both sides before you turn it.</source>
+        <translation>Die Vorderkante des Zuschnitts vor dem Wenden auf beiden Seiten kennzeichnen.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <source>Marked from now on with {power:.0f} % for {dwell:.0f} ms.</source>
         <translation>Ab jetzt wird mit {power:.0f} % für {dwell:.0f} ms markiert.</translation>
@@ -2694,6 +2724,11 @@
         <location filename="../../app/drypoint/session/export.py"/>
         <source>Nets too close for their voltage</source>
         <translation>Netze zu nah für ihre Spannung</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/turn.py"/>
+        <source>Never: a board with fewer than two holes of its own cannot be found once it was turned over. Always: a minute of drilling, and a margin wide enough.</source>
+        <translation>Nie: eine Platine mit weniger als zwei eigenen Löchern ist nach dem Wenden nicht zu finden. Immer: eine Minute Bohren und ein Rand, der breit genug ist.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/gcode/reader.py"/>
@@ -4240,6 +4275,11 @@
         <translation>Die Bohrdatei wird in den Koordinaten der Programme angenommen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/turn.py"/>
+        <source>The drill that makes them. Left open, it is one that the board needs anyway.</source>
+        <translation>Der Bohrer dafür. Offen gelassen, ist es einer, den die Platine ohnehin braucht.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>The drills in the box. Each hole takes the nearest one; a larger hole is bored with the end mill.</source>
         <translation>Die Bohrer im Kasten. Jedes Loch nimmt den nächsten; ein größeres Loch wird mit dem Schaftfräser ausgefräst.</translation>
@@ -4963,6 +5003,11 @@
         <translation>Der zweite Fräser muss breiter schneiden als der feine, und beide durch das Kupfer.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/report.py"/>
+        <source>The second side cannot be found: there are fewer than two holes</source>
+        <translation>Die zweite Seite ist nicht zu finden: es gibt weniger als zwei Löcher</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/actions/turn.py"/>
         <source>The second side is found from at least two drilled holes.</source>
         <translation>Die zweite Seite wird aus mindestens zwei gebohrten Löchern gefunden.</translation>
@@ -5354,6 +5399,11 @@
         <location filename="../../app/drypoint/cuts/holes.py"/>
         <source>There is no room for reference marks between the outline and the blank's edge.</source>
         <translation>Zwischen dem Umriss und dem Rand des Zuschnitts ist kein Platz für Bezugsmarken.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/tooling.py"/>
+        <source>There is no room for tooling holes between the outline and the edge of the blank.</source>
+        <translation>Zwischen dem Umriss und dem Rand des Zuschnitts ist kein Platz für Aufnahmebohrungen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/commands.py"/>
@@ -5859,6 +5909,12 @@
         <translation>Werkzeug T{number} wird benutzt, aber sein Durchmesser ist nicht angegeben.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <location filename="../../app/drypoint/session/tooling.py"/>
+        <source>Tooling holes</source>
+        <translation>Aufnahmebohrungen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/reference/fit.py"/>
         <source>Touch another hole, far away.</source>
         <translation>Ein weiteres Loch antasten, weit entfernt.</translation>
@@ -6037,6 +6093,11 @@
         <location filename="../../app/drypoint/session/grid.py"/>
         <source>Use a larger blank, or burn it where the light spot stands.</source>
         <translation>Einen größeren Zuschnitt nehmen oder dort brennen, wo der Lichtpunkt steht.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/tooling.py"/>
+        <source>Use a larger blank, or move the clamps: the second side could not be found by them.</source>
+        <translation>Einen größeren Zuschnitt nehmen oder die Spanner versetzen: die zweite Seite ließe sich nach ihnen nicht finden.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/cuts/clearing.py"/>
@@ -6303,6 +6364,11 @@
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>With the wrong side every part would have to sit on the wrong face of the board.</source>
         <translation>Mit der falschen Seite müsste jedes Bauteil auf der falschen Seite der Platine sitzen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/turn.py"/>
+        <source>With two, a hole that was touched wrongly is not told from the others. More than four gain little.</source>
+        <translation>Mit zweien ist ein falsch angefahrenes Loch nicht von den anderen zu unterscheiden. Mehr als vier bringen wenig.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
@@ -6639,6 +6705,7 @@
     <message>
         <location filename="../../app/drypoint/cuts/holes.py"/>
         <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <location filename="../../app/drypoint/session/help/turn.py"/>
         <location filename="../../app/drypoint/ui/forms/wear.py"/>
         <source>holes</source>
         <translation>Löcher</translation>
@@ -7232,6 +7299,11 @@
         <location filename="../../app/drypoint/board/drill.py"/>
         <source>tool diameters only make sense in {other}: read so</source>
         <translation>Werkzeugdurchmesser ergeben nur in {other} Sinn: so gelesen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/program/placed_cuts.py"/>
+        <source>tooling holes</source>
+        <translation>Aufnahmebohrungen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/marks.py"/>

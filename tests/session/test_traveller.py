@@ -9,7 +9,7 @@ import numpy as np
 
 from drypoint.errors import PlanError
 from drypoint.session.codec import to_json
-from drypoint.session.derive import Peek
+from drypoint.session.peek import Peek
 from drypoint.session.session import Session
 from drypoint.session.settings import Clamp
 from drypoint.session.traveller import Line, StepName, StepState, traveller

@@ -18,6 +18,7 @@ class CutKind(StrEnum):
     CLEAR = "clearing"
     SPOT = "spot mark"
     HOLE = "hole"
+    TOOLING = "tooling hole"
     BORE = "bored hole"
     SLOT = "slot"
     LEGEND = "legend"

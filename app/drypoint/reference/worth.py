@@ -237,6 +237,32 @@ def choose_holes(
     return tuple(_exchanged(chosen, told, pool, aims))
 
 
+def foreseen_error(
+    holes: ArrayLike,
+    targets: ArrayLike,
+    *,
+    sigma: float = 0.02,
+    hole_sigma: ArrayLike = 0.0,
+) -> float | None:
+    """Largest semi-axis of the 95 % error ellipses at the targets once these holes are touched, mm.
+
+    Beforehand: that of a fit with these holes, which does not depend on where they are found. None
+    where fewer than two places are given: then nothing is found.
+
+    Parameters
+    ----------
+    holes : (N, 2) holes to touch, board frame
+    targets : (M, 2) where the error is asked for
+    hole_sigma : float or (N,) how far each hole may lie from its design, mm
+    """
+    places, aims = as_points(holes), as_points(targets)
+    if len(places) < 2 or float(np.ptp(places, axis=0).max()) < 1e-6 or not len(aims):
+        return None
+    middle = places.mean(axis=0)
+    told = _information(as_points(places - middle), _totals(sigma, hole_sigma, len(places))).sum(axis=0)
+    return float(_worst_error(told[None], as_points(aims - middle), np.zeros(len(aims)))[0])
+
+
 def _exchanged(chosen: list[int], told: NDArray[np.float64], pool: list[int], aims: Points) -> list[int]:
     """Another hole for one of those chosen, as long as that lowers the worst error."""
     slack = np.zeros(len(aims))

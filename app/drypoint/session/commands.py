@@ -30,6 +30,7 @@ from drypoint.session.session import Session
 from drypoint.session.settings import CopyPlace
 from drypoint.session.sheet_sides import expected_only
 from drypoint.session.sides import side_of
+from drypoint.session.turn_settings import ToolingUse
 from drypoint.session.voltage_table import of_nets, read_voltages
 from drypoint.session.wear_book import WearBook
 from drypoint.session.work import SPARE, fitting_preset, require_room
@@ -47,6 +48,7 @@ def prepare(
     angle_deg: float | None = None,
     depth: float | None = None,
     both_sides: bool = False,
+    tooling: ToolingUse | None = None,
     coating: str = "",
     declared_safe: bool = False,
     places: Sequence[tuple[float, float, float]] = (),
@@ -62,6 +64,7 @@ def prepare(
 
     Parameters
     ----------
+    tooling : when holes are drilled into the margin to find the second side by
     paths : folders, files and zips; two or more folders or zips that hold the same copper are boards
         of their own
     places : x, y (mm) and turn (degrees) for each board in that order, or for each copy of the only
@@ -83,7 +86,8 @@ def prepare(
         try:
             settings = session.settings
             board = replace(settings.board, side=side or settings.board.side, both=both_sides)
-            session.change("Choose the side", board=board)
+            turn = settings.turn if tooling is None else replace(settings.turn, tooling=tooling)
+            session.change("Choose the side", board=board, turn=turn)
             laser = replace(settings.laser, coating=coating, declared_safe=declared_safe)
             session.change("Choose the coating", laser=laser)
             session.import_files(paths, progress=progress)

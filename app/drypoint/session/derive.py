@@ -7,7 +7,7 @@ makes it be computed anew.
 from __future__ import annotations
 
 import hashlib
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 import shapely
@@ -16,6 +16,7 @@ from shapely import Geometry
 from drypoint.board.model import Board
 from drypoint.board.panel import panel_of
 from drypoint.cuts.legend import Legend
+from drypoint.cuts.tooling import Tooling
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
@@ -42,17 +43,30 @@ from drypoint.session.layout import Layout, lay_out
 from drypoint.session.marks import plan_marks, planned_by
 from drypoint.session.memo import Memo
 from drypoint.session.pass_plan import PAINTED, PassPlan, painted_in, plan_passes
+from drypoint.session.peek import Peek
 from drypoint.session.plans import (
     CarriedSurface,
     CutPlan,
     Placing,
     belief_from,
+    hole_depth,
     plan_cuts,
     taught,
     touch_region,
 )
 from drypoint.session.program_cuts import given_cuts, require_chosen
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.tooling import (
+    Foreseen,
+    as_drilled,
+    drilled_tooling,
+    foreseen,
+    plan_tooling,
+    seen_from_over,
+    tooling_findings,
+    turned_tooling,
+    wants_tooling,
+)
 from drypoint.session.two_sides import as_seen, fit_of_touched, seen_from, turned_blank
 from drypoint.surface.model import Surface, fit_surface
 from drypoint.surface.plan import plan_touches
@@ -64,30 +78,12 @@ PLACED = (*DESIGN, "copies")
 BOARD = (*PLACED, "bits")
 READY = (*DESIGN, "bits", "imported", "blank")
 LAYOUT = (*BOARD, "blank")
-CUTS = (*LAYOUT, "bits", "cuts", "clearing", "holes", "electrical", "imported")
+TOOLING = (*LAYOUT, "turn", "tooling", "cuts")
+CUTS = (*TOOLING, "clearing", "holes", "electrical", "imported")
 FIT = (*LAYOUT, "setup", "reference", "stretch")
 SURFACE = (*FIT, "touches")
 ASKED = ("pass", "observation", "island touch", "coupon", PAINTED)
 PASSES = (*SURFACE, "bits", "cuts", "clearing", "imported", "passes", *ASKED)
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class Peek:
-    """What is computed of a job at this moment; None for what is not.
-
-    ``surface`` is the newest that was touched, also where the board was moved since; ``placed`` is as
-    the places are set.
-    """
-
-    board: Board | None = None
-    layout: Layout | None = None
-    cuts: CutPlan | None = None
-    grooves_key: str | None = None
-    fit: Placing | None = None
-    surface: Surface | None = None
-    passes: PassPlan | None = None
-    placed: tuple[Placed, ...] | None = None
-    ready: tuple[ReadyProgram, ...] | None = None
 
 
 class Derived:
@@ -170,6 +166,31 @@ class Derived:
 
         return self._memo.get("layout", snap.key(*LAYOUT), compute)
 
+    def tooling(self, snap: Snapshot, *, wanted_only: bool = True) -> Tooling:
+        """Holes in the margin to find the board by once it was turned, frame of the side being milled.
+
+        None where they are not wanted; with ``wanted_only`` off, where they would lie all the same.
+        """
+        board, drilled = self.board(snap), drilled_tooling(snap)
+        if wanted_only and drilled is None and not wants_tooling(board, snap.settings):
+            return Tooling()
+
+        def compute() -> Tooling:
+            depth = hole_depth(snap.settings)
+            if drilled is not None:
+                return as_drilled(drilled, snap.settings, depth)
+            first = board if up else seen_from_over(board)
+            return plan_tooling(first, lay_out(first, snap.settings.blank), snap.settings, depth)
+
+        up = snap.settings.board.side is snap.face(1)
+        found = self._memo.get("tooling", snap.key(*TOOLING), compute)
+        return found if up else turned_tooling(found, board.width)
+
+    def foreseen(self, snap: Snapshot) -> Foreseen:
+        """How well the second side will be found, with tooling holes and without."""
+        planned = self.tooling(snap, wanted_only=False)
+        return foreseen(self.board(snap), planned, snap.settings)
+
     def cuts(self, snap: Snapshot, progress: Progress | None = None) -> CutPlan:
         """Grooves, holes, outline, reference marks and the island check."""
         told = progress or Progress()
@@ -180,8 +201,11 @@ class Derived:
             require_chosen(ready, snap.settings.imported)
             given = given_cuts(ready, board, self.placed(snap))
             settings = as_seen(snap, board.width)
-            plan = plan_cuts(board, self.layout(snap), settings, told.part(0.2, 1.0), given)
-            return replace(plan, findings=(*plan.findings, *ready_findings(ready)))
+            tooling = self.tooling(snap)
+            rest = told.part(0.2, 1.0)
+            plan = plan_cuts(board, self.layout(snap), settings, rest, given, tooling.cuts)
+            said = tooling_findings(board, settings, tooling)
+            return replace(plan, findings=(*plan.findings, *said, *ready_findings(ready)))
 
         return self._memo.get("cuts", snap.key(*CUTS), compute)
 
@@ -255,13 +279,16 @@ class Derived:
         def compute() -> Points:
             fit = self.fit(snap)
             lines = [fit.apply(line) for line in self.cuts(snap).grooves.lines]
-            region = touch_region(self.board(snap), self.layout(snap))
-            mapped = _mapped(region, fit)
+            mapped = _mapped(self.touchable(snap), fit)
             return plan_touches(lines, mapped, snap.settings.surface.touches, progress=progress)
 
         return self._memo.get(
             "touch plan", snap.key(*FIT, "bits", "cuts", "clearing", "imported", "surface"), compute
         )
+
+    def touchable(self, snap: Snapshot) -> Geometry:
+        """Where copper may be touched before cutting, board frame: off clamps, holes and the edge."""
+        return touch_region(self.board(snap), self.layout(snap), self.cuts(snap).tooling)
 
     def touches(self, snap: Snapshot) -> tuple[Touches, int] | None:
         """The newest touches and the clamping they were made in."""

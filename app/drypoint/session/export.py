@@ -168,7 +168,9 @@ def _grooves_picture(derived: Derived, snap: Snapshot, speak: Speak) -> str:
     board, layout, cuts = derived.board(snap), derived.layout(snap), derived.cuts(snap)
     count = cuts.grooves.wide
     wide = Wide(count, float(cuts.top[0])) if count else None
-    return cuts_picture(board, layout, cuts.grooves.lines, cuts.width, cuts.marks, speak, wide)
+    return cuts_picture(
+        board, layout, cuts.grooves.lines, cuts.width, (*cuts.marks, *cuts.tooling), speak, wide
+    )
 
 
 def sheet_facts(

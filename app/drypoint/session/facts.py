@@ -102,6 +102,18 @@ def cut_facts(cuts: CutPlan) -> dict[str, Any]:
     }
 
 
+def second_side_facts(session: Session) -> dict[str, Any] | None:
+    """How the board is found once it was turned over, and how well; None where one side is milled."""
+    snap, derived = session.snapshot, session.derived
+    if not snap.settings.board.both:
+        return None
+    holes = [
+        {"name": cut.label, "at": [round(float(v), 3) for v in cut.path[0]], "drill": cut.bit.name}
+        for cut in derived.tooling(snap).cuts
+    ]
+    return {"tooling_holes": holes, **derived.foreseen(snap).as_dict()}
+
+
 def two_bits_facts(session: Session, progress: Progress | None = None) -> dict[str, Any]:
     """What both bits cut, and what the second saves; nothing where one does all."""
     snap = session.snapshot
@@ -130,6 +142,7 @@ def prepared_facts(session: Session, progress: Progress | None = None) -> dict[s
         "cuts": cut_facts(cuts) | ({"two_bits": two} if two else {}),
         "island_check": check_dict(cuts.check, designed_islands(board)),
         "holes_by_drill": cuts.drills(),
+        "second_side": second_side_facts(session),
         "estimate_s": round(estimate(session), 1),
         "warnings": warnings,
     }

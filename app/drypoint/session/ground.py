@@ -87,6 +87,9 @@ def ground_of(derived: Derived, snap: Snapshot, reach: Geometry | None = None) -
     """
     layout, board = derived.layout(snap), derived.board(snap)
     marks = [shapely.buffer(Point(mark.path[0]), MARK) for mark in derived.cuts(snap).marks]
+    marks += [
+        shapely.buffer(Point(cut.path[0]), cut.diameter / 2.0 + MARK) for cut in derived.cuts(snap).tooling
+    ]
     used = [box(*extent) for one in trial_cuts(snap) for extent in one.extents]
     taken = {
         say("reference holes"): shapely.union_all(marks),

@@ -1,4 +1,4 @@
-"""Every hole that the board can be found by: reference marks in the waste and all drilled holes.
+"""Every hole that the board can be found by: reference marks, tooling holes and all holes of the board.
 
 Holes made in one clamping lie to one another as the design says, but for their wander; between holes
 of different clampings stands the error of the fit in between. So those of one clamping are suggested.
@@ -19,6 +19,7 @@ from drypoint.reference.fit import Fit
 from drypoint.reference.worth import Advice, choose_holes, next_hole
 from drypoint.session.derive import Derived
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.tooling import drilled_tooling
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -29,7 +30,7 @@ class Candidate:
     ----------
     cut : Cut
         Its place (frame of the side being milled), diameter, the bit that makes it and its label:
-        R1, R2… in the waste, H1, H2… on the board.
+        R1, R2… in the waste, H1, H2… on the board, T1, T2… tooling holes.
     mark : bool
         Whether it is a mark in the waste, pricked by the V-bit.
     setup : int or None
@@ -44,6 +45,11 @@ class Candidate:
     def label(self) -> str:
         """R1, H12…"""
         return self.cut.label
+
+    @property
+    def tooling(self) -> bool:
+        """Whether it was drilled into the margin to find the board by."""
+        return self.cut.kind is CutKind.TOOLING
 
     @property
     def at(self) -> tuple[float, float]:
@@ -64,7 +70,9 @@ def candidates(derived: Derived, snap: Snapshot) -> tuple[Candidate, ...]:
         if key not in cached:
             cached[key] = made_in(snap, cut)
         found.append(Candidate(cut, False, cached[key]))
-    return tuple(found)
+    drilled = drilled_tooling(snap)
+    at = None if drilled is None else int(drilled["setup"])
+    return (*found, *(Candidate(cut, False, at) for cut in cuts.tooling))
 
 
 def _hole_cuts(board: Board, planned: Sequence[Cut], fallback: Bit) -> list[Cut]:

@@ -55,6 +55,8 @@ class CutPlan:
     width: float
     findings: tuple[Finding, ...]
     close: tuple[Flaw, ...] = ()
+    tooling: tuple[Cut, ...] = ()
+    """Holes in the margin that the board is found by once it was turned over."""
     top: NDArray[np.float64] = field(default_factory=lambda: np.zeros(0))
     """(L,) width of every groove at the copper's top, mm."""
 
@@ -66,7 +68,7 @@ class CutPlan:
     def drills(self) -> dict[str, int]:
         """Number of holes by the bit that makes them."""
         counts: dict[str, int] = {}
-        for cut in self.holes:
+        for cut in (*self.holes, *self.tooling):
             if cut.kind is not CutKind.SPOT:
                 counts[cut.bit.name] = counts.get(cut.bit.name, 0) + 1
         return counts
@@ -91,8 +93,12 @@ def plan_cuts(
     settings: Settings,
     progress: Progress,
     given: GivenCuts | None = None,
+    tooling: Sequence[Cut] = (),
 ) -> CutPlan:
-    """Grooves, reference marks, holes and outline, and whether they part the nets."""
+    """Grooves, reference marks, holes and outline, and whether they part the nets.
+
+    ``tooling`` are holes that are drilled into the margin, frame of ``board``.
+    """
     given = given or GivenCuts()
     bits, cuts = settings.bits, settings.cuts
     grooves = _grooves(board, layout, settings, progress, given)
@@ -102,7 +108,8 @@ def plan_cuts(
     outline = _own_outline(board, layout, settings, through, given)
     # a hole near the zero spot would let a later bit sink in there
     room = shapely.difference(layout.workable, Point(layout.zero_spot).buffer(CLEAR_OF_ZERO))
-    marks = reference_marks(board, room, bits.vbit, count=cuts.marks)
+    taken = [Point(cut.path[0]).buffer(cut.diameter / 2 + OFF_TOOLING) for cut in tooling]
+    marks = reference_marks(board, room.difference(unary_union(taken)), bits.vbit, count=cuts.marks)
     progress.step(0.75, "Island check")
     wide = widths_of(grooves, settings)
     found = check(
@@ -117,9 +124,13 @@ def plan_cuts(
     close = clearance_flaws(board, grooves.lines, wide.under, settings.electrical, progress.part(0.99, 1.0))
     width = fine_width(settings).top
     done = holes_in_order(holes.cuts)
-    return CutPlan(grooves, marks, done, outline, found, width, holes.findings, close, wide.top)
+    return CutPlan(
+        grooves, marks, done, outline, found, width, holes.findings, close, tuple(tooling), wide.top
+    )
 
 
+OFF_TOOLING = 1.5
+"""Reference marks keep this far from the edge of a tooling hole, mm."""
 SAME_PLACE = 1.0
 """mm. Two things said of one net nearer to each other than this are one."""
 
@@ -195,6 +206,11 @@ def depth_into_backing(settings: Settings) -> float:
     return min(settings.cuts.through, settings.blank.backing * (1.0 - SPARED))
 
 
+def hole_depth(settings: Settings) -> float:
+    """How deep holes are drilled below the copper, mm."""
+    return settings.blank.thickness + depth_into_backing(settings)
+
+
 def _own_holes(board: Board, settings: Settings, through: float) -> HolePlan:
     bits, wanted = settings.bits, settings.holes
     return plan_holes(
@@ -263,10 +279,11 @@ class CarriedSurface:
         return self.surface.std(self._back(points))
 
 
-def touch_region(board: Board, layout: Layout) -> Geometry:
+def touch_region(board: Board, layout: Layout, tooling: Sequence[Cut] = ()) -> Geometry:
     """Where copper may be touched before cutting, board frame: off clamps, holes and the edge."""
     inside = layout.blank.buffer(-1.5).difference(layout.keepout)
     holes = [Point(hole.x, hole.y).buffer(hole.diameter / 2 + 0.3) for hole in board.holes]
+    holes += [Point(cut.path[0]).buffer(cut.diameter / 2 + 0.3) for cut in tooling]
     return inside.difference(unary_union(holes)) if holes else inside
 
 

@@ -171,8 +171,9 @@ def _places(stage: Stage) -> tuple[Cut, ...]:
     """Drilled holes far apart; where there are none, the marks in the waste while their side looks up."""
     session = stage.session
     snap = session.snapshot
-    marks = session.derived.cuts(snap).marks
-    if len(session.derived.board(snap).holes) < 2 <= len(marks) and snap.face() is snap.face(1):
+    cuts = session.derived.cuts(snap)
+    marks, drilled = cuts.marks, len(session.derived.board(snap).holes) + len(cuts.tooling)
+    if drilled < 2 <= len(marks) and snap.face() is snap.face(1):
         return marks
     return turn.second_side(session, count=HOLES).holes
 

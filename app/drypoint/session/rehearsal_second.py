@@ -24,13 +24,12 @@ from drypoint.session.rehearsal_stage import (
     run_later,
     surface_error,
 )
+from drypoint.session.tooling import HOLES
 from drypoint.session.work import later_work
 
 TURN_ANGLE = math.radians(-0.9)
 TURN_SHIFT = (-0.7, 0.6)
 """How far from the same corner the board comes to lie when it is turned over on the bench."""
-HOLES = 3
-"""Drilled holes that are touched after the turn."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)

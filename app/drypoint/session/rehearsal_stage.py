@@ -151,14 +151,15 @@ def surface_error(stage: Stage) -> tuple[float, float]:
 def drilled_holes(stage: Stage) -> tuple[Points, Points]:
     """(N, 2) holes of the board, board frame, and (N, 2) where the bench's sheet was drilled for them, mm.
 
-    A board without holes is judged by its marks in the waste.
+    A board without holes is judged by its tooling holes, else by its marks in the waste.
     """
     session, bench = stage.session, stage.bench
     snap = session.snapshot
     seen = np.array([place[:2] for place in bench.holes()], dtype=np.float64).reshape(-1, 2)
     holes = [(hole.x, hole.y) for hole in session.derived.board(snap).holes]
     if len(holes) < 2:
-        holes += [(float(x), float(y)) for mark in session.derived.cuts(snap).marks for x, y in mark.path[:1]]
+        cuts = session.derived.cuts(snap)
+        holes += [(float(x), float(y)) for one in cuts.tooling or cuts.marks for x, y in one.path[:1]]
     wanted = as_points(holes)
     if not len(seen) or not len(wanted):
         return as_points([]), as_points([])

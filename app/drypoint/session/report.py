@@ -38,6 +38,7 @@ def _prepared(found: Found) -> list[str]:
         f"Grooves: {cuts['loops']} loops, {cuts['groove_length_mm']:.0f} mm, "
         f"{cuts['groove_width_mm']:.3f} mm wide; largest bite {cuts['max_bite_mm']:.3f} mm",
         *_two_bits(cuts),
+        *_found_by(found["second_side"]),
         f"Drills: {', '.join(f'{n} × {name}' for name, n in found['holes_by_drill'].items()) or 'none'}",
         _check("Island check of the plan", found["island_check"]),
         f"Expected time: {clock(found['estimate_s'])}, without touches and changes of bit",
@@ -53,6 +54,24 @@ def _prepared(found: Found) -> list[str]:
         lines += _listed(title, cuts[kind])
     lines += [f"Note: {text}" for text in found["warnings"]]
     return [*lines, f"Job file: {found['job']}"]
+
+
+def _found_by(second: Found | None) -> list[str]:
+    """How well the second side will be found; nothing where one side is milled."""
+    if second is None:
+        return []
+    own, with_tooling = second["expected95_mm"]["own_holes"], second["expected95_mm"]["with_tooling_holes"]
+    holes = second["tooling_holes"]
+    drilled = "none" if not holes else ", ".join(f"{one['name']} ({one['drill']})" for one in holes)
+    lines = [f"Tooling holes for the second side: {drilled}"]
+    far = "Error expected at the far corner of the second side (95 %)"
+    if own is None and with_tooling is None:
+        return [*lines, "The second side cannot be found: there are fewer than two holes"]
+    told = "no two holes of the board" if own is None else f"{own:.3f} mm by holes of the board"
+    if with_tooling is None:
+        return [*lines, f"{far}: {told}"]
+    pays = "" if holes or not second["tooling_pays"] else "; tooling holes pay (--tooling always)"
+    return [*lines, f"{far}: {told}, {with_tooling:.3f} mm with tooling holes{pays}"]
 
 
 def _two_bits(cuts: Found) -> list[str]:
@@ -122,10 +141,9 @@ def _rehearsed(found: Found) -> list[str]:
     ]
     lines += _passes(found["passes"])
     if fit["residual_mm"] is not None:
-        lines.append(
-            f"Reference: {fit['holes']} holes, residual {fit['residual_mm']:.3f} mm, expected error at most "
-            f"{fit['worst_error_mm']:.3f} mm (95 %)"
-        )
+        worst = fit["worst_error_mm"]
+        expected = "" if worst is None else f", expected error at most {worst:.3f} mm (95 %)"
+        lines.append(f"Reference: {fit['holes']} holes, residual {fit['residual_mm']:.3f} mm{expected}")
     run = found["run"]
     lines.append(f"Run: {run['lines']} lines in {clock(run['seconds_simulated'])} of simulated time")
     lines.append(_check("Island check of the carved copper", found["island_check"]))

@@ -15,6 +15,7 @@ from drypoint.cuts.ratings import Surroundings
 from drypoint.reference.fit import HOLE_WANDER, MARK_WANDER, TOUCH_SIGMA
 from drypoint.session.clear_settings import ClearSettings
 from drypoint.session.corner import Corner
+from drypoint.session.turn_settings import TurnSettings
 
 
 @dataclass(frozen=True, slots=True)
@@ -354,6 +355,7 @@ class Settings:
     """All sections. The names of the fields are the names of the stored sections."""
 
     board: BoardSettings = field(default_factory=BoardSettings)
+    turn: TurnSettings = field(default_factory=TurnSettings)
     blank: BlankSettings = field(default_factory=BlankSettings)
     copies: CopySettings = field(default_factory=CopySettings)
     bits: BitSettings = field(default_factory=BitSettings)

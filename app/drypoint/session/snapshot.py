@@ -26,6 +26,7 @@ KINDS = (
     "coupon",
     "coupon touches",
     "trial cut",
+    "tooling",
     "done",
     "dust",
     "pauses",

@@ -37,7 +37,7 @@ def _used(settings: Settings, cuts: CutPlan | None) -> tuple[Bit, ...]:
     every: tuple[Bit, ...] = (bits.vbit, *bits.drills, bits.mill)
     if cuts is None:
         return every
-    wanted = {cut.bit.name for cut in (*cuts.holes, *cuts.outline)} | {bits.vbit.name}
+    wanted = {cut.bit.name for cut in (*cuts.holes, *cuts.tooling, *cuts.outline)} | {bits.vbit.name}
     return tuple(bit for bit in every if bit.name in wanted)
 
 

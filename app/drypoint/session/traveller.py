@@ -13,7 +13,7 @@ from enum import StrEnum
 from drypoint.errors import DrypointError
 from drypoint.job.store import Record
 from drypoint.reference.fit import Fit
-from drypoint.session.derive import Peek
+from drypoint.session.peek import Peek
 from drypoint.session.snapshot import Snapshot
 from drypoint.wording import many, say, strung
 

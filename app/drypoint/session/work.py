@@ -25,6 +25,7 @@ from drypoint.session.program_cuts import ready_programs
 from drypoint.session.settings import MachineSettings, Settings
 from drypoint.session.sides import sided, what_is_cut
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.tooling import drilled_before
 from drypoint.wording import say
 
 
@@ -219,6 +220,10 @@ def waits_for_other_side(snap: Snapshot) -> bool:
     return snap.settings.board.both and snap.face() is snap.face(1)
 
 
+TOOLING = 51
+"""Number of the program of tooling holes that were asked for once the others had been drilled."""
+
+
 def later_work(derived: Derived, snap: Snapshot, placing: Placing | None = None) -> tuple[WorkItem, ...]:
     """Holes bit by bit and slots, ready-made programs, the outline; of those, what cuts out comes last.
 
@@ -228,9 +233,14 @@ def later_work(derived: Derived, snap: Snapshot, placing: Placing | None = None)
     cuts = derived.cuts(snap)
     fit, surface = (derived.fit(snap), derived.surface(snap)) if placing is None else (placing, None)
     shared = hole_settings(snap.settings, surface)
-    wanted = (*cuts.holes, *cuts.outline)
+    apart = drilled_before(snap, cuts.tooling)
+    wanted = (*cuts.holes, *(() if apart else cuts.tooling), *cuts.outline)
     items: list[WorkItem] = []
     last: list[WorkItem] = []
+    if apart:
+        for program in place_cuts(cuts.tooling, fit, surface, shared, first=TOOLING):
+            done = is_done(snap, program.name, through=True)
+            items.append(WorkItem(WorkKind.HOLES, sided(snap, program), done))
     for program in place_cuts(wanted, fit, surface, shared, first=31):
         tags = {int(tag) for tag in program.moves.tag if tag >= 0}
         outline = any(wanted[tag].kind is CutKind.OUTLINE for tag in tags)

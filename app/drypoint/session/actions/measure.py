@@ -21,7 +21,6 @@ from drypoint.progress import Progress
 from drypoint.session.codec import from_json
 from drypoint.session.ground import trial_cuts
 from drypoint.session.layout import INSET
-from drypoint.session.plans import touch_region
 from drypoint.session.session import Session
 from drypoint.session.station import Station
 from drypoint.surface.give import give_report
@@ -153,9 +152,7 @@ def _measured(session: Session) -> tuple[Surface, list[Points], shapely.Geometry
         raise PlanError("Nothing was touched in this clamping yet.", "Surface", "Touch the copper first.")
     fit = session.derived.fit(snap)
     lines = [fit.apply(line) for line in session.derived.cuts(snap).grooves.lines]
-    region = shapely.transform(
-        touch_region(session.derived.board(snap), session.derived.layout(snap)), fit.apply
-    )
+    region = shapely.transform(session.derived.touchable(snap), fit.apply)
     return surface, lines, region
 
 

@@ -26,7 +26,6 @@ from drypoint.machine.procedures.proof import island_touch
 from drypoint.progress import Progress
 from drypoint.session.actions.dust import remove_dust
 from drypoint.session.islands import KIND, as_cut, lines_beside, touched_since_pass
-from drypoint.session.plans import touch_region
 from drypoint.session.session import Session
 from drypoint.session.station import Station
 from drypoint.surface.model import Surface
@@ -51,7 +50,7 @@ def plan_proof(session: Session) -> ProofPlan:
     board = session.derived.board(snap)
     copper = session.derived.standing(snap)
     holes = unary_union([Point(hole.x, hole.y).buffer(hole.diameter / 2 + 0.1) for hole in board.holes])
-    within = _known_ground(session)
+    within = session.derived.touchable(snap)
     pairs = _as_cut(session, neighbours(copper, _reach(session)), copper)
     return ProofPlan(pairs, spots(copper, holes, within=within))
 
@@ -79,11 +78,6 @@ def _as_cut(
     under = settings.bits.vbit.slope * settings.blank.copper
     cuts = session.derived.cuts(snap)
     return as_cut(pairs, copper, cuts, plan.reach, under, surface.ripple_length)
-
-
-def _known_ground(session: Session) -> Geometry:
-    snap = session.snapshot
-    return touch_region(session.derived.board(snap), session.derived.layout(snap))
 
 
 def prove(

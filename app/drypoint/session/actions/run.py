@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
+from typing import Any
 
 from drypoint.errors import MachineError
 from drypoint.job.journal import JobJournal, RunRecord, unfinished
@@ -30,6 +31,8 @@ from drypoint.session.kept_program import pack, unpack
 from drypoint.session.pauses import pieces_to_pause_before
 from drypoint.session.session import Session
 from drypoint.session.station import Station
+from drypoint.session.tooling import KIND as TOOLING
+from drypoint.session.tooling import drilled_by
 from drypoint.session.wear_book import worked
 from drypoint.session.work import WorkItem, WorkKind, require_reach
 
@@ -67,7 +70,12 @@ def run_item(
     if item.kind in BEFORE:
         remove_dust(session, station)
     check_before(session, station)
-    data = {"program": pack(item.program), "work": _work_data(session, item), "setup": session.snapshot.setup}
+    data = {
+        "program": pack(item.program),
+        "work": _work_data(session, item),
+        "setup": session.snapshot.setup,
+        "tooling": _tooling_data(session, item.program),
+    }
     journal = JobJournal(session.job, item.program.title, item.program.lines, data)
     pauses = [piece.line for piece in pieces_to_pause_before(session, item.program)]
     with _counted(station, item.program, journal):
@@ -75,7 +83,7 @@ def run_item(
             station.place, item.program, journal, pauses=pauses, on_progress=on_event, check_first=check
         )
     if result.finished:
-        _keep_done(session, item.program.name, data["work"])
+        _keep_done(session, item.program.name, data)
     session.touched("run")
     return result
 
@@ -135,7 +143,7 @@ def resume(session: Session, station: Station, *, on_event: OnEvent | None = Non
             on_progress=on_event,
         )
     if result.finished:
-        _keep_done(session, program.name, record.data["work"])
+        _keep_done(session, program.name, record.data)
     session.touched("run")
     return result
 
@@ -196,7 +204,15 @@ def _work_data(session: Session, item: WorkItem) -> object:
     }
 
 
-def _keep_done(session: Session, name: str, work: object) -> None:
-    if work is not None:
-        session.keep("pass", work)
+def _tooling_data(session: Session, program: Program) -> object:
+    """What is to be kept of tooling holes that the program drills."""
+    snap, derived = session.snapshot, session.derived
+    return drilled_by(snap, program, derived.tooling(snap), derived.board(snap).width)
+
+
+def _keep_done(session: Session, name: str, data: Mapping[str, Any]) -> None:
+    if data["work"] is not None:
+        session.keep("pass", data["work"])
+    if data.get("tooling") is not None:
+        session.keep(TOOLING, data["tooling"])
     session.keep("done", {"program": name, "setup": session.snapshot.setup})

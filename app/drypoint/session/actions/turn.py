@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-import numpy as np
-
 from drypoint.bits.model import Bit
 from drypoint.cuts.model import Cut, CutKind
 from drypoint.errors import PlanError
@@ -15,8 +13,10 @@ from drypoint.reference.fit import Fit
 from drypoint.reference.registration import Registration, registration
 from drypoint.reference.worth import choose_holes
 from drypoint.session.actions.find import likely
+from drypoint.session.holes import targets
 from drypoint.session.session import Session
 from drypoint.session.station import Station
+from drypoint.session.tooling import HOLES, LEAST_HOLES
 from drypoint.session.two_sides import seen_from
 from drypoint.wording import say
 
@@ -91,8 +91,10 @@ def turn_over(session: Session, station: Station | None, *, axis: str = "y", mil
         session.change(f"Mill the {up.value}", board=replace(snap.settings.board, side=up))
 
 
-def second_side(session: Session, *, count: int = 3) -> SecondSide:
+def second_side(session: Session, *, count: int = HOLES) -> SecondSide:
     """The drilled holes to touch after the board was turned over, and where to look for them.
+
+    Those of the board and tooling holes, whichever tell most together.
 
     Raises
     ------
@@ -100,29 +102,32 @@ def second_side(session: Session, *, count: int = 3) -> SecondSide:
         If there are fewer than two holes.
     """
     snap = session.snapshot
-    board = session.derived.board(snap)
-    if len(board.holes) < 2:
+    board, cuts = session.derived.board(snap), session.derived.cuts(snap)
+    if len(board.holes) + len(cuts.tooling) < LEAST_HOLES:
         raise PlanError(
             "The second side is found from at least two drilled holes.",
             "Second side",
-            "Drill through reference holes in the waste first.",
+            "Have tooling holes drilled while the first side looks up.",
         )
-    places = as_points([(hole.x, hole.y) for hole in board.holes])
-    believed = snap.settings.reference
-    chosen = choose_holes(places, places, count, sigma=believed.touch_sigma, hole_sigma=believed.hole_sigma)
-    drills = {cut.path.tobytes(): cut.bit for cut in session.derived.cuts(snap).holes}
+    drills = {cut.path.tobytes(): cut.bit for cut in cuts.holes}
     holes = []
-    for k in chosen:
-        hole, at = board.holes[k], as_points([places[k]])
+    for number, hole in enumerate(board.holes, 1):
+        at = as_points([(hole.x, hole.y)])
         bit: Bit = drills.get(at.tobytes(), snap.settings.bits.vbit)
-        label = f"H{k + 1}"
-        holes.append(Cut(CutKind.HOLE, bit, at, (), 0.0, hole.diameter, label=label))
+        holes.append(Cut(CutKind.HOLE, bit, at, (), 0.0, hole.diameter, label=f"H{number}"))
+    holes += cuts.tooling
+    places = as_points([hole.path[0] for hole in holes])
+    believed = snap.settings.reference
+    aims = targets(session.derived, snap)
+    chosen = choose_holes(places, aims, count, sigma=believed.touch_sigma, hole_sigma=believed.hole_sigma)
     where = likely(session).apply(places[list(chosen)])
-    return SecondSide(tuple(holes), tuple((float(x), float(y)) for x, y in where))
+    return SecondSide(tuple(holes[k] for k in chosen), tuple((float(x), float(y)) for x, y in where))
 
 
 def expected_registration(session: Session) -> Registration:
     """How far pads of the side now up may lie from the holes, from the present fit.
+
+    Where the board has no holes: how far the two sides may lie apart at its corners.
 
     Raises
     ------
@@ -134,5 +139,5 @@ def expected_registration(session: Session) -> Registration:
     if not isinstance(fit, Fit):
         raise PlanError("No holes were touched yet.", "Second side", "Touch two drilled holes, better three.")
     believed = snap.settings.reference
-    places = np.array([(hole.x, hole.y) for hole in session.derived.board(snap).holes]).reshape(-1, 2)
+    places = targets(session.derived, snap)
     return registration(fit, places, touch=believed.touch_sigma, wander=believed.hole_sigma)

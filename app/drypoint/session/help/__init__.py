@@ -16,6 +16,7 @@ from drypoint.session.help.electrical import ELECTRICAL
 from drypoint.session.help.holes import HOLES
 from drypoint.session.help.laser import LASER
 from drypoint.session.help.material import BITS, BLANK, BOARD, CLAMP, COPIES, IMPORTED
+from drypoint.session.help.turn import TURN
 from drypoint.session.help.words import Help
 from drypoint.session.help.work import CUTS, MACHINE, PASSES, REFERENCE, SURFACE
 
@@ -29,6 +30,7 @@ def _keyed(section: str, words: Mapping[str, Help]) -> dict[str, Help]:
 HELP: Mapping[str, Help] = MappingProxyType(
     {
         **_keyed("board", BOARD),
+        **_keyed("turn", TURN),
         **_keyed("blank", BLANK),
         **_keyed("blank.clamps", CLAMP),
         **_keyed("copies", COPIES),

@@ -291,7 +291,10 @@ class Pictures:
                 coming is not None and one.label == coming.label and bool(touched),
             )
             for one in known
-            if one.mark or one.label in touched or (coming is not None and one.label == coming.label)
+            if one.mark
+            or one.tooling
+            or one.label in touched
+            or (coming is not None and one.label == coming.label)
         )
         if found is None:
             return FitPicture(holes)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QObject
 
 from drypoint.session.beside import beside
-from drypoint.session.derive import Peek
 from drypoint.session.doubts import suspects
+from drypoint.session.peek import Peek
 from drypoint.session.traveller import Line, StepState, traveller
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.clearing import ClearingFields
