@@ -420,7 +420,7 @@
     <message>
         <location filename="../../app/drypoint/session/help/clearing.py"/>
         <source>A second, wider bit that cuts open copper. The V-bit of the grooves then goes only where the wide one does not fit.</source>
-        <translation>Ein zweiter, breiterer Fräser für freies Kupfer. Der V-Stichel der Rillen läuft dann nur noch dort, wo der breite nicht hineinpasst.</translation>
+        <translation>Ein zweiter, breiterer Fräser für freies Kupfer. Der V-Stichel der Nuten läuft dann nur noch dort, wo der breite nicht hineinpasst.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
@@ -1409,6 +1409,21 @@
         <translation>Hängt ein Span zwischen Werkzeug und Kupfer, oder ist der Draht kurzgeschlossen?</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/bits/naming.py"/>
+        <source>Drill {size:.1f}</source>
+        <translation>Bohrer {size:.1f}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/bits/naming.py"/>
+        <source>Drill {size:.1f} mm</source>
+        <translation>Bohrer {size:.1f} mm</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/bits/naming.py"/>
+        <source>Drill {size:g} mm</source>
+        <translation>Bohrer {size:g} mm</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/holes.py"/>
         <source>Drilled with {diameter:.2f} mm only.</source>
         <translation>Nur mit {diameter:.2f} mm gebohrt.</translation>
@@ -1457,6 +1472,21 @@
         <location filename="../../app/drypoint/surface/model.py"/>
         <source>Each needs x, y and z in millimetres.</source>
         <translation>Jeder braucht x, y und z in Millimetern.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/bits/naming.py"/>
+        <source>End mill {size:.1f}</source>
+        <translation>Schaftfräser {size:.1f}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/bits/naming.py"/>
+        <source>End mill {size:.1f} mm</source>
+        <translation>Schaftfräser {size:.1f} mm</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/bits/naming.py"/>
+        <source>End mill {size:g} mm</source>
+        <translation>Schaftfräser {size:g} mm</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/bits/width_coupon.py"/>
@@ -2372,7 +2402,7 @@
     <message>
         <location filename="../../app/drypoint/session/help/clearing.py"/>
         <source>Left edge of the area, from that of the board.</source>
-        <translation>Linker Rand der Fläche, von dem der Leiterplatte aus.</translation>
+        <translation>Linker Rand der Fläche, von dem der Platine aus.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
@@ -2499,7 +2529,7 @@
     <message>
         <location filename="../../app/drypoint/session/help/clearing.py"/>
         <source>Lower edge of the area, from that of the board.</source>
-        <translation>Unterer Rand der Fläche, von dem der Leiterplatte aus.</translation>
+        <translation>Unterer Rand der Fläche, von dem der Platine aus.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
@@ -2988,7 +3018,7 @@
     <message>
         <location filename="../../app/drypoint/session/help/clearing.py"/>
         <source>Outside of them copper stays between the grooves: it can be touched by what lies on the board.</source>
-        <translation>Außerhalb bleibt zwischen den Rillen Kupfer stehen; was auf der Leiterplatte liegt, kann es berühren.</translation>
+        <translation>Außerhalb bleibt zwischen den Nuten Kupfer stehen; was auf der Platine liegt, kann es berühren.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/play.py"/>
@@ -3259,7 +3289,7 @@
     <message>
         <location filename="../../app/drypoint/session/help/clearing.py"/>
         <source>Rectangles of the board in which all copper without net is taken away.</source>
-        <translation>Rechtecke der Leiterplatte, in denen alles Kupfer ohne Netz abgetragen wird.</translation>
+        <translation>Rechtecke der Platine, in denen alles Kupfer ohne Netz abgetragen wird.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/derive.py"/>
@@ -6135,6 +6165,17 @@
         <translation>Üblich: {most:g}{unit}.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/bits/naming.py"/>
+        <source>V-bit {angle:g}° {tip:.1f}</source>
+        <translation>V-Stichel {angle:g}° {tip:.1f}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/bits/naming.py"/>
+        <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
+        <source>V-bit {tip:g} mm {angle:g}°</source>
+        <translation>V-Stichel {tip:g} mm {angle:g}°</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/clearing.py"/>
         <source>Values of another bit break this one or spoil its edge.</source>
         <translation>Werte eines anderen Fräsers brechen diesen oder verderben seine Schneide.</translation>
@@ -6313,7 +6354,7 @@
     <message>
         <location filename="../../app/drypoint/session/help/clearing.py"/>
         <source>Which copper without net is taken away beside the grooves. Nets, text and pictures of the copper layer stay.</source>
-        <translation>Welches Kupfer ohne Netz neben den Rillen abgetragen wird. Netze, Schrift und Bilder der Kupferlage bleiben.</translation>
+        <translation>Welches Kupfer ohne Netz neben den Nuten abgetragen wird. Netze, Schrift und Bilder der Kupferlage bleiben.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/panel.py"/>
@@ -6784,7 +6825,7 @@
     <message>
         <location filename="../../app/drypoint/cuts/rest.py"/>
         <source>joining fine and wide grooves</source>
-        <translation>feine und breite Rillen verbinden</translation>
+        <translation>feine und breite Nuten verbinden</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/kept_program.py"/>
@@ -7381,7 +7422,7 @@
     <message>
         <location filename="../../app/drypoint/cuts/needed.py"/>
         <source>what the fine grooves part</source>
-        <translation>was die feinen Rillen trennen</translation>
+        <translation>was die feinen Nuten trennen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/drill.py"/>
@@ -8851,7 +8892,7 @@
     <message>
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>Change the bit, then start</source>
-        <translation>Werkzeug wechseln, dann starten</translation>
+        <translation>Wechseln, dann starten</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/depth_check.py"/>
@@ -9034,7 +9075,7 @@
         <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
         <location filename="../../app/drypoint/ui/legend_side/sheet.py"/>
         <source>Corner of the blank</source>
-        <translation>Ecke des Rohlings</translation>
+        <translation>Ecke des Zuschnitts</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/coupon.py"/>
@@ -9661,7 +9702,7 @@
     <message>
         <location filename="../../app/drypoint/ui/machine_side/preparing.py"/>
         <source>Hover lap before the first cut</source>
-        <translation>Schweberunde vor dem ersten Schnitt</translation>
+        <translation>Erst eine Schweberunde</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>
@@ -10162,12 +10203,12 @@
     <message>
         <location filename="../../app/drypoint/ui/pages/proof.py"/>
         <source>Needs a look</source>
-        <translation>Bitte ansehen</translation>
+        <translation>Ansehen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/proof.py"/>
         <source>Needs a look  {count}</source>
-        <translation>Bitte ansehen  {count}</translation>
+        <translation>Ansehen  {count}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
@@ -10771,18 +10812,18 @@
     <message>
         <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
         <source>Rehearsal</source>
-        <translation>Probe</translation>
+        <translation>Probelauf</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
         <source>Rehearsal on the bench</source>
-        <translation>Probe auf dem Prüfstand</translation>
+        <translation>Probelauf auf dem Prüfstand</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <location filename="../../app/drypoint/ui/pages/run.py"/>
         <source>Rehearse</source>
-        <translation>Proben</translation>
+        <translation>Probelauf</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/preparing.py"/>
@@ -10792,7 +10833,7 @@
     <message>
         <location filename="../../app/drypoint/ui/machine_side/preparing.py"/>
         <source>Rehearsing on the bench…</source>
-        <translation>Probe auf dem Prüfstand läuft …</translation>
+        <translation>Probelauf auf dem Prüfstand …</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
@@ -11448,7 +11489,7 @@
     <message>
         <location filename="../../app/drypoint/ui/forms/machine.py"/>
         <source>The machine has switches and finds its home</source>
-        <translation>Die Maschine hat Schalter und findet ihren Anfang</translation>
+        <translation>Hat Schalter, findet ihren Anfang</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/closing.py"/>
@@ -11504,7 +11545,7 @@
         <location filename="../../app/drypoint/ui/machine_side/preparing.py"/>
         <location filename="../../app/drypoint/ui/machine_side/rehearsing.py"/>
         <source>The rehearsal ended early</source>
-        <translation>Die Probe endete vorzeitig</translation>
+        <translation>Der Probelauf endete vorzeitig</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/pausing.py"/>
@@ -11820,11 +11861,6 @@
         <translation>V-Stichel für Nuten</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
-        <source>V-bit {tip:g} mm {angle:g}°</source>
-        <translation>V-Stichel {tip:g} mm {angle:g}°</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
         <source>Version {version}</source>
         <translation>Version {version}</translation>
@@ -12126,7 +12162,7 @@
     <message>
         <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
         <source>all on the board</source>
-        <translation>alles auf der Leiterplatte</translation>
+        <translation>alles auf der Platine</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/voltages.py"/>
@@ -12452,7 +12488,7 @@
     <message>
         <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
         <source>grooves only</source>
-        <translation>nur Rillen</translation>
+        <translation>nur Nuten</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/programs.py"/>
@@ -13003,6 +13039,11 @@
         <translation>x</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
+        <source>x y width height; …</source>
+        <translation>x y Breite Höhe; …</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>x {x:.2f}   y {y:.2f} mm</source>
         <translation>x {x:.2f}   y {y:.2f} mm</translation>
@@ -13061,6 +13102,11 @@
         <location filename="../../app/drypoint/ui/design_side/tables.py"/>
         <source>{count} heights read.</source>
         <translation>{count} Höhen gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
+        <source>{count} nets, {holes}</source>
+        <translation>{count} Netze, {holes}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>

@@ -68,3 +68,25 @@ def test_everything_with_a_look_wears_the_theme(who: Bystander) -> None:
         if widget.property("look") and at is None:
             bare.append((type(widget).__name__, widget.property("look")))
     assert not bare
+
+
+@pytest.mark.usefixtures("language")
+def test_no_words_of_a_button_are_cut_off(opened: Callable[[], Bystander], job: Path) -> None:
+    measure_flat(job)
+    who = opened()
+    for size in ((1024, 700), (1280, 800)):
+        who.window.resize(*size)
+        for number in range(9):
+            who.window.choose_step(number)
+            page = who.window.pages.widget(number)
+            who.rest()
+            shown = [each for each in page.findChildren(QAbstractButton) if each.isVisible() and each.text()]
+            cut = [each.text() for each in shown if each.sizeHint().width() > _room(each, page)]
+            assert shown
+            assert not cut, (size, number, cut)
+
+
+def _room(button: QAbstractButton, page: QWidget) -> int:
+    """Width of a button that is in sight."""
+    left = button.mapTo(page, button.rect().topLeft()).x()
+    return min(button.width(), page.width() - left)

@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from drypoint.bits.naming import named
+
 
 @dataclass(frozen=True, slots=True)
 class Speeds:
@@ -35,6 +37,9 @@ class VBit:
     speeds: Speeds
     runout: float = 0.0
 
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "name", named(self.name))
+
     def width(self, depth: float) -> float:
         """Width cut at the top of the copper, mm: w = t + 2 d tan(α/2) (handbook geometry)."""
         return self.tip + self.runout + 2.0 * max(depth, 0.0) * math.tan(self.angle / 2.0)
@@ -59,6 +64,9 @@ class EndMill:
     step: float
     """Deepest cut taken at once, mm."""
 
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "name", named(self.name))
+
     @property
     def straight(self) -> VBit:
         """The same cutter as a V without angle: it cuts its diameter at any depth."""
@@ -74,6 +82,9 @@ class Drill:
     speeds: Speeds
     peck: float = 0.0
     """Depth per peck, mm; 0 drills in one go."""
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "name", named(self.name))
 
 
 Bit = VBit | EndMill | Drill

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from drypoint.bits.naming import named
 from drypoint.wording import as_text, say, strung
 
 _GROOVES = re.compile(r"Grooves, pass (\d+)")
@@ -17,4 +18,6 @@ def run_title(stored: str) -> str:
     what, parted, bit = stored.partition(": ")
     if not parted:
         return as_text(stored)
-    return say("{what}: {bit}", what=strung([as_text(word) for word in what.split(", ")], ", "), bit=bit)
+    return say(
+        "{what}: {bit}", what=strung([as_text(word) for word in what.split(", ")], ", "), bit=named(bit)
+    )

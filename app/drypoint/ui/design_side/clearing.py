@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QLineEdit
 from drypoint.bits.library import default_library
 from drypoint.bits.model import EndMill, VBit
 from drypoint.errors import DrypointError
-from drypoint.session.clear_settings import ClearArea, Clearing
+from drypoint.session.clear_settings import ClearArea, Clearing, ClearSettings
 from drypoint.session.session import Session
 from drypoint.session.settings import Settings
 from drypoint.session.two_bit_times import TwoBitTimes, candidates, in_words, two_bit_times
@@ -36,7 +36,7 @@ class ClearingFields(QObject):
     def __init__(self, page: Page, bridge: Bridge, editing: Editing) -> None:
         super().__init__(page)
         self._bridge, self._editing = bridge, editing
-        self._fields = PlainFields(page, self.tr("Wide bit and clearing"), self._numbers(), bridge, editing)
+        page.section(self.tr("Wide bit and clearing"))
         self.bit = Choice(self.tr("Wide bit"), 150)
         self.bit.activated.connect(lambda _: self._choose_bit())
         explain(page.add(Setting(self.tr("Wide bit"), self.bit)), "clearing.bit")
@@ -53,7 +53,10 @@ class ClearingFields(QObject):
         self.areas = QLineEdit()
         self.areas.setAccessibleName(self.tr("Areas: x y width height; …"))
         self.areas.editingFinished.connect(self._change_areas)
-        explain(page.add(Setting(self.tr("Areas: x y width height; …"), self.areas)), "clearing.areas")
+        self.areas.setPlaceholderText(self.tr("x y width height; …"))
+        self._areas_row = Setting(self.tr("Areas"), self.areas)
+        explain(page.add(self._areas_row), "clearing.areas")
+        self._fields = PlainFields(page, "", self._numbers(), bridge, editing)
         self.compare_button = button(self.tr("What does a second bit save?"))
         self.compare_button.clicked.connect(self.compare)
         page.add(self.compare_button)
@@ -84,11 +87,20 @@ class ClearingFields(QObject):
         self.bit.clear()
         self.bit.addItem(self.tr("none"), None)
         for bit in self._offered(settings):
-            self.bit.addItem(bit.name, bit.name)
+            self.bit.addItem(told(bit.name), str(bit.name))
         self.bit.setCurrentIndex(max(0, self.bit.findData(chosen)))
         self.what.setCurrentIndex(self.what.findData(clearing.what.value))
-        self.areas.setEnabled(clearing.what is Clearing.AREAS)
+        self._show_needed(clearing)
         self.areas.setText("; ".join(_area_text(area) for area in clearing.areas))
+
+    def _show_needed(self, clearing: ClearSettings) -> None:
+        """Only what changes something by what is chosen above it."""
+        takes = clearing.what is not Clearing.NOTHING
+        self.areas.setEnabled(clearing.what is Clearing.AREAS)
+        self._areas_row.setVisible(clearing.what is Clearing.AREAS)
+        self._fields.show_row("depth", clearing.bit is not None)
+        self._fields.show_row("moat", clearing.what is Clearing.MOAT)
+        self._fields.show_row("overlap", takes)
 
     def _offered(self, settings: Settings) -> tuple[VBit | EndMill, ...]:
         """The bits that may be chosen: wider ones of the usual bits, and the one that is chosen."""

@@ -44,7 +44,9 @@ class PlainFields(QObject):
         super().__init__(page)
         self._bridge, self._editing = bridge, editing
         self._fields: list[tuple[Plain, NumberField]] = []
-        page.section(title)
+        self._rows: dict[str, Setting] = {}
+        if title:
+            page.section(title)
         wide = any(len(plain.unit) > 3 for plain in fields)  # one column: the numbers end below each other
         for plain in fields:
             field = NumberField(
@@ -61,11 +63,16 @@ class PlainFields(QObject):
             row = Setting(plain.label, field)
             explain(row, plain.key)
             page.add(row)
+            self._rows[plain.name] = row
             self._fields.append((plain, field))
 
     def field(self, name: str) -> NumberField:
         """A field by its name in the settings."""
         return next(field for plain, field in self._fields if plain.name == name)
+
+    def show_row(self, name: str, shown: bool) -> None:
+        """Whether the row of a field is in sight: where it changes nothing it only takes room."""
+        self._rows[name].setVisible(shown)
 
     def show(self, settings: Settings) -> None:
         """Fill all fields."""

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject
 
+from drypoint.bits.naming import named
 from drypoint.bits.wear import Wear
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.messages import Messages
+from drypoint.ui.language.words import fill
 from drypoint.ui.pages.design import BitsPage
 
 
@@ -33,7 +35,7 @@ class WearOfBits(QObject):
         if self._bridge.book is not None:
             self._bridge.book.renew(name)
             self.show()
-            self._messages.say(self.tr("{bit} counts from nothing again.").format(bit=name))
+            self._messages.say(fill(self.tr("{bit} counts from nothing again."), bit=named(name)))
 
     def _limit(self, name: str, length: float | None, holes: int | None) -> None:
         if self._bridge.book is not None:

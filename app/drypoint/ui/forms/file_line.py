@@ -8,10 +8,11 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from drypoint.board.model import LayerFile, Role
+from drypoint.ui.language.words import breakable, told
 from drypoint.ui.parts.blocks import Elided, words
 from drypoint.ui.parts.fields import Choice
 
-ROLE_WIDTH = 168
+ROLE_WIDTH = 176
 """Room for the longest role, px."""
 
 
@@ -41,7 +42,7 @@ class FileLine(QWidget):
         self.roles = roles
         row = QHBoxLayout()
         row.setSpacing(8)
-        row.addWidget(words(file.reason, "caption", wrap=True), 1)
+        row.addWidget(words(breakable(told(file.reason)), "caption", wrap=True), 1)
         row.addWidget(roles, 0, Qt.AlignmentFlag.AlignTop)
         column.addLayout(row)
 

@@ -8,8 +8,9 @@ from dataclasses import dataclass
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from drypoint.bits.naming import named
 from drypoint.session.settings import ImportedSettings, ProgramUse, ZeroOfZ
-from drypoint.ui.language.words import fill
+from drypoint.ui.language.words import fill, told
 from drypoint.ui.parts.blocks import Elided, Note, empty, words
 from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import Choice, NumberField, Setting
@@ -133,7 +134,7 @@ class ProgramsForm(QWidget):
         choice = Choice(self.tr("Bit for tool {tool} of {file}").format(tool=tool.number, file=file), WIDE)
         choice.addItem(self.tr("choose a bit"), "")
         for bit in bits:
-            choice.addItem(bit, bit)
+            choice.addItem(told(named(bit)), str(bit))
         choice.setCurrentIndex(bits.index(tool.bit) + 1 if tool.bit in bits else 0)
         choice.activated.connect(
             lambda _, box=choice: self.bit_chosen.emit(file, tool.number, str(box.currentData()))

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from drypoint.bits.naming import named
 from drypoint.bits.wear import Use, Wear
 from drypoint.ui.language.words import fill
 from drypoint.ui.parts.blocks import Bar, Elided, button, empty, words
@@ -64,9 +65,9 @@ class WearForm(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(3)
         title = Elided("label")
-        title.setText(name)
+        title.setText(named(name))
         new = button(self.tr("New bit"), "flat")
-        new.setAccessibleName(self.tr("A new {bit} was put in").format(bit=name))
+        new.setAccessibleName(fill(self.tr("A new {bit} was put in"), bit=named(name)))
         new.clicked.connect(lambda: self.renewed.emit(name))
         self.buttons[name] = new
         row = QHBoxLayout()

@@ -11,6 +11,9 @@ from drypoint import wording
 CORE = "core"
 """Under which the core's texts are looked up."""
 
+BREAK = "\u200b"
+"""A space without width: a line may end there."""
+_CLOSE = re.compile(r",(?=[^\s\d])")
 _POINT = re.compile(r"(?<=\d)\.(?=\d)")
 
 
@@ -34,6 +37,11 @@ def local(text: str) -> str:
     """A text of nothing but numbers and units, with the decimal sign of the language."""
     sign = point()
     return text if sign == "." else _POINT.sub(sign, text)
+
+
+def breakable(text: str) -> str:
+    """The text with chances to begin a new line after commas that no space follows, as in a list of words."""
+    return _CLOSE.sub("," + BREAK, text)
 
 
 def _look(template: str) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
+from drypoint.session.run_titles import run_title
 from drypoint.session.sheet import clock
 from drypoint.session.work import WorkItem, WorkKind, run_seconds
 from drypoint.ui.machine_side.worklist import WorkList
@@ -14,7 +15,7 @@ from drypoint.ui.parts.glyph import Mark
 def title_of(item: WorkItem) -> str:
     """What a piece of work is called; the bit is named only where it tells pieces apart."""
     title = item.program.title
-    return title.split(": ", maxsplit=1)[0] if item.kind is WorkKind.MARKS else title
+    return run_title(title.split(": ", maxsplit=1)[0]) if item.kind is WorkKind.MARKS else title
 
 
 def tasks_of(work: WorkList | None) -> list[Task]:

@@ -107,10 +107,7 @@ class PassesPage(Page):
         self._choice_rows.setSpacing(6)
         self._choice_group = QButtonGroup(self)
         self.add(self._choices)
-        self.section(self.tr("Passes"), self.tr("depth"))
-        self._passes = QVBoxLayout()
-        self._passes.setSpacing(8)
-        self.body.addLayout(self._passes)
+        self._pass_area, self._passes = self._area(self.tr("Passes"), self.tr("depth"))
         self._add_nets()
         self._add_painting()
         self.section(self.tr("How sure, how deep"))
@@ -158,15 +155,33 @@ class PassesPage(Page):
             field.edited.connect(lambda value, n=name, f=factor: self.edited.emit(n, value * f))
             self.add(Setting(field.accessibleName(), field))
 
+    def _area(self, title: str, right: str) -> tuple[QWidget, QVBoxLayout]:
+        """A section that can be hidden while there is nothing in it."""
+        made = QWidget()
+        column = QVBoxLayout(made)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(8)
+        head = QHBoxLayout()
+        head.addWidget(words(title, "value"))
+        head.addStretch(1)
+        head.addWidget(words(right, "caption"))
+        column.addWidget(rule())
+        column.addLayout(head)
+        inner = QVBoxLayout()
+        inner.setSpacing(8)
+        column.addLayout(inner)
+        self.add(made)
+        return made, inner
+
     def _add_nets(self) -> None:
-        self.section(self.tr("By net"), self.tr("chance to be cut off"))
+        self._net_area, column = self._area(self.tr("By net"), self.tr("chance to be cut off"))
         self.nets = NetList(self.theme)
         self.nets.net_chosen.connect(self.net_chosen)
         self.nets.net_chosen.connect(lambda _: self._judge())
-        self.add(self.nets)
+        column.addWidget(self.nets)
         self.net_again = button(self.tr("Cut its grooves again"))
         self.net_again.clicked.connect(lambda: self.net_painted.emit(self.nets.current()))
-        self.add(self.net_again)
+        column.addWidget(self.net_again)
 
     def _add_painting(self) -> None:
         self.section(self.tr("Cut again by hand"))
@@ -262,6 +277,8 @@ class PassesPage(Page):
         self.plan_button.setVisible(bool(values.next_name) or not values.passes)
         self._show_choices(values.choices)
         self.nets.show_nets(values.nets)
+        self._pass_area.setVisible(bool(values.passes))
+        self._net_area.setVisible(bool(values.nets))
         self._judge()
 
 

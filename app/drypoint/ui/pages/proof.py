@@ -19,6 +19,9 @@ from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.theme.type import Text, font
 
+ROW = 32
+"""Height of a line of the list, px."""
+
 
 @dataclass(frozen=True, slots=True)
 class IslandLine:
@@ -45,7 +48,7 @@ class IslandDelegate(QStyledItemDelegate):
         self._theme = theme
 
     def sizeHint(self, _option: QStyleOptionViewItem, _index: Index) -> QSize:
-        return QSize(200, 32)
+        return QSize(200, ROW)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         line: IslandLine = index.data(Qt.ItemDataRole.UserRole)
@@ -122,7 +125,7 @@ class ProofPage(Page):
         self.list.setModel(self.model)
         self.list.setItemDelegate(IslandDelegate(theme, self.list))
         self.list.setUniformItemSizes(True)
-        self.list.setMinimumHeight(180)
+        self.list.setMinimumHeight(4 * ROW)
         self.list.setAccessibleName(self.tr("Islands"))
         self._note = Note("error", "")
         self._cut = button(self.tr("Cut again here"))

@@ -129,7 +129,7 @@ class RunPage(Page):
         start: str = "",
     ) -> None:
         """Show a moment of the run, or what would be run."""
-        self.lead.setText(lead)
+        self.lead.setText(told(lead))
         self.lead.setVisible(bool(lead))
         self._figure.show_figure(figure, text)
         self._show_rows(rows)

@@ -357,9 +357,10 @@ class SetupWizard(QDialog):
         self.rail.show_step(self.page, facts)
         drills = ", ".join(local(f"{d:g}") for d in v.bits.drills)
         near = self.blank.too_near()
+        found = self.tr("{count} nets, {holes}").format(count=self._facts.nets, holes=self._facts.holes)
         rows = (
             (self.tr("Job"), v.name, files, bool(v.name)),
-            (self.tr("Board"), self._facts.size, f"{self._facts.nets}, {self._facts.holes}", ready),
+            (self.tr("Board"), self._facts.size, found, ready),
             (self.tr("Blank"), blank, self.tr("a clamp is too near") if near else "", near is None),
             (self.tr("V-bit"), bits, self.tr("drills {list} mm").format(list=drills), True),
             (
