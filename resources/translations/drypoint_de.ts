@@ -5476,6 +5476,11 @@
         <translation>Sie müssen gleich sein; das Programm ist vielleicht gerundet oder gekürzt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/cuts/joined.py"/>
+        <source>They touch in the design.</source>
+        <translation>Sie berühren sich im Entwurf.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/cuts/holes.py"/>
         <source>Thickness and depth into the backing must be positive.</source>
         <translation>Dicke und Tiefe in die Unterlage müssen positiv sein.</translation>

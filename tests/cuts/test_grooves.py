@@ -160,6 +160,26 @@ def test_hints_name_a_depth_that_does_or_the_tip_that_would():
     assert VBit("finer", tip, np.radians(30), speeds).width(0.035) <= place.widest + 1e-3
 
 
+@pytest.mark.parametrize("over", [0.0, 0.05, 0.2, 0.6])
+@pytest.mark.parametrize("bite", [0.0, 0.02, 0.08])
+def test_nets_that_overlap_are_named_once_and_not_cut_into(over, bite):
+    """Round an overlap boundaries cross, and are equally far inside the copper too."""
+    nets = {
+        "A": shapely.box(-4.0, -0.3, over, 0.3),
+        "B": shapely.union_all([shapely.Point(0.4, 0.0).buffer(0.4), shapely.box(0.3, -0.1, 4.0, 0.1)]),
+        "C": shapely.box(-4.0, 0.5, 4.0, 1.0),
+    }
+    plan = with_bit(plan_grooves(nets, 0.25, bite=bite), VBit("V", 0.1, 0.5, Speeds(1e4, 300, 100)), 0.035)
+    touching = [place for place in plan.impossible if set(place.nets) == {"A", "B"}]
+    assert [place.hint for place in touching] == ["They touch in the design."]
+    found = check(nets, plan.lines, 0.25)
+    assert not found.opens
+    assert all({"A", "B"} <= set(short.nets) for short in found.shorts)
+    copper = shapely.union_all([shape.buffer(-bite - 1e-3) for shape in nets.values()])
+    cut = shapely.MultiLineString(list(plan.lines)).buffer(0.125)
+    assert cut.intersection(copper).area == pytest.approx(0.0, abs=1e-4)
+
+
 def test_gaps_of_one_net_are_left_alone():
     nets = {"A": shapely.union_all([shapely.box(0, 0, 5, 1), shapely.box(0, 1.1, 5, 2)])}
     plan = plan_grooves(nets, 0.2)

@@ -12,6 +12,7 @@ from scipy.sparse.csgraph import connected_components
 
 from drypoint.cuts.chains import join
 from drypoint.cuts.gaps import CROWDED, OVERSHOOT, Ridges, sample_boundary, trace_ridges
+from drypoint.cuts.joined import Joints
 from drypoint.cuts.model import Narrow
 from drypoint.cuts.parts import SLACK, Parts, Shapes, foreign_pairs
 from drypoint.cuts.remaining import width_left
@@ -60,6 +61,8 @@ def centre_lines(parts: Parts, width: float, bite: float, least: float, progress
     if len(ridges.edges) == 0:
         return empty
     progress.step(0.8, "narrow gaps")
+    joints = Joints.of(parts, close)
+    ridges = joints.without_gap(parts, ridges)
     clearance = ridges.edge_clearance()
     bad = clearance < width / 2.0 - bite - SLACK
     tight = clearance < width / 2.0 - SLACK
@@ -71,7 +74,7 @@ def centre_lines(parts: Parts, width: float, bite: float, least: float, progress
     lines, pairs = chain(ridges, np.flatnonzero(cut))
     solved = _places(parts, ridges, np.flatnonzero(~bad & tight), width)
     impossible = _places(parts, ridges, np.flatnonzero(bad), width, Limits(bite, least, left))
-    return CentreLines(lines, pairs, solved, impossible)
+    return CentreLines(lines, pairs, solved, joints.named(parts, impossible, width))
 
 
 def _pitch(parts: Parts, close: NDArray[np.intp], width: float) -> float:

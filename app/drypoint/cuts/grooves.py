@@ -186,6 +186,9 @@ def with_bit(plan: GroovePlan, bit: VBit, copper: float) -> GroovePlan:
     """
     named = []
     for place in plan.impossible:
+        if place.widest <= 0.0:  # the nets touch in the design
+            named.append(place)
+            continue
         tip = place.widest - bit.runout - bit.slope * copper
         if bit.depth(place.widest) > copper:
             text = say(

@@ -76,7 +76,7 @@ class Narrow:
     """Whether a path was laid within the allowed bite; else the nets stay joined there."""
     hint: str = ""
     widest: float = 0.0
-    """Widest cut, mm, that would do here within the limits; 0 where a place is solved."""
+    """Widest cut, mm, that would do here within the limits; 0 where a place is solved, or no cut would do."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
