@@ -5946,6 +5946,7 @@
     <message>
         <location filename="../../app/drypoint/program/placed_cuts.py"/>
         <location filename="../../app/drypoint/session/tooling.py"/>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
         <source>Tooling holes</source>
         <translation>Aufnahmebohrungen</translation>
     </message>
@@ -9224,6 +9225,11 @@
         <translation>Von den Strichen bedeckt</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
+        <source>Drill for them</source>
+        <translation>Bohrer dafür</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <source>Drill holes…</source>
         <translation>Löcher bohren …</translation>
@@ -9353,6 +9359,16 @@
         <location filename="../../app/drypoint/ui/machine_side/running.py"/>
         <source>Everything is done.</source>
         <translation>Alles ist getan.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
+        <source>Expected at the far corner of the second side: {own:.2f} mm off (95 %) by holes of the board, {tooling:.2f} mm with tooling holes.</source>
+        <translation>An der fernsten Ecke der zweiten Seite zu erwarten: {own:.2f} mm daneben (95 %) nach Löchern der Platine, {tooling:.2f} mm mit Aufnahmebohrungen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
+        <source>Expected at the far corner of the second side: {own:.2f} mm off (95 %) by holes of the board; the margin has no room for tooling holes.</source>
+        <translation>An der fernsten Ecke der zweiten Seite zu erwarten: {own:.2f} mm daneben (95 %) nach Löchern der Platine; im Rand ist kein Platz für Aufnahmebohrungen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
@@ -9623,6 +9639,11 @@
         <location filename="../../app/drypoint/ui/parts/explain.py"/>
         <source>Help: {setting}</source>
         <translation>Hilfe: {setting}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
+        <source>Here they pay.</source>
+        <translation>Hier lohnen sie sich.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/run_strip.py"/>
@@ -10440,6 +10461,11 @@
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>Now the input reads</source>
         <translation>Eingang jetzt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
+        <source>Number of them</source>
+        <translation>Anzahl</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/help.py"/>
@@ -11397,6 +11423,11 @@
         <translation>Der Zuschnitt ist kleiner als die Platine</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
+        <source>The board has fewer than two holes. Expected at the far corner of the second side: {tooling:.2f} mm off (95 %) by tooling holes.</source>
+        <translation>Die Platine hat weniger als zwei Löcher. An der fernsten Ecke der zweiten Seite zu erwarten: {tooling:.2f} mm daneben (95 %) nach Aufnahmebohrungen.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/wizard/files.py"/>
         <source>The board is shown as seen from that side.</source>
         <translation>Die Platine wird von dieser Seite gezeigt.</translation>
@@ -11561,6 +11592,11 @@
         <location filename="../../app/drypoint/ui/jog/reference.py"/>
         <source>The second hole: turn the board about the first.</source>
         <translation>Das zweite Loch: die Platine um das erste drehen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
+        <source>The second side cannot be found: the board has fewer than two holes.</source>
+        <translation>Die zweite Seite ist nicht zu finden: die Platine hat weniger als zwei Löcher.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
@@ -12175,6 +12211,11 @@
         <translation>alle anderen Netze</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
+        <source>always</source>
+        <translation>immer</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/play.py"/>
         <source>an edge of the copper</source>
         <translation>einer Kante des Kupfers</translation>
@@ -12278,6 +12319,11 @@
         <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
         <source>chosen areas</source>
         <translation>gewählte Flächen</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
+        <source>chosen by itself</source>
+        <translation>selbst gewählt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/parts/sketches.py"/>
@@ -12692,6 +12738,11 @@
         <translation>Netze, jedes soll eine eigene Insel sein</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/reference.py"/>
         <source>next</source>
         <translation>als Nächstes</translation>
@@ -13022,6 +13073,11 @@
         <location filename="../../app/drypoint/ui/machine_side/remapping.py"/>
         <source>where it lay before re-mapping</source>
         <translation>wo sie vor dem Umrechnen lag</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/design_side/turning.py"/>
+        <source>where needed</source>
+        <translation>wo nötig</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/parts/sketches.py"/>

@@ -16,7 +16,7 @@ from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
 from drypoint.reference.worth import Ring, Worth, pad_radii, worth
-from drypoint.session.derive import BOARD, CUTS, FIT, PASSES, SURFACE, Derived
+from drypoint.session.derive import BOARD, CUTS, FIT, PASSES, SURFACE, TOOLING, Derived
 from drypoint.session.holes import candidates, following
 from drypoint.session.layout import Layout
 from drypoint.session.memo import Memo
@@ -24,6 +24,7 @@ from drypoint.session.net_reach import NetReach, net_reaches
 from drypoint.session.pass_plan import PassPlan
 from drypoint.session.plans import CutPlan, Placing
 from drypoint.session.snapshot import Snapshot
+from drypoint.session.tooling import Foreseen
 from drypoint.session.two_bits import flat
 from drypoint.session.work import preset_of, program_settings, run_seconds
 from drypoint.surface.give import give_report
@@ -70,7 +71,8 @@ class BoardPicture:
 class CutPicture:
     """The cuts; ``seconds`` is the time of one pass over the grooves at their nominal depth.
 
-    ``wide`` are those of the grooves that the wide bit cuts; None without one.
+    ``wide`` are those of the grooves that the wide bit cuts; None without one. ``foreseen`` is how well
+    the second side will be found; None where one side is milled.
     """
 
     cuts: CutPlan
@@ -78,6 +80,7 @@ class CutPicture:
     tabs: tuple[Tab, ...]
     seconds: float
     wide: PathSet | None = None
+    foreseen: Foreseen | None = None
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -151,6 +154,7 @@ class Pictures:
         """
         cuts = self._derived.cuts(snap, progress)
         self._derived.grooves_key(snap)
+        found = self._foreseen(snap)
 
         def draw() -> CutPicture:
             names = [", ".join(nets) for nets in cuts.grooves.line_nets]
@@ -161,9 +165,15 @@ class Pictures:
             seconds = sum(map(run_seconds, place(passes, laid, None, settings=shared)))
             count = cuts.grooves.wide
             wide = path_set(cuts.grooves.lines[:count], labels=names[:count]) if count else None
-            return CutPicture(cuts, grooves, find_tabs(cuts.outline), seconds, wide)
+            return CutPicture(cuts, grooves, find_tabs(cuts.outline), seconds, wide, found)
 
-        return self._memo.get("cuts", snap.key(*CUTS, "machine"), draw)
+        return self._memo.get("cuts", f"{snap.key(*CUTS, 'machine')} {found}", draw)
+
+    def _foreseen(self, snap: Snapshot) -> Foreseen | None:
+        if not snap.settings.board.both:
+            return None
+        key = snap.key(*TOOLING, "reference")
+        return self._memo.get("foreseen", key, lambda: self._derived.foreseen(snap))
 
     def touches(self, snap: Snapshot, progress: Progress) -> TouchPicture:
         """Touch plan, height and give.

@@ -22,6 +22,7 @@ from drypoint.ui.design_side.planner import Planner
 from drypoint.ui.design_side.remember import Remembered
 from drypoint.ui.design_side.repainting import Repainting
 from drypoint.ui.design_side.tables import HeightTables
+from drypoint.ui.design_side.turning import TurnFields
 from drypoint.ui.design_side.view import BOARD, CUTS, PASSES, SURFACE, DesignView
 from drypoint.ui.design_side.words import side_of
 from drypoint.ui.language.words import local, told
@@ -41,6 +42,7 @@ class DesignSide(QObject):
         self.editing = Editing(bridge, window.commands, self.messages, window)
         self.pages = DesignPages(window, bridge, self.planner, self.editing, self.messages)
         self.clearing = ClearingFields(self.pages.cuts, bridge, self.editing)
+        self.turning = TurnFields(self.pages.board, bridge, self.planner, self.editing)
         self.depth_checks = DepthChecks(self.pages.cuts, bridge, self.planner, self.messages)
         self.view = DesignView(window, bridge, self.planner, self.pages)
         self.documents = Documents(window, bridge, self.editing, self.messages, remembered)

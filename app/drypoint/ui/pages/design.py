@@ -62,6 +62,11 @@ class BoardPage(Page):
     name_changed(str), side_changed(object) : another name of the job, another `Side`
     both_changed(bool) : whether the other side is milled too
     role_changed(str, object) : file name and the `Role` chosen for it
+
+    Attributes
+    ----------
+    turning : QVBoxLayout
+        Room for how the second side is found.
     """
 
     finding_chosen = Signal(object)
@@ -98,6 +103,8 @@ class BoardPage(Page):
         self.both = QCheckBox(self.tr("Mill both sides, outline last"))
         self.both.clicked.connect(self.both_changed)
         self.add(self.both)
+        self.turning = QVBoxLayout()
+        self.body.addLayout(self.turning)
         self.section(self.tr("Files"))
         self._values = BoardPageValues()
         self._files = QVBoxLayout()
