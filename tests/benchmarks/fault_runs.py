@@ -1,14 +1,15 @@
 """Runs broken by a fault at a random moment, taken up again, and compared with the run that was not.
 
-    python tests/benchmarks/fault_runs.py [RUNS] [FIRST]
+    python tests/benchmarks/fault_runs.py [RUNS] [FIRST] [--hop MM]
 
 Every run has its own seed: the fault's kind and moment follow from it. A small bench cuts two closed
-grooves; a fault strikes; what is noticed is resumed from the job file as a person would: port opened
-anew, position found at a reference mark, height at the zero spot, lead-in, rest. Then the copper is
-compared, sample by sample, with that of an uninterrupted run on the same bench (the reference). Silent
-faults have to be caught by the checks before the next cut, and the run marked suspect; runs without any
-fault must pass these checks. Columns count runs; `copper` is right where nothing is skipped, nothing is
-cut elsewhere, nothing is deeper and the copper falls into the same pieces.
+grooves, with ``--hop`` one and eight small ones with low ways between them; a fault strikes; what is
+noticed is resumed from the job file as a person would: port opened anew, position found at a reference
+mark, height at the zero spot, lead-in, rest. Then the copper is compared, sample by sample, with that of
+an uninterrupted run on the same bench (the reference). Silent faults have to be caught by the checks
+before the next cut, and the run marked suspect; runs without any fault must pass these checks. Columns
+count runs; `copper` is right where nothing is skipped, nothing is cut elsewhere, nothing is deeper and
+the copper falls into the same pieces.
 
 Measured with 500 runs from seed 0 (a program of 75 lines):
 
@@ -27,9 +28,9 @@ none               25      0       0     0       0       0     25      0       0
 
 from __future__ import annotations
 
+import argparse
 import functools
 import math
-import sys
 import tempfile
 import time
 from collections import defaultdict
@@ -127,6 +128,20 @@ class Outcome:
         return self.noticed and self.resumed and self.copper and not self.mishaps and not self.suspect
 
 
+class Level:
+    """Copper as flat as the bench's."""
+
+    def mean(self, points: np.ndarray) -> np.ndarray:
+        """Height, mm, at (N, 2) points."""
+        return np.zeros(len(points))
+
+
+def squares() -> list[np.ndarray]:
+    """Round eight squares and a circle, 88 mm in all."""
+    square = np.array([(0.0, 0.0), (2.0, 0.0), (2.0, 2.0), (0.0, 2.0), (0.0, 0.0)])
+    return [square + np.array((x, y)) for x in (9.5, 12.5, 15.5, 18.5) for y in (6.0, 10.0)] + grooves()[1:]
+
+
 def grooves() -> list[np.ndarray]:
     """Round a comb of long lines and round a circle of short ones, about 90 mm in all."""
     x = np.repeat(np.arange(10.0, 17.0, 1.2), 2)
@@ -138,11 +153,17 @@ def grooves() -> list[np.ndarray]:
     return [np.vstack((comb, comb[:1])), np.column_stack((24.0 + 4.0 * np.cos(t), 10.0 + 4.0 * np.sin(t)))]
 
 
+HOP: list[float] = []
+"""Height of the ways between grooves above the copper, mm, if one is asked for."""
+
+
 @functools.cache
 def program(by_hand: bool = False) -> Program:
     """What is run, for a spindle that the controller switches or only a hand can."""
-    settings = ProgramSettings(spindle_delay=1.0, park=None, spindle_control=not by_hand)
-    (made,) = place([uniform_pass(grooves(), BIT, 0.1)], Rigid(), None, settings=settings)
+    hop = HOP[0] if HOP else 0.0
+    settings = ProgramSettings(spindle_delay=1.0, park=None, spindle_control=not by_hand, hop=hop)
+    work = uniform_pass(squares() if hop else grooves(), BIT, 0.1)
+    (made,) = place([work], Rigid(), Level() if hop else None, settings=settings)
     return made
 
 
@@ -390,8 +411,13 @@ def table(outcomes: list[Outcome]) -> str:
 
 def main() -> None:
     """Print a table, and every run that did not end as it must."""
-    runs = int(sys.argv[1]) if len(sys.argv) > 1 else 500
-    first = int(sys.argv[2]) if len(sys.argv) > 2 else 0
+    given = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawTextHelpFormatter)
+    given.add_argument("runs", nargs="?", type=int, default=500)
+    given.add_argument("first", nargs="?", type=int, default=0)
+    given.add_argument("--hop", type=float)
+    asked = given.parse_args()
+    HOP.extend([] if asked.hop is None else [asked.hop])
+    runs, first = asked.runs, asked.first
     started, outcomes = time.process_time(), []
     for seed in range(first, first + runs):
         outcomes.append(one(seed))

@@ -4,12 +4,18 @@ from __future__ import annotations
 
 import re
 
+import numpy as np
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from drypoint.errors import PlanError
+from drypoint.geometry.points import as_points
+from drypoint.geometry.rigid import Rigid
 from drypoint.machine.recovery import plan_resumption
+from drypoint.passes.model import Pass, Run
+from drypoint.program.place import place
+from drypoint.program.settings import ProgramSettings
 
 
 def path_of(lines, start=(0.0, 0.0, 2.0)):
@@ -96,3 +102,64 @@ def test_counts_map_back_to_the_old_program(groove):
     taken = plan_resumption(program, line)
     assert taken.original(0) == taken.original(taken.lead) == line
     assert taken.original(len(taken.program.lines)) == len(program.lines)
+
+
+class Level:
+    """Copper that is flat."""
+
+    def mean(self, points):
+        return np.zeros(len(points))
+
+
+def _hopping(bit, *, hop, take_up):
+    """Squares with low ways between them, then two runs that are joined."""
+    square = np.array([(0.0, 0.0), (1.2, 0.0), (1.2, 1.2), (0.0, 1.2), (0.0, 0.0)])
+    paths = [square + at for at in [(0.0, 0.0), (3.0, 0.5), (6.0, 0.0)]]
+    paths += [np.array([(9.0, 0.0), (9.7, 0.0), (9.7, 0.9)]), np.array([(9.7, 0.9), (12.0, 0.9)])]
+    runs = tuple(Run(k, as_points(path), np.full(len(path), 0.1)) for k, path in enumerate(paths))
+    settings = ProgramSettings(hop=hop, take_up=take_up, park=None)
+    return place([Pass(1, bit, runs)], Rigid(), Level(), settings=settings)[0]
+
+
+def _milled(lines, start):
+    """Segments (N, 4) that lie in copper, and those (N, 4) above it, of lines from a place (x, y, z)."""
+    spots = np.array([start, *(at for _, *at in path_of(lines, start))])
+    ways = np.column_stack((spots[:-1, :2], spots[1:, :2]))
+    moved, down = (ways[:, :2] != ways[:, 2:]).any(axis=1), (spots[:-1, 2] < 0) & (spots[1:, 2] < 0)
+    return ways[moved & down], ways[moved & ~down]
+
+
+def _length(ways):
+    return float(np.hypot(ways[:, 2] - ways[:, 0], ways[:, 3] - ways[:, 1]).sum())
+
+
+def _hanging_together(ways, end):
+    """Length of the last of the ways that lead to ``end`` without a break."""
+    length = 0.0
+    for one in ways[::-1]:
+        if not np.allclose(one[2:], end):
+            break
+        end, length = one[:2], length + _length(one[None])
+    return length
+
+
+@pytest.mark.parametrize("hop", [0.0, 0.5])
+@pytest.mark.parametrize("take_up", [0.0, 0.2])
+@pytest.mark.parametrize("lead_in", [0.7, 2.0, 100.0])
+def test_what_is_cut_twice_is_copper_and_no_hop(groove, hop, take_up, lead_in):
+    """At every break of a program with low ways: as much is cut again as wished, or all that hangs together."""
+    program = _hopping(groove([(0.0, 0.0), (1.0, 0.0)]).bit, hop=hop, take_up=take_up)
+    began = (0.0, 0.0, 2.0)
+    whole = _milled(program.lines, began)[0]
+    breaks = [k for k in range(1, len(program.lines)) if program.line_move[k] >= 0]
+    for first in breaks:
+        taken = plan_resumption(program, first, lead_in=lead_in)
+        at = path_of(program.lines[:first], began)
+        here = tuple(at[-1][1:]) if at else began
+        done, rest = _milled(program.lines[:first], began)[0], _milled(program.lines[first:], here)[0]
+        again = _milled(taken.program.lines, (*taken.start[:2], program.clearance))[0]
+        assert taken.overlap == pytest.approx(_length(again) - _length(rest), abs=2e-3)
+        next_one = _milled(program.lines[first : first + 1], here)[0]
+        before = _hanging_together(done, next_one[0, :2]) if len(next_one) else 0.0
+        assert taken.overlap == pytest.approx(min(lead_in, before), abs=2e-3)
+        assert len(rest) <= len(again) <= len(whole) + 1

@@ -18,6 +18,7 @@ from drypoint.errors import PlanError
 from drypoint.gcode.writer import number, write_lines
 from drypoint.geometry.points import Points, as_points
 from drypoint.machine.guard import bare
+from drypoint.program.builder import BETWEEN
 from drypoint.program.model import MoveKind, Moves, Program
 from drypoint.wording import say
 
@@ -93,7 +94,9 @@ def plan_resumption(program: Program, first: int, *, lead_in: float = LEAD_IN) -
 def _lead(moves: Moves, move: int, lead_in: float) -> tuple[int, Points, float]:
     """First move to be made again, where it starts, and the length up to ``move``."""
     back, length = move, 0.0
-    while back > 1 and length < lead_in and _cuts(moves, back - 1) and moves.tag[back - 1] == moves.tag[move]:
+    if moves.tag[move] == BETWEEN:  # the bit is on its way from one cut to the next
+        return move, moves.end[max(move - 1, 0)], 0.0
+    while back > 1 and length < lead_in and _cuts(moves, back - 1):
         back -= 1
         step = float(np.hypot(*(moves.end[back, :2] - moves.end[back - 1, :2])))
         if moves.kind[back] == MoveKind.FEED and length + step > lead_in:
@@ -105,7 +108,9 @@ def _lead(moves: Moves, move: int, lead_in: float) -> tuple[int, Points, float]:
 
 
 def _cuts(moves: Moves, index: int) -> bool:
-    """Whether a move goes along a groove: a feed that is no plunge, from a known place."""
+    """Whether a move goes along a groove: a feed that is no plunge and no hop, from a known place."""
+    if moves.tag[index] == BETWEEN:
+        return False
     if moves.kind[index] in (MoveKind.ARC_CW, MoveKind.ARC_CCW):
         return True
     across = np.hypot(*(moves.end[index, :2] - moves.end[index - 1, :2]))
@@ -156,7 +161,7 @@ def _compose(
 def _sink_feed(moves: Moves, move: int) -> float:
     """Feed of the last plunge before ``move``, mm/min; else the slowest feed of the program."""
     for index in range(move, 0, -1):
-        down = moves.end[index, 2] < moves.end[index - 1, 2]
+        down = moves.end[index, 2] < moves.end[index - 1, 2] and moves.tag[index] != BETWEEN
         if moves.kind[index] == MoveKind.FEED and down and not _cuts(moves, index):
             return float(moves.feed[index])
     feeds: NDArray[np.float64] = moves.feed[moves.feed > 0.0]
