@@ -212,8 +212,9 @@ def test_overrides_change_speed_and_are_reported(terminal):
     terminal.status()
     terminal.link.write(b"G91G1X100F300\n")
     terminal.link.clock.sleep(2.0)
-    terminal.link.write(b"\x91\x91")
-    terminal.link.clock.sleep(1.0)
+    for _ in range(2):
+        terminal.link.write(b"\x91\x91\x91")  # equal ones in one turn count once
+        terminal.link.clock.sleep(0.5)
     report = terminal.status()
     assert "FS:360" in report
     assert "Ov:120,100,100" in report

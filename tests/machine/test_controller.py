@@ -249,15 +249,6 @@ def test_a_machine_with_homing_starts_locked_and_homes(new_fake, link_to):
     assert controller.state.activity is Activity.AT_REST
 
 
-def test_overrides_reach_any_percentage_by_steps(controller, fake):
-    fake.realtime.clear()
-    controller.override(feed=87)
-    assert [byte for _, byte in fake.realtime] == [b"\x90", b"\x92", b"\x94", b"\x94", b"\x94"]
-    fake.realtime.clear()
-    controller.override(feed=500, rapid=40)
-    assert [byte for _, byte in fake.realtime] == [b"\x90"] + [b"\x91"] * 10 + [b"\x96"]
-
-
 def test_status_is_asked_five_to_ten_times_a_second(controller, link, fake):
     fake.realtime.clear()
     start = link.clock.now()

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from drypoint.bench.planner import Triple
 from drypoint.bench.report import Reporter
-from drypoint.bench.states import REPORT_DELAY, RESTORE_TIME, State
+from drypoint.bench.states import OVERRIDE_TURN, REPORT_DELAY, RESTORE_TIME, State
 from drypoint.bench.stepper import Pace
 
 if TYPE_CHECKING:
@@ -41,6 +41,8 @@ class Realtime:
         self.spindle_stopped = False
         self._report_at = math.inf
         self._ready_at = math.inf
+        self._steer_at = math.inf
+        self._steers: set[int] = set()
         self._of.planner.override(1.0, 1.0)
         self._report.reset()
 
@@ -52,7 +54,7 @@ class Realtime:
     @property
     def due(self) -> float:
         """When something of this is due, s."""
-        return min(self._report_at, self._ready_at)
+        return min(self._report_at, self._ready_at, self._steer_at)
 
     @property
     def restoring(self) -> bool:
@@ -67,6 +69,9 @@ class Realtime:
         if self._ready_at <= now:
             self._ready_at = math.inf
             self._go()
+        if self._steer_at <= now:
+            self._steer_at = math.inf
+            self._override()
 
     def byte(self, code: int) -> None:
         """One real-time byte has arrived."""
@@ -85,7 +90,8 @@ class Realtime:
         elif code in (FLOOD, MIST):
             self._toggle_coolant(code)
         else:
-            self._override(code)
+            self._steers.add(code)
+            self._steer_at = min(self._steer_at, self._of.now + OVERRIDE_TURN)
 
     def pause(self) -> None:
         """A programmed stop: as a hold, standing."""
@@ -179,18 +185,20 @@ class Realtime:
             of.parser.modal = replace(of.parser.modal, coolant=coolant)
             self._report.overrides_changed()
 
-    def _override(self, code: int) -> None:
+    def _override(self) -> None:
         before = (self.feed, self.rapid, self.spindle)
-        if code == 0x90:
-            self.feed = 100
-        elif code in FEED_STEPS:
-            self.feed = min(MOST, max(LEAST, self.feed + FEED_STEPS[code]))
-        elif code in RAPID_SHARES:
-            self.rapid = RAPID_SHARES[code]
-        elif code == 0x99:
-            self.spindle = 100
-        elif code in SPINDLE_STEPS:
-            self.spindle = min(MOST, max(LEAST, self.spindle + SPINDLE_STEPS[code]))
+        for code in sorted(self._steers):  # back to 100 % comes before the steps
+            if code == 0x90:
+                self.feed = 100
+            elif code in FEED_STEPS:
+                self.feed = min(MOST, max(LEAST, self.feed + FEED_STEPS[code]))
+            elif code in RAPID_SHARES:
+                self.rapid = RAPID_SHARES[code]
+            elif code == 0x99:
+                self.spindle = 100
+            elif code in SPINDLE_STEPS:
+                self.spindle = min(MOST, max(LEAST, self.spindle + SPINDLE_STEPS[code]))
+        self._steers.clear()
         if before == (self.feed, self.rapid, self.spindle):
             return
         self._report.overrides_changed()

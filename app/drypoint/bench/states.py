@@ -18,6 +18,8 @@ BOOT_TIME = 1.2
 """From power or port opening to the greeting, s."""
 REPORT_DELAY = 0.005
 """From `?` to the report, s."""
+OVERRIDE_TURN = 0.002
+"""Equal override bytes that arrive within this time count once, s: a turn of a busy main loop."""
 LINE_TIME = 0.0004
 """Reading and planning one line, s."""
 EEPROM_TIME = 0.04

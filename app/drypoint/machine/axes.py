@@ -76,6 +76,7 @@ class Axes(Remote):
             delivery = self._delivery
             delivery.stop.clear()
             delivery.hold.release()
+            delivery.overrides.forget()
             greet(self._channel)
             delivery.connected, delivery.prepared = True, False
             delivery.known.clear()

@@ -11,6 +11,7 @@ from drypoint.machine.channel import Channel
 from drypoint.machine.explain import POSITION_LOST
 from drypoint.machine.faults import LineLost, LinkLost, Locked, Refused, Restarted, Stopped
 from drypoint.machine.hold import Hold
+from drypoint.machine.overrides import Overrides
 from drypoint.machine.protocol import Alarm, Banner, ErrorReply, Message, Ok, Phase, Realtime, Status
 from drypoint.machine.sender import DEFAULT_BUFFER, Sender
 from drypoint.wording import say
@@ -49,6 +50,7 @@ class Delivery:
         Set to have no further pulse begun.
     hold : Hold
         Holds all motion but pulses.
+    overrides : Overrides
     tell : callable
         Called whenever something new is known of the machine.
     """
@@ -59,6 +61,7 @@ class Delivery:
         self.stop = threading.Event()
         self.pause = threading.Event()
         self.hold = Hold(channel)
+        self.overrides = Overrides(channel)
         self.pulsing = False
         self._lit = False
         self.connected = False
@@ -86,19 +89,26 @@ class Delivery:
         except LinkLost:
             self._lose()
             raise
-        if self._channel.reports != seen:
-            self.hold.meet(self._channel.status)
         if self._channel.reports != seen or any(isinstance(m, Alarm | Banner) for m in messages):
             self.tell()
         for message in messages:  # our own resets do not come through here
             if isinstance(message, Banner):
                 self.prepared = False
                 self.known.clear()
+                self.overrides.forget()
+            elif isinstance(message, Status):
+                self._meet(message)
         if self.stop.is_set() and not self._lit:
             self.stop.clear()
             self.halt()
             raise Stopped(self._channel.name)
         return messages
+
+    def _meet(self, status: Status) -> None:
+        """What was wanted by single bytes goes on where it has not been reached."""
+        self.hold.meet(status)
+        if status.overrides is not None:
+            self.overrides.meet(status.overrides)
 
     def ask(self, line: str) -> list[Message]:
         """Send one line, wait for its answer; what was pushed meanwhile is returned."""
@@ -218,6 +228,7 @@ class Delivery:
         while self._channel.status is None:
             self._channel.exchange(WAIT)
         self.hold.release()
+        self.overrides.forget()
         if self.phase is Phase.ALARM and self._channel.alarm is None:
             self._channel.alarm = alarm
         self.tell()

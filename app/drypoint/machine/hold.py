@@ -49,10 +49,10 @@ class Hold:
         with self._turn:
             self._wanted = self._for_good = False
 
-    def meet(self, status: Status | None) -> None:
+    def meet(self, status: Status) -> None:
         """Say once more that it may go on if the controller did not hear it; on the machine's thread."""
         with self._turn:
-            if not self._wanted or status is None:
+            if not self._wanted:
                 return
             held = status.phase is Phase.HOLD
             if held and status.sub != _SLOWING_DOWN:

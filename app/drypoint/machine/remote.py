@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from drypoint.machine.channel import Channel
 from drypoint.machine.delivery import Delivery
+from drypoint.machine.overrides import FEED, RAPID, SPINDLE, Percents
 from drypoint.machine.protocol import Realtime
 
 
@@ -48,21 +49,16 @@ class Remote:
     def override(
         self, *, feed: int | None = None, rapid: int | None = None, spindle: int | None = None
     ) -> None:
-        """Set overrides in percent: feed and spindle 10..200, rapid 25, 50 or 100 (the nearest)."""
-        if feed is not None:
-            self._steer(feed, "FEED")
-        if spindle is not None:
-            self._steer(spindle, "SPINDLE")
-        if rapid is not None:
-            nearest = min((25, 50, 100), key=lambda choice: abs(choice - rapid))
-            self._channel.realtime(Realtime[f"RAPID_{nearest}"])
+        """Set overrides in percent: feed and spindle 10..200, rapid 25, 50 or 100 (the nearest).
 
-    def _steer(self, percent: int, what: str) -> None:
-        change = min(200, max(10, percent)) - 100
-        tens, ones = divmod(abs(change), 10)
-        way = "UP" if change > 0 else "DOWN"
-        self._channel.realtime(Realtime[f"{what}_100"])
-        for _ in range(tens):
-            self._channel.realtime(Realtime[f"{what}_{way}_10"])
-        for _ in range(ones):
-            self._channel.realtime(Realtime[f"{what}_{way}_1"])
+        They are reached in steps within a few reports.
+        """
+        wanted = self._delivery.overrides
+        for which, percent in ((FEED, feed), (RAPID, rapid), (SPINDLE, spindle)):
+            if percent is not None:
+                wanted.want(which, percent)
+
+    @property
+    def overrides(self) -> Percents:
+        """Feed, rapid and spindle overrides, percent: as wanted last, else as reported."""
+        return self._delivery.overrides.wanted

@@ -67,14 +67,10 @@ class Live(QObject):
         self._desk.say(self.tr("Stop: the axes slow down, then everything buffered is thrown away."))
 
     def _steer(self, steps: int) -> None:
-        now = self._desk.state.overrides[0]
-        feed = 100 if steps == 0 else min(200, max(10, now + 10 * steps))
-        self._send(lambda controller: controller.override(feed=feed))
+        self._send(lambda controller: controller.override(feed=_stepped(controller.overrides[0], steps)))
 
     def _steer_spindle(self, steps: int) -> None:
-        now = self._desk.state.overrides[2]
-        speed = 100 if steps == 0 else min(200, max(10, now + 10 * steps))
-        self._send(lambda controller: controller.override(spindle=speed))
+        self._send(lambda controller: controller.override(spindle=_stepped(controller.overrides[2], steps)))
 
     def _look(self, state: MachineState) -> None:
         desk = self._desk
@@ -128,6 +124,11 @@ class Live(QObject):
         at = back.apply([state.work[:2]])[0]
         trail = self._desk.thread_.trail
         canvas.set_bit((float(at[0]), float(at[1])), _last(back.apply(trail) if len(trail) else trail, TRAIL))
+
+
+def _stepped(percent: int, steps: int) -> int:
+    """``percent`` after steps of ten; none is back to 100."""
+    return percent + 10 * steps if steps else 100
 
 
 def _last(points: Points, length: float) -> Points:
