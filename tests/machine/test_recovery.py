@@ -147,7 +147,7 @@ def _hanging_together(ways, end):
 @pytest.mark.parametrize("take_up", [0.0, 0.2])
 @pytest.mark.parametrize("lead_in", [0.7, 2.0, 100.0])
 def test_what_is_cut_twice_is_copper_and_no_hop(groove, hop, take_up, lead_in):
-    """At every break of a program with low ways: as much is cut again as wished, or all that hangs together."""
+    """At every break: as much is cut again as wished, or all that hangs together."""
     program = _hopping(groove([(0.0, 0.0), (1.0, 0.0)]).bit, hop=hop, take_up=take_up)
     began = (0.0, 0.0, 2.0)
     whole = _milled(program.lines, began)[0]
