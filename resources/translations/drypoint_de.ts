@@ -982,7 +982,7 @@
         <translation>Den Ordner und seine Rechte prüfen.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/commands.py"/>
+        <location filename="../../app/drypoint/job/store.py"/>
         <source>Check the folder, its rights and the room on the disk.</source>
         <translation>Den Ordner, seine Rechte und den Platz auf der Platte prüfen.</translation>
     </message>
@@ -1078,7 +1078,6 @@
         <translation>Einen Schaftfräser von {diameter:.2f} mm oder weniger wählen.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/job/store.py"/>
         <location filename="../../app/drypoint/session/actions/coupon.py"/>
         <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
         <location filename="../../app/drypoint/session/export.py"/>
@@ -1793,6 +1792,11 @@
         <location filename="../../app/drypoint/session/voltage_table.py"/>
         <source>Give NET=V, or a file that is there.</source>
         <translation>NETZ=V angeben, oder eine vorhandene Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/job/store.py"/>
+        <source>Give it a name.</source>
+        <translation>Einen Namen geben.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/commands.py"/>
@@ -4245,11 +4249,6 @@
         <translation>Die Dicke des Kupfers muss über 0 und das Spiel von Z nicht unter 0 liegen.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/job/store.py"/>
-        <source>The copy could not be written ({strerror}).</source>
-        <translation>Die Kopie ließ sich nicht schreiben ({strerror}).</translation>
-    </message>
-    <message>
         <location filename="../../app/drypoint/session/help/coupons.py"/>
         <source>The corner of the blank that the V-bit's test pattern lies nearest to.</source>
         <translation>Die Ecke des Zuschnitts, der das Testmuster des Gravierstichels am nächsten liegt.</translation>
@@ -4569,7 +4568,7 @@
         <translation>Die Auftragsdatei ließ sich nicht benutzen ({text}).</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/commands.py"/>
+        <location filename="../../app/drypoint/job/store.py"/>
         <source>The job file could not be written ({strerror}).</source>
         <translation>Die Auftragsdatei ließ sich nicht schreiben ({strerror}).</translation>
     </message>
@@ -4595,8 +4594,8 @@
     </message>
     <message>
         <location filename="../../app/drypoint/job/store.py"/>
-        <source>The job is open in another program.</source>
-        <translation>Der Auftrag ist in einem anderen Programm offen.</translation>
+        <source>The job is open in a window or in another program.</source>
+        <translation>Der Auftrag ist in einem Fenster oder in einem anderen Programm offen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/machine/explain.py"/>
@@ -5536,6 +5535,11 @@
         <translation>Das ist ein Fehler des gesendeten Programms: An der Maschine fehlt nichts. Das Programm neu machen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/job/store.py"/>
+        <source>This is a folder, not a job file.</source>
+        <translation>Das ist ein Ordner, keine Auftragsdatei.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/gcode/blocks.py"/>
         <source>This is a settings or system line of a controller.</source>
         <translation>Das ist eine Einstell- oder Systemzeile einer Steuerung.</translation>
@@ -5564,6 +5568,11 @@
         <location filename="../../app/drypoint/bits/drill_sizes.py"/>
         <source>This is no drill size known here.</source>
         <translation>Das ist keine hier bekannte Bohrergröße.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/job/store.py"/>
+        <source>This is no name for a job file.</source>
+        <translation>So kann keine Auftragsdatei heißen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/archive.py"/>
@@ -6799,6 +6808,16 @@
         <location filename="../../app/drypoint/board/roles.py"/>
         <source>it is a drill file; its name says unplated</source>
         <translation>sie ist eine Bohrdatei; ihr Name sagt nicht metallisiert</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/board/archive.py"/>
+        <source>it is damaged</source>
+        <translation>es ist beschädigt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/board/archive.py"/>
+        <source>it is locked</source>
+        <translation>es ist verschlüsselt</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/board/roles.py"/>

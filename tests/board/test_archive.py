@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import os
 import zipfile
 from pathlib import Path
 
@@ -98,3 +99,40 @@ def test_a_damaged_zip_ends_in_an_input_error_or_files(
     else:
         said = "read"
     assert said
+
+
+def test_a_zip_cut_off_is_damaged_and_not_taken_for_a_design_file(tmp_path: Path) -> None:
+    path = zipped(tmp_path / "board.zip", {"a.gbr": bytes(range(256)) * 40, "b.gbr": b"y" * 5000})
+    path.write_bytes(path.read_bytes()[:-60])
+    for chosen in (path, tmp_path):
+        with pytest.raises(InputError, match="damaged") as caught:
+            gather([chosen])
+        assert caught.value.where == "board.zip"
+
+
+def test_a_damaged_member_is_told_however_it_is_packed(tmp_path: Path) -> None:
+    for packed in (zipfile.ZIP_DEFLATED, zipfile.ZIP_BZIP2, zipfile.ZIP_LZMA):
+        path = tmp_path / f"{packed}.zip"
+        with zipfile.ZipFile(path, "w", packed) as file:
+            file.writestr("a.gbr", bytes(range(256)) * 40)
+        data = bytearray(path.read_bytes())
+        data[60:90] = b"\xa5" * 30
+        path.write_bytes(bytes(data))
+        with pytest.raises(InputError, match="cannot be read"):
+            gather([path])
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="the system has no pipes with names")
+def test_a_pipe_is_refused_before_anything_waits_for_it(tmp_path: Path) -> None:
+    os.mkfifo(tmp_path / "pipe.gbr")
+    with pytest.raises(InputError, match="no regular file"):
+        gather([tmp_path / "pipe.gbr"])
+
+
+def test_names_can_be_shown_anywhere(tmp_path: Path) -> None:
+    members = dict.fromkeys(["a\x1b[31mred.gbr", "two\nlines.gbr", "ü 板.gbr"], b"x")
+    assert set(gather([zipped(tmp_path / "x.zip", members)])) == {
+        "a_[31mred.gbr",
+        "two_lines.gbr",
+        "ü 板.gbr",
+    }

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 import multiprocessing
+import random
+import shutil
 import sqlite3
 import time
 from pathlib import Path
@@ -13,8 +15,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from drypoint.errors import StoreError
+from drypoint.job.journal import JobJournal, runs
 from drypoint.job.schema import VERSION
 from drypoint.job.store import Job
+from drypoint.machine.journal import RunStart
 
 
 def test_sources_come_back_byte_for_byte(tmp_path: Path) -> None:
@@ -138,4 +142,105 @@ def test_a_killed_writer_loses_no_finished_action(tmp_path: Path) -> None:
     assert settings["twice"] == 2 * settings["n"]
     assert json.loads(json.dumps(settings)) == settings
     assert time.monotonic() - started < 30
+    job.close()
+
+
+@pytest.mark.parametrize(
+    "harm",
+    [
+        "UPDATE setting SET value = '{\"a\": '",
+        "UPDATE setting SET value = CAST(x'ff00fe' AS TEXT)",
+        "UPDATE record SET data = 'nothing'",
+        "UPDATE change SET before = '[1, 2]'",
+        "UPDATE change SET before = x'00'",
+        "UPDATE source SET content = 7.5",
+        "UPDATE run SET lines = '{'",
+        "DROP TABLE record",
+    ],
+)
+def test_damaged_values_are_told_as_that(tmp_path: Path, harm: str) -> None:
+    path = tmp_path / "j.drypoint"
+    job = Job(path, create=True)
+    job.replace_sources({"a.gbr": b"x"})
+    job.change("first", {"a": 1})
+    job.add_record("touches", [1])
+    journal = JobJournal(job, "grooves", ("G0X1",))
+    journal.begin(RunStart("grooves", 0, 1, ""))
+    journal.end("stopped")
+    job.close()
+    with sqlite3.connect(path) as db:
+        db.execute(harm)
+    db.close()
+    job = Job(path)
+    with pytest.raises(StoreError) as caught:
+        job.sources(), job.settings(), job.records("touches"), runs(job), job.undo()
+    assert caught.value.where == str(path)
+    job.close()
+
+
+def test_random_damage_is_told_or_does_no_harm(tmp_path: Path) -> None:
+    """Bytes changed anywhere: the file opens and reads, or a clear error says that it does not."""
+    path = tmp_path / "j.drypoint"
+    job = Job(path, create=True)
+    job.replace_sources({"a.gbr": b"x" * 300})
+    for number in range(20):
+        job.change("count", {"n": number, "words": ["ä"] * number})
+        job.add_record("touches", [number])
+    job.close()
+    whole, chance = path.read_bytes(), random.Random(7)
+    refused: list[str] = []
+    for _ in range(150):
+        data = bytearray(whole)
+        for _ in range(chance.choice((1, 4, 60))):
+            data[chance.randrange(len(data))] = chance.randrange(256)
+        path.write_bytes(bytes(data[: chance.choice((None, len(data), chance.randrange(len(data))))]))
+        try:
+            job = Job(path)
+            try:
+                job.sources(), job.settings(), job.records("touches"), runs(job), job.undo()
+            finally:
+                job.close()
+        except StoreError as error:
+            refused.append(error.where)
+    assert len(refused) > 20
+    assert set(refused) == {str(path)}
+
+
+def test_a_folder_is_no_job_file(tmp_path: Path) -> None:
+    with pytest.raises(StoreError, match="folder"):
+        Job(tmp_path)
+
+
+def test_a_copy_never_takes_the_place_of_an_open_job(tmp_path: Path) -> None:
+    """Its log would be played into the new file, and what is written to it later would be lost."""
+    one = Job(tmp_path / "one.drypoint", create=True)
+    two = Job(tmp_path / "two.drypoint", create=True)
+    one.change("name", {"a": 1})
+    two.change("name", {"b": 2})
+    for target in (one.path, two.path):
+        with pytest.raises(StoreError, match="is open"):
+            one.copy_to(target)
+    assert (one.settings(), two.settings()) == ({"a": 1}, {"b": 2})
+    two.close()
+    one.copy_to(two.path)
+    two = Job(two.path)
+    assert two.settings() == {"a": 1}
+    two.close()
+    one.close()
+    assert sorted(path.name for path in tmp_path.iterdir()) == ["one.drypoint", "two.drypoint"]
+
+
+def test_a_copy_takes_the_place_of_a_job_with_a_log_left_by_a_kill(tmp_path: Path) -> None:
+    old = Job(tmp_path / "old.drypoint", create=True)
+    for number in range(50):
+        old.change("count", {"n": number})
+    for suffix in ("", "-wal"):  # as a killed program leaves them
+        shutil.copyfile(f"{old.path}{suffix}", f"{tmp_path}/killed.drypoint{suffix}")
+    old.close()
+    new = Job(tmp_path / "new.drypoint", create=True)
+    new.change("name", {"a": 1})
+    new.copy_to(tmp_path / "killed.drypoint")
+    new.close()
+    job = Job(tmp_path / "killed.drypoint")
+    assert job.settings() == {"a": 1}
     job.close()

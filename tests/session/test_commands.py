@@ -10,6 +10,7 @@ import pytest
 
 from drypoint.__main__ import main
 from drypoint.program.check import check_lines
+from drypoint.session.session import Session
 
 
 def _json(arguments: list[str], capsys: pytest.CaptureFixture[str]) -> tuple[int, dict[str, object]]:
@@ -134,3 +135,22 @@ def test_preparing_over_another_file_leaves_it_alone(hive_scale: Path, tmp_path:
     other.write_bytes(b"not a job" * 400)
     assert main(["prepare", str(hive_scale), "--job", str(other)]) == 1
     assert other.read_bytes() == b"not a job" * 400
+
+
+def test_preparing_over_an_open_job_leaves_it_alone(
+    hive_scale: Path, job: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    session = Session.open(job)
+    before = session.settings
+    code, found = _json(["prepare", str(hive_scale), "--job", str(job), "--tip", "0.2"], capsys)
+    assert code == 1
+    assert "is open" in found["error"]["what"]  # type: ignore[index]
+    session.touched("settings")
+    assert session.settings == before
+    session.close()
+
+
+def test_a_job_needs_a_name(hive_scale: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    code, found = _json(["prepare", str(hive_scale), "--job", ""], capsys)
+    assert code == 1
+    assert "name" in found["error"]["what"]  # type: ignore[index]

@@ -7,6 +7,7 @@ import shutil
 import threading
 import time
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -17,12 +18,15 @@ from PySide6.QtWidgets import QDialog, QFileDialog, QPlainTextEdit
 
 import drypoint.ui.app as app_module
 from drypoint.board.model import Role
+from drypoint.errors import InputError
+from drypoint.progress import Progress
 from drypoint.session.commands import prepare
 from drypoint.session.session import Session
 from drypoint.session.traveller import StepName, StepState
 from drypoint.surface.touch import Touch, Touches
 from drypoint.ui.app import Application
 from drypoint.ui.canvas.content import View
+from drypoint.ui.design_side.new_job import make_plain
 from drypoint.ui.design_side.pictures import Pictures
 from drypoint.ui.design_side.remember import Remembered
 from drypoint.ui.design_side.translate import groove_width
@@ -281,6 +285,29 @@ def test_copy_is_a_whole_job(opened: Application, tmp_path: Path, qtbot) -> None
     assert opened.bridge.session is not None
     assert copy.snapshot.source_key == opened.bridge.session.snapshot.source_key
     copy.close()
+
+
+def test_copy_over_the_open_job_itself_is_refused(opened: Application, qtbot) -> None:
+    session = opened.bridge.session
+    assert session is not None
+    with qtbot.waitSignal(opened.bridge.failed, check_params_cb=lambda name, _: name == "save a copy"):
+        opened.design.documents.save_copy(session.job.path)
+    session.change("Name", board=replace(session.settings.board, name="still kept"))
+    again = Session.open(session.job.path)
+    assert again.settings.board.name == "still kept"
+    again.close()
+
+
+def test_a_job_is_not_lost_to_a_new_one_that_fails(tmp_path: Path) -> None:
+    kept = Session.create(tmp_path / "kept")
+    kept.change("Name", board=replace(kept.settings.board, name="kept"))
+    kept.close()
+    (tmp_path / "bad.gbr").write_bytes(b"")
+    with pytest.raises(InputError, match="empty"):
+        make_plain(tmp_path / "kept", tmp_path / "bad.gbr", Progress())
+    again = Session.open(tmp_path / "kept.drypoint")
+    assert again.settings.board.name == "kept"
+    again.close()
 
 
 def test_arrangement_is_remembered(opened: Application, tmp_path: Path) -> None:

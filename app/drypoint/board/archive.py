@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import lzma
 import stat
 import zipfile
 import zlib
@@ -17,6 +18,8 @@ MAX_FILE = 200_000_000
 MAX_TOTAL = 500_000_000
 MAX_DEPTH = 3
 """Folders below the chosen one that are looked into."""
+_ZIP = b"PK\x03\x04"
+"""First bytes of a zip that is not empty (APPNOTE 4.3.7)."""
 _LEFT_OUT = {"__macosx", ".git", ".svn", "node_modules"}
 _PICTURES = (".png", ".jpg", ".jpeg", ".pdf", ".svg", ".step", ".stp", ".wrl", ".html", ".md", ".drypoint")
 
@@ -66,10 +69,9 @@ def _files(path: Path) -> Iterator[tuple[str, bytes]]:
     try:
         if path.is_dir():
             yield from _folder(path, path, 0)
-        elif zipfile.is_zipfile(path):
-            yield from _zip(_read(path), path.name)
         else:
-            yield path.name, _read(path)
+            data = _read(path)
+            yield from _zip(data, path.name) if _is_zip(data) else [(_printable(path.name), data)]
     except OSError as error:
         raise InputError(
             say("It cannot be read: {strerror}.", strerror=error.strerror or error), str(path)
@@ -95,10 +97,16 @@ def _folder(top: Path, folder: Path, depth: int) -> Iterator[tuple[str, bytes]]:
             if depth < MAX_DEPTH:
                 yield from _folder(top, entry, depth + 1)
         elif entry.is_file() and not entry.name.lower().endswith(_PICTURES):
-            if zipfile.is_zipfile(entry):
-                yield from _zip(_read(entry), entry.name)
+            data = _read(entry)
+            if _is_zip(data):
+                yield from _zip(data, entry.name)
             else:
-                yield entry.relative_to(top).as_posix(), _read(entry)
+                yield _printable(entry.relative_to(top).as_posix()), data
+
+
+def _is_zip(data: bytes) -> bool:
+    """Whether it is a zip, or was one before it was cut off."""
+    return data.startswith(_ZIP) or zipfile.is_zipfile(io.BytesIO(data))
 
 
 def _zip(data: bytes, name: str) -> Iterator[tuple[str, bytes]]:
@@ -116,8 +124,16 @@ def _zip(data: bytes, name: str) -> Iterator[tuple[str, bytes]]:
                 if len(content) > MAX_FILE or total > MAX_TOTAL:
                     raise InputError("The zip unpacks to too much data.", name)
                 yield _safe(entry.filename), content
-    except (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError, RuntimeError, ValueError) as error:
-        reason = "it is locked" if "encrypted" in str(error) else "it is damaged"
+    except (
+        zipfile.BadZipFile,
+        zlib.error,
+        lzma.LZMAError,
+        EOFError,
+        NotImplementedError,
+        RuntimeError,
+        ValueError,
+    ) as error:
+        reason = say("it is locked") if "encrypted" in str(error) else say("it is damaged")
         raise InputError(say("The zip cannot be read: {reason}.", reason=reason), name) from None
 
 
@@ -129,4 +145,9 @@ def _wanted(entry: zipfile.ZipInfo) -> bool:
 
 def _safe(name: str) -> str:
     parts = [p for p in PurePosixPath(name.replace("\\", "/")).parts if p not in ("/", "..", ".")]
-    return "/".join(part.replace(":", "_") for part in parts) or "file"
+    return _printable("/".join(part.replace(":", "_") for part in parts) or "file")
+
+
+def _printable(name: str) -> str:
+    """The name without what no terminal and no text file can show."""
+    return "".join(sign if sign.isprintable() else "_" for sign in name)

@@ -148,10 +148,11 @@ def runs(job: Job) -> tuple[RunRecord, ...]:
         "SELECT id, program, title, lines, data, started, ended, reason, sent, acknowledged, executed "
         "FROM run JOIN run_mark ON run = id ORDER BY id"
     )
-    return tuple(
-        RunRecord(row[0], row[1], row[2], tuple(json.loads(row[3])), json.loads(row[4]), *row[5:])
-        for row in rows
-    )
+    with job.sound():
+        return tuple(
+            RunRecord(row[0], row[1], row[2], tuple(json.loads(row[3])), json.loads(row[4]), *row[5:])
+            for row in rows
+        )
 
 
 def events(job: Job, run: int) -> tuple[tuple[str, str], ...]:
@@ -186,18 +187,11 @@ def notes_beginning(job: Job, *words: str) -> tuple[Note, ...]:
         + " ORDER BY run_event.id",
         tuple(f"{word}%" for word in words),
     )
-    return tuple(
-        Note(
-            int(row[0]),
-            str(row[1]),
-            str(row[2]),
-            int(row[3] or 0),
-            int(row[4] or 0),
-            str(row[5]),
-            str(row[6]),
+    with job.sound():
+        return tuple(
+            Note(int(run), str(program), str(title), int(setup or 0), int(number or 0), str(at), str(text))
+            for run, program, title, setup, number, at, text in rows
         )
-        for row in rows
-    )
 
 
 def unfinished(job: Job) -> RunRecord | None:

@@ -7,11 +7,12 @@ returned, neither a killed program nor a power cut loses it. Only this package k
 from __future__ import annotations
 
 import json
+import os
 import sqlite3
 import threading
 import weakref
 from collections.abc import Iterator, Mapping
-from contextlib import closing, contextmanager
+from contextlib import closing, contextmanager, suppress
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -66,6 +67,8 @@ class Job:
 
     def __init__(self, path: Path, *, create: bool = False) -> None:
         self.path = path
+        if path.is_dir():
+            raise StoreError("This is a folder, not a job file.", str(path), "Choose a .drypoint file.")
         if not create and not path.is_file():
             raise StoreError("There is no such job file.", str(path), "Check the name, or prepare a new job.")
         self._lock = threading.RLock()
@@ -80,7 +83,7 @@ class Job:
             self._connection.execute("PRAGMA journal_mode = WAL")
             self._connection.execute("PRAGMA synchronous = FULL")
             self._connection.execute("PRAGMA foreign_keys = ON")
-        except sqlite3.Error as error:
+        except (sqlite3.Error, UnicodeDecodeError) as error:
             self._connection.close()
             raise _translated(error, path) from error
         except StoreError:
@@ -100,12 +103,13 @@ class Job:
         Raises
         ------
         StoreError
-            If it cannot be written; a file that was there is left as it was then.
+            If it cannot be written, or a job that is there is open; what was there stays as it was then.
         """
-        fresh = target.with_name(f"{target.name}.new")
+        if target.exists():
+            require_replaceable(target)
+        fresh = target.with_name(f"{target.name}.{os.getpid()}.new")
         try:
             target.parent.mkdir(parents=True, exist_ok=True)
-            fresh.unlink(missing_ok=True)
             with self._lock, closing(sqlite3.connect(fresh)) as copy:
                 self._connection.backup(copy)
                 copy.execute("PRAGMA journal_mode = DELETE")
@@ -114,10 +118,13 @@ class Job:
             raise _translated(error, target) from error
         except OSError as error:
             raise StoreError(
-                say("The copy could not be written ({strerror}).", strerror=error.strerror or error),
+                say("The job file could not be written ({strerror}).", strerror=error.strerror or error),
                 str(target),
-                "Choose another folder.",
+                "Check the folder, its rights and the room on the disk.",
             ) from error
+        finally:
+            with suppress(OSError):
+                fresh.unlink(missing_ok=True)
 
     @contextmanager
     def transaction(self) -> Iterator[sqlite3.Connection]:
@@ -142,12 +149,21 @@ class Job:
             except sqlite3.Error as error:
                 raise _translated(error, self.path) from error
 
+    @contextmanager
+    def sound(self) -> Iterator[None]:
+        """For taking stored values apart: what only a damaged file can hold is said to be that."""
+        try:
+            yield
+        except (TypeError, ValueError) as error:
+            raise damaged(self.path) from error
+
     # sources
 
     def sources(self) -> tuple[Source, ...]:
         """All design files, in the order they were added."""
         rows = self.rows("SELECT name, content, role, board FROM source ORDER BY rowid")
-        return tuple(Source(name, bytes(content), role, board) for name, content, role, board in rows)
+        with self.sound():
+            return tuple(Source(name, bytes(content), role, board) for name, content, role, board in rows)
 
     def replace_sources(
         self,
@@ -171,9 +187,9 @@ class Job:
 
     def settings(self) -> dict[str, Json]:
         """Every stored section; sections never changed are absent."""
-        return {
-            section: json.loads(value) for section, value in self.rows("SELECT section, value FROM setting")
-        }
+        rows = self.rows("SELECT section, value FROM setting")
+        with self.sound():
+            return {section: json.loads(value) for section, value in rows}
 
     def change(self, title: str, sections: Mapping[str, Json]) -> None:
         """Store settings as one action that `undo` takes back; forgets what was undone before."""
@@ -212,7 +228,9 @@ class Job:
             if row is None:
                 return None
             number, title, values = row
-            _write(db, json.loads(values))
+            with self.sound():
+                before = dict(json.loads(values))
+            _write(db, before)
             db.execute("UPDATE change SET undone = ? WHERE id = ?", (undone, number))
             return str(title)
 
@@ -231,7 +249,8 @@ class Job:
         rows = self.rows(
             "SELECT id, at, kind, data FROM record WHERE kind = ? AND aside = 0 ORDER BY id", (kind,)
         )
-        return tuple(Record(number, at, of, json.loads(data)) for number, at, of, data in rows)
+        with self.sound():
+            return tuple(Record(number, at, of, json.loads(data)) for number, at, of, data in rows)
 
     def set_aside(self, kind: str, numbers: tuple[int, ...] | None = None) -> None:
         """Set records aside (all of a kind, or some): kept in the file, no longer used."""
@@ -256,8 +275,51 @@ def _write(db: sqlite3.Connection, sections: Mapping[str, str | None]) -> None:
             )
 
 
-def _translated(error: sqlite3.Error, path: Path) -> StoreError:
+def job_file(path: Path) -> Path:
+    """The path with the suffix that job files have.
+
+    Raises
+    ------
+    StoreError
+        If it names no file.
+    """
+    if path.suffix == SUFFIX:
+        return path
+    if not path.name:
+        raise StoreError("This is no name for a job file.", str(path), "Give it a name.")
+    return path.with_name(path.name + SUFFIX)
+
+
+def require_replaceable(path: Path) -> None:
+    """Fold its log into a job file that another is to be put in place of.
+
+    Raises
+    ------
+    StoreError
+        If it is no job file; or if it is open: its log would be taken for the new file's.
+    """
+    Job(path).close()
+    if Path(f"{path}-wal").exists():
+        raise _open_elsewhere(path)
+
+
+def damaged(path: Path) -> StoreError:
+    """The file holds what no program of ours writes."""
+    return StoreError(
+        "The job file is damaged.", str(path), "Keep it as it is and open a copy kept elsewhere."
+    )
+
+
+def _open_elsewhere(path: Path) -> StoreError:
+    return StoreError(
+        "The job is open in a window or in another program.", str(path), "Close it there and try again."
+    )
+
+
+def _translated(error: sqlite3.Error | UnicodeDecodeError, path: Path) -> StoreError:
     text = str(error)
+    if isinstance(error, UnicodeDecodeError) or "decode" in text:
+        return damaged(path)
     if "disk is full" in text or "database or disk is full" in text:
         return StoreError("The disk is full.", str(path), "Make room and try again; the job is as it was.")
     if "readonly" in text or "unable to open" in text:
@@ -267,11 +329,9 @@ def _translated(error: sqlite3.Error, path: Path) -> StoreError:
     if "not a database" in text:
         return StoreError("This is not a job file.", str(path), "Choose a .drypoint file.")
     if "malformed" in text:
-        return StoreError(
-            "The job file is damaged.", str(path), "Keep it as it is and open a copy kept elsewhere."
-        )
+        return damaged(path)
     if "locked" in text:
-        return StoreError("The job is open in another program.", str(path), "Close it there and try again.")
+        return _open_elsewhere(path)
     return StoreError(
         say("The job file could not be used ({text}).", text=text), str(path), "Nothing was lost; try again."
     )

@@ -51,7 +51,7 @@ def from_json(kind: type[T], value: Any, where: str) -> T:
     """
     try:
         return typing.cast("T", _read(kind, value))
-    except (TypeError, ValueError, KeyError, AttributeError) as error:
+    except (TypeError, ValueError, KeyError, AttributeError, OverflowError) as error:
         raise StoreError(
             f"A stored setting cannot be read ({error}).",
             where,

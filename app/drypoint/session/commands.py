@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import shutil
 import tempfile
 from collections.abc import Sequence
 from dataclasses import replace
@@ -13,8 +12,8 @@ from typing import Any
 from drypoint.bits.wear import Wear
 from drypoint.board.model import Side
 from drypoint.cuts.ratings import Surroundings
-from drypoint.errors import InputError, PlanError, StoreError
-from drypoint.job.store import SUFFIX, Job
+from drypoint.errors import InputError, PlanError
+from drypoint.job.store import job_file
 from drypoint.progress import Progress
 from drypoint.session.check_facts import check_dict, designed_islands
 from drypoint.session.clear_options import ClearOptions, choose_clearing
@@ -78,6 +77,7 @@ def prepare(
     InputError
         For files that cannot be understood or values that make no sense; no job is left then.
     """
+    where = job_file(job)
     for path in paths:
         if not path.exists():
             raise InputError("There is no such file or folder.", str(path), "Check the name.")
@@ -102,36 +102,11 @@ def prepare(
             note = _choose_machine(session)
             facts = prepared_facts(session, progress)
             facts["warnings"] += note
+            session.job.copy_to(where)  # the one it replaces is whole until then
         finally:
             session.close()
-        where = _put_in_place(Path(folder) / "new.drypoint", job)
     facts["job"] = str(where)
     return facts
-
-
-def _put_in_place(made: Path, job: Path) -> Path:
-    """Put a finished job file where it was asked for; the one it replaces is whole until then.
-
-    Raises
-    ------
-    StoreError
-        If what lies there is no job file, or the folder cannot be written.
-    """
-    where = job if job.suffix == SUFFIX else job.with_name(job.name + SUFFIX)
-    if where.exists():
-        Job(where).close()  # refuses what is no job file, and folds its log into it
-    fresh = where.with_name(where.name + ".new")
-    try:
-        where.parent.mkdir(parents=True, exist_ok=True)
-        shutil.copyfile(made, fresh)
-        fresh.replace(where)
-    except OSError as error:
-        raise StoreError(
-            say("The job file could not be written ({strerror}).", strerror=error.strerror),
-            str(where),
-            "Check the folder, its rights and the room on the disk.",
-        ) from error
-    return where
 
 
 def _require_both(session: Session) -> None:

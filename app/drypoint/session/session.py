@@ -16,7 +16,7 @@ from drypoint.board.groups import board_name, boards_in, free_name
 from drypoint.board.load import name_of
 from drypoint.board.model import Board, Role
 from drypoint.errors import StoreError
-from drypoint.job.store import SUFFIX, Job, Source
+from drypoint.job.store import Job, Source, job_file, require_replaceable
 from drypoint.progress import Progress
 from drypoint.session.boards import named_sources, own_name, read_designs, sources_of
 from drypoint.session.codec import to_json
@@ -64,13 +64,12 @@ class Session:
         StoreError
             If a file of that name is there already and ``overwrite`` is not set.
         """
-        path = path if path.suffix == SUFFIX else path.with_name(path.name + SUFFIX)
+        path = job_file(path)
         if path.exists():
             if not overwrite:
                 raise StoreError("There is a file of this name already.", str(path), "Choose another name.")
-            Job(path).close()  # refuses what is no job file
-            for leftover in (path, Path(f"{path}-wal"), Path(f"{path}-shm")):
-                leftover.unlink(missing_ok=True)
+            require_replaceable(path)
+            path.unlink()
         path.parent.mkdir(parents=True, exist_ok=True)
         return cls(Job(path, create=True))
 

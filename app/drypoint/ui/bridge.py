@@ -97,18 +97,6 @@ class Bridge(QObject):
         self.take(opened)
         return opened
 
-    def create_job(self, path: Path, *, overwrite: bool = False) -> Session:
-        """Make a new job file and open it.
-
-        Raises
-        ------
-        StoreError
-            If a file of that name is there already and ``overwrite`` is not set.
-        """
-        made = Session.create(path, overwrite=overwrite)
-        self.take(made)
-        return made
-
     def take(self, session: Session) -> None:
         """Make a session the open job; the bridge closes it from now on."""
         self.close_job()

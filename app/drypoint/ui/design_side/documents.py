@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog
 
 from drypoint.errors import DrypointError
-from drypoint.job.store import SUFFIX
+from drypoint.job.store import SUFFIX, job_file
 from drypoint.session.session import Session
 from drypoint.ui.bridge import CLOSED, OPENED, Bridge
 from drypoint.ui.design_side.editing import Editing
@@ -78,8 +78,7 @@ class Documents(QObject):
         if session is None:
             return
         self._editing.settle()
-        target = path if path.suffix == SUFFIX else path.with_name(path.name + SUFFIX)
-        self._bridge.ask(COPY, lambda _progress: _copied(session, target))
+        self._bridge.ask(COPY, lambda _progress: _copied(session, job_file(path)))
 
     def make(self, path: Path, values: SetupValues) -> None:
         """Make a new job of what the wizard was told."""

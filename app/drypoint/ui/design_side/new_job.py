@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import tempfile
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -14,6 +15,7 @@ from drypoint.board.model import Board, Finding, LayerFile, Role, Side
 from drypoint.board.panel import panel_of
 from drypoint.board.roles import recognise_files
 from drypoint.errors import DrypointError
+from drypoint.job.store import job_file
 from drypoint.machine.preset import load_presets
 from drypoint.machine.serial_link import list_ports
 from drypoint.progress import Progress
@@ -83,7 +85,7 @@ def _recognised(boards: Mapping[str, Mapping[str, bytes]]) -> Iterator[LayerFile
 
 
 def make(path: Path, values: SetupValues, progress: Progress) -> Session:
-    """Make the job file: settings as one action, then the files. Nothing is left after an error.
+    """Make the job file: settings as one action, then the files. After an error all is as it was.
 
     Raises
     ------
@@ -104,16 +106,16 @@ def _made(
     roles: Mapping[str, Role],
     prepare: Callable[[Session], None],
 ) -> Session:
-    session = Session.create(path, overwrite=True)
-    try:
-        prepare(session)
-        session.import_files(files, roles, progress)
-    except BaseException:
-        session.close()
-        for leftover in (session.job.path, Path(f"{session.job.path}-wal"), Path(f"{session.job.path}-shm")):
-            leftover.unlink(missing_ok=True)
-        raise
-    return session
+    where = job_file(path)
+    with tempfile.TemporaryDirectory(prefix="drypoint-") as folder:
+        session = Session.create(Path(folder) / "new")
+        try:
+            prepare(session)
+            session.import_files(files, roles, progress)
+            session.job.copy_to(where)  # a job that it replaces is whole until then
+        finally:
+            session.close()
+    return Session.open(where)
 
 
 def store(session: Session, values: SetupValues) -> None:
