@@ -143,3 +143,60 @@ def raster_groups(nets, lines, width, pitch):
         seen = np.bincount(label[window][inside])
         groups[name] = {int(k) for k in np.flatnonzero(seen >= 100) if k > 0}
     return groups.__getitem__
+
+
+def test_a_groove_is_never_narrower_above_than_below():
+    """A pad milled away below is gone, whatever is said of the width above."""
+    nets = {"P": shapely.Point(0, 0).buffer(0.3)}
+    outline = shapely.box(-2, -2, 2, 2)
+    assert check(nets, [np.array([(-1.0, 0.0), (1.0, 0.0)])], 1.0, top_width=0.0, outline=outline).lost
+
+
+def test_without_an_outline_copper_goes_on_past_the_widest_groove():
+    nets = {name: shapely.Point(x, 0).buffer(0.15) for name, x in (("A", 0), ("B", 7))}
+    rings = [np.array(shape.buffer(1.5).exterior.coords) for shape in nets.values()]
+    found = check(nets, rings, 3.0)
+    assert found.clean
+    assert found.pieces == found.nets == 2
+    assert check(nets, rings[:1] * 2, 0.0).shorts
+
+
+def test_an_open_is_shown_at_the_smaller_piece():
+    nets = {"T": shapely.box(0, 0, 20, 0.5)}
+    loops = plan_grooves(nets, 0.2).lines
+    for x, low, high in ((17.0, 17.0, 20.0), (2.0, 0.0, 2.0)):
+        (flaw,) = check(nets, [*loops, np.array([(x, -0.1), (x, 0.6)])], 0.2).opens
+        assert low < flaw.at[0] < high
+
+
+def test_a_pad_half_past_the_edge_is_lost_when_it_is_milled_away():
+    nets = {"P": shapely.box(-0.2, 0, 0.2, 0.4), "OUT": shapely.box(-2, 0, -1, 1)}
+    outline = shapely.box(0, -3, 3, 3)
+    found = check(nets, [np.array([(0.0, -1.0), (0.0, 1.5)])], 1.0, outline=outline)
+    assert [flaw.nets for flaw in found.lost] == [("P",)], "what lies wholly outside was never there"
+
+
+@pytest.mark.parametrize(("thick", "opens"), [(0.008, 0), (0.013, 1)])
+def test_a_shaving_along_an_edge_is_no_piece(thick, opens):
+    nets = {"A": shapely.box(0, 0, 5, 1)}
+    line = np.array([(-1.0, 0.9 - thick), (6.0, 0.9 - thick)])
+    found = check(nets, [line], 0.2, outline=shapely.box(-1, -0.5, 6, 1.0))
+    assert len(found.opens) == opens
+
+
+def test_the_only_copper_of_a_net_counts_however_small():
+    """A crumb is what is cut off something larger."""
+    nets = {"S": shapely.box(0, 0, 0.04, 0.04)}
+    ring = np.array(nets["S"].buffer(0.2, join_style="mitre").exterior.coords)
+    found = check(nets, [ring], 0.2)
+    assert found.clean
+    assert found.pieces == 1
+    (lost,) = check(nets, [ring, np.array([(-0.5, 0.02), (0.5, 0.02)])], 0.2).lost
+    assert lost.nets == ("S",)
+
+
+def test_grooves_that_graze_a_thin_net_on_both_sides_may_mill_it_away():
+    """Each reaches in by less than the chords of arcs explain; what both leave is a shaving."""
+    nets = {"T": shapely.box(0, 0, 5, 0.018)}
+    ring = np.array(shapely.box(-0.6, -0.4956, 5.6, 0.5136).exterior.coords)
+    assert [flaw.nets for flaw in check(nets, [ring], 1.0).lost] == [("T",)]

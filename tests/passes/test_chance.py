@@ -64,3 +64,17 @@ def test_tables_equal_the_formula(play):
     deepest = np.maximum(np.max(depths, axis=0), -10.0)
     wanted = through(deepest - 0.035, lattice.read(places)[:, 0], play)
     assert np.abs(ours - wanted).max() < 2e-5
+
+
+@pytest.mark.parametrize("play", [0.00005, 0.00009, 0.0001])
+@pytest.mark.parametrize("margin", [-0.005, 0.0, 0.01])
+def test_little_play_counts_by_its_mean(margin, play):
+    value, _ = quad(lambda u: norm.cdf((margin - u) / 0.01) / play, 0.0, play, epsabs=1e-12)
+    assert through(margin, 0.01, play) == pytest.approx(value, abs=2e-6)
+
+
+def test_expected_width_lacks_half_of_the_play():
+    rng = np.random.default_rng(0)
+    depth = 0.03 + 0.015 * rng.standard_normal(400_000) - 0.006 * rng.random(400_000)
+    width = np.where(depth > 0, 0.1 + 0.5 * depth, 0.0)
+    assert expected_width(0.03, 0.015, 0.1, 0.5, 0.006) == pytest.approx(width.mean(), abs=3e-4)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from shapely import LineString, box
@@ -11,8 +13,8 @@ from drypoint.geometry.points import along, length
 from drypoint.passes.chance import doubtful
 from drypoint.passes.depth import plan_first_pass, uniform_pass
 from drypoint.passes.isolation import IslandAnswer, after_answers, uncut_spots, whole_chance
-from drypoint.passes.learning import Belief, observe, update
-from drypoint.passes.model import Pass, ReachMap
+from drypoint.passes.learning import Belief, Observation, observe, update
+from drypoint.passes.model import NOT_THROUGH, THROUGH, Pass, ReachMap
 from drypoint.passes.options import options
 from drypoint.passes.reach import in_words, per_net, reach_map, totals
 from drypoint.passes.recut import pieces, plan_recut, recut_painted
@@ -251,3 +253,62 @@ def test_no_probability_is_shown_as_certain():
     assert in_words(1.0) == "over 99.5 %"
     assert in_words(0.0) == "under 0.5 %"
     assert in_words(0.9) == "90 %"
+    assert in_words(0.03) == "3 %"
+    assert in_words(0.991) == "99.1 %"
+
+
+def test_bounds_of_the_states_belong_to_the_better_one():
+    path = np.column_stack((np.arange(5.0), np.zeros(5)))
+    for probability, state in ((THROUGH, "through"), (NOT_THROUGH, "doubtful")):
+        found = totals(ReachMap((path,), (np.full(5, probability),), (np.zeros(5),)))
+        assert getattr(found, state) == found.length == 4.0
+
+
+def test_a_groove_stays_as_wide_as_its_deepest_pass_made_it(lines, fit, known, bit):
+    deep, shallow = uniform_pass(lines, bit, 0.15), uniform_pass(lines, bit, 0.06)
+    once = reach_map(lines, [deep], fit, known(0.002), **SET)
+    both = reach_map(lines, [deep, shallow], fit, known(0.002), **SET)
+    assert np.allclose(both.width[0], once.width[0])
+    assert np.allclose(both.probability[0], once.probability[0])
+
+
+def test_width_takes_run_out_and_what_is_believed_of_the_depth(lines, fit, known, bit):
+    def width(used, belief=None):
+        one = uniform_pass(lines, used, 0.12)
+        return reach_map(lines, [one], fit, known(0.001), belief=belief, **SET).width[0]
+
+    plain = width(bit)
+    assert np.allclose(width(replace(bit, runout=0.03)), plain + 0.03)
+    deeper = width(bit, Belief(offset=0.02))
+    assert np.allclose(deeper, plain + 0.02 * bit.slope, atol=1e-6)
+
+
+@pytest.mark.parametrize("prior", [0.0, 0.012])
+def test_at_even_odds_both_answers_move_the_belief_alike(known, prior):
+    """Even odds are where planned depth, half of the play and what was believed before make up the copper."""
+    play = 0.02
+    place = {"x": 0.0, "y": 0.0, "margin": 0.5 * play - prior}
+    start = Belief(offset=prior, prior_offset=prior)
+    up = update(start, [Observation(**place, through=True)], known(0.01), play=play)
+    down = update(start, [Observation(**place, through=False)], known(0.01), play=play)
+    assert up.offset - prior == pytest.approx(prior - down.offset, rel=1e-6)
+    assert up.offset > prior
+
+
+def test_far_from_all_answers_only_the_offset_is_better_known(known):
+    seen = [Observation(0.0, 0.0, 0.004, True), Observation(1.0, 0.0, 0.002, False)]
+    found = update(Belief(), seen, known(0.01))
+    shift, spread = found.at(np.array([(500.0, 0.0)]), np.array([0.01]))
+    assert shift[0] == pytest.approx(found.offset)
+    assert spread[0] == pytest.approx(np.hypot(found.scale * 0.01, found.spread))
+
+
+def test_an_answer_belongs_to_the_nearest_groove(bit):
+    near, far = (np.array([(0.0, y), (10.0, y)]) for y in (0.0, 0.5))
+    for rows in ([near, far], [far, near]):
+        passed = uniform_pass(rows, bit, 0.1)
+        seen = observe((5.0, 0.2), True, [passed], _Same(), copper=0.035)
+        assert (seen.x, seen.y) == (5.0, 0.0)
+        assert seen.margin == pytest.approx(0.065)
+    with pytest.raises(PlanError, match="No pass"):
+        observe((5.0, -0.6), True, [uniform_pass([near], bit, 0.1)], _Same(), copper=0.035)

@@ -68,7 +68,7 @@ def enclosed_parts(parts: Parts, under: Sweep, top: Sweep, area: Geometry, progr
     crowd = np.bincount(face, minlength=len(faces))
     alone = np.zeros(count, dtype=bool)
     alone[part] = crowd[face] == 1
-    alone &= whole & ~crossed
+    alone &= whole  # what is crossed is not
     doubtful = faces[np.unique(face[~alone[part]])]
     union = shapely.coverage_union_all(doubtful)
     shapely.prepare(union)
