@@ -478,7 +478,7 @@ class Stage:
         dialog.show_board(
             *spoken(
                 self.sample.content.board,
-                BoardFacts(f"{WIDTH:g} × {HEIGHT:g} mm", "24", "attributes", "50 holes, no slots"),
+                BoardFacts(f"{WIDTH:g} × {HEIGHT:g} mm", "24 nets", "attributes", "50 holes, no slots"),
             )
         )
         dialog.resize(*self.size)

@@ -8492,6 +8492,11 @@
         <translation>Ein Werkzeug dünner als das Loch; Klemme auf seinem Kupfer.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/pages/design.py"/>
+        <source>A board of our own, ready to be rehearsed on the simulated machine.</source>
+        <translation>Eine Platine von uns, bereit für einen Probelauf auf der simulierten Maschine.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/clearing.py"/>
         <source>A change of the bit takes</source>
         <translation>Ein Werkzeugwechsel dauert</translation>
@@ -9472,6 +9477,11 @@
         <translation>Null wiederfinden, dann fortsetzen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
+        <source>First the design files.</source>
+        <translation>Zuerst die Dateien des Entwurfs.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/design_side/pages.py"/>
         <source>First touch</source>
         <translation>Erstes Antasten</translation>
@@ -9578,6 +9588,7 @@
         <translation>Von hier an weiter (Strg+R)</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/onward.py"/>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>Go on to {name}</source>
         <translation>Weiter zu {name}</translation>
@@ -10313,6 +10324,11 @@
         <translation>Neuer Auftrag …</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
+        <source>Next run: {t}</source>
+        <translation>Nächster Lauf: {t}</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/proving.py"/>
         <source>Next: hold a wire to {net}</source>
         <translation>Als Nächstes: einen Draht an {net} halten</translation>
@@ -10326,11 +10342,6 @@
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
         <source>Next: {page}</source>
         <translation>Weiter: {page}</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/machine_side/running.py"/>
-        <source>Next: {t}</source>
-        <translation>Weiter: {t}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/board_view.py"/>
@@ -11861,6 +11872,17 @@
         <translation>Probeschnitte</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/menus.py"/>
+        <source>Try the &amp;demo board</source>
+        <translation>Mit der &amp;Demo-Platine üben</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/pages/design.py"/>
+        <location filename="../../app/drypoint/ui/wizard/files.py"/>
+        <source>Try the demo board</source>
+        <translation>Mit der Demo-Platine üben</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/boards.py"/>
         <source>Turn</source>
         <translation>Drehen</translation>
@@ -13182,11 +13204,6 @@
         <location filename="../../app/drypoint/ui/design_side/tables.py"/>
         <source>{count} heights read.</source>
         <translation>{count} Höhen gelesen.</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
-        <source>{count} nets, {holes}</source>
-        <translation>{count} Netze, {holes}</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/words.py"/>

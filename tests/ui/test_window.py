@@ -79,6 +79,7 @@ def test_nothing_leaves_the_window_at_any_size(
 
 def test_views_are_a_menu_where_there_is_no_room_for_four_buttons(window: MainWindow) -> None:
     window.resize(1024, 700)
+    window.choose_step(4)
     panel = window.canvas
     assert panel.view_button.isVisible()
     panel.view_button.menu().actions()[3].trigger()
@@ -310,3 +311,20 @@ def test_the_demo_is_never_written_over_an_earlier_one(tmp_path: Path) -> None:
     second.touch()
     assert len({first, second, free_name(tmp_path)}) == 3
     assert first.read_bytes() == b"somebody's work"
+
+
+def test_a_narrow_window_gives_the_canvas_the_room_beside_pages_of_the_design(light: Theme, qtbot) -> None:
+    window = MainWindow(light)
+    qtbot.addWidget(window)
+    window.resize(1024, 700)
+    window.show()
+    for step, beside in ((0, False), (3, False), (4, True), (5, False), (6, True), (7, True)):
+        window.choose_step(step)
+        assert window._right.isVisible() is beside, step
+        if not beside:
+            assert window.canvas.width() - window.pages.width() > 420
+    window.choose_step(0)
+    window.commands["surface"].trigger()
+    assert window.heat.isVisible()
+    window.choose_step(1)
+    assert not window._right.isVisible()

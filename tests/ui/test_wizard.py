@@ -132,3 +132,12 @@ def test_sketch_shows_the_width_of_the_groove(light: Theme, qtbot) -> None:
     sketch.show_bit(0.1, 90.0)
     # a right-angled V is twice as wide as it is deep, plus its tip
     assert sketch.width_at_depth() == pytest.approx(0.1 + 2 * sketch.DEPTH)
+
+
+def test_the_demo_board_is_offered_while_there_are_no_files(wizard: SetupWizard, qtbot) -> None:
+    assert wizard.files.demo.isVisible()
+    with qtbot.waitSignal(wizard.files_changed) as caught:
+        qtbot.mouseClick(wizard.files.demo, Qt.MouseButton.LeftButton)
+    assert [path.name for path in caught.args[0]] == ["hive-scale"]
+    answer(wizard)
+    assert not wizard.files.demo.isVisible()

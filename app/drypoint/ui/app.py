@@ -71,6 +71,7 @@ class Application(QObject):
         self.again = False
         """Whether the window was closed to be opened anew in another language."""
         self._offer_languages()
+        self.window.commands["demo"].triggered.connect(lambda _=False: self.open_demo(usual_folder()))
 
     def _offer_languages(self) -> None:
         for language in Language:
@@ -125,6 +126,11 @@ class Application(QObject):
         self.remembered.keep(self.window.arrangement(), self.theme.chosen)
 
 
+def usual_folder() -> Path:
+    """Where jobs made of the demo are kept."""
+    return user_data_path("drypoint", appauthor=False)
+
+
 def free_name(folder: Path) -> Path:
     """Where the demo's job goes: never over an earlier one, which somebody may have worked on."""
     names = (f"{DEMO}{f' {number}' if number > 1 else ''}{SUFFIX}" for number in itertools.count(1))
@@ -171,7 +177,7 @@ def run_window(arguments: Sequence[str], *, demo: bool = False, job: Path | None
         sys.excepthook = application.report
         application.window.show()
         if demo:
-            application.open_demo(user_data_path("drypoint", appauthor=False))
+            application.open_demo(usual_folder())
         elif job is not None:
             application.design.documents.open(job)
         try:

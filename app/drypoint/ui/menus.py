@@ -53,6 +53,7 @@ class Commands(QObject):
         self._add(menu, "new", self.tr("&New job…"), "Ctrl+N")
         self._add(menu, "open", self.tr("&Open…"), "Ctrl+O")
         menu.addMenu(self.recent)
+        self._add(menu, "demo", self.tr("Try the &demo board"))
         self._add(menu, "save_copy", self.tr("Save a &copy…"), "Ctrl+Shift+S")
         menu.addSeparator()
         self._add(menu, "setup_sheet", self.tr("&Setup sheet…"), "Ctrl+P")

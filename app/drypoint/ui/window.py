@@ -34,6 +34,8 @@ RIGHT, RIGHT_LARGE = 388, 480
 LARGE, ONE_AREA, NARROW_TAG, OVER = 1900, 1360, 1345, 1240
 """Widths of the window at which the arrangement changes, px."""
 COMPACT_STRIP = 1200
+CANVAS_ONLY = frozenset({0, 1, 2, 3, 5})
+"""Steps of the design: a narrow window shows the canvas beside them, and the right column on demand."""
 LOW = 900
 """Height under which the right column holds one area, px."""
 
@@ -69,6 +71,7 @@ class MainWindow(QMainWindow):
         self._name = words("", "caption")
         self._over = False
         self._over_shown = True
+        self._right_wanted = False
         self._stay = False
         self._regime: tuple[bool, ...] = ()
         self._wide_pages: set[int] = set()
@@ -180,6 +183,7 @@ class MainWindow(QMainWindow):
         page = self.pages.widget(number)
         if page is not None:
             self.theme.dress(page)  # first, where the theme has just changed
+        self._right_wanted = False
         self.traveller.choose(number)
         self.pages.setCurrentIndex(number)
         if self._over and not self._over_shown:
@@ -189,6 +193,7 @@ class MainWindow(QMainWindow):
 
     def show_position(self) -> None:
         """Where the right column holds one area only: the position, in place of the surface."""
+        self._right_wanted = True
         self._areas.choose(1)
         self._arrange()
 
@@ -251,7 +256,8 @@ class MainWindow(QMainWindow):
         self.jog.setVisible(not one or self._areas.choice == 1)
         self._between.setVisible(not one)
         self.jog.setMinimumHeight(0 if one else self.jog.wanted_height())
-        self._right.setVisible(not (wide and width < LARGE))
+        alone = width < OVER and self.pages.currentIndex() in CANVAS_ONLY and not self._right_wanted
+        self._right.setVisible(not (wide and width < LARGE) and not alone)
         words = max(self._right.minimumSizeHint().width(), self.jog.wanted_width())
         least = max(RIGHT, words)  # another language has longer ones
         right = max(RIGHT_LARGE if large else RIGHT, least)
@@ -261,7 +267,7 @@ class MainWindow(QMainWindow):
         self._set_over(width < OVER)
         self.pages.setVisible(self._over_shown)
         self.canvas.set_covered(page if self._over and self._over_shown else 0)
-        regime = (large, wide, one, width < NARROW_TAG, self._over, self._over_shown)
+        regime = (large, wide, one, alone, width < NARROW_TAG, self._over, self._over_shown)
         changed, self._regime = regime != self._regime, regime
         inner = width - (NARROW if width < NARROW_TAG else WIDE)
         if self._over:
@@ -293,6 +299,7 @@ class MainWindow(QMainWindow):
 
     def _next_aspect(self) -> None:
         if not self.heat.isVisible():
+            self._right_wanted = True
             self._areas.choose(0)
             self._arrange()
             return

@@ -151,6 +151,7 @@ class DesignPages(QObject):
         explain(self.board.both, "board.both")
         self.board.role_changed.connect(self._change_role)
         self.board.change_files.connect(self._choose_files)
+        self.board.demo_wanted.connect(self._window.commands["demo"].trigger)
         self.board.finding_chosen.connect(self._show_finding)
         self.blank.form.edited.connect(self._change_blank)
         self.bits.form.edited.connect(self._change_bits)

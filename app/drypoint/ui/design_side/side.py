@@ -16,6 +16,7 @@ from drypoint.ui.design_side.editing import Editing
 from drypoint.ui.design_side.help import Help
 from drypoint.ui.design_side.machine_settings import MachineSheet
 from drypoint.ui.design_side.messages import Messages
+from drypoint.ui.design_side.onward import Onward
 from drypoint.ui.design_side.pages import DesignPages
 from drypoint.ui.design_side.paper import Paper
 from drypoint.ui.design_side.planner import Planner
@@ -41,6 +42,8 @@ class DesignSide(QObject):
         self.planner = Planner(bridge, window)
         self.editing = Editing(bridge, window.commands, self.messages, window)
         self.pages = DesignPages(window, bridge, self.planner, self.editing, self.messages)
+        pages = self.pages
+        self.onward = Onward(window, (pages.board, pages.blank, pages.bits, pages.cuts, pages.surface))
         self.clearing = ClearingFields(self.pages.cuts, bridge, self.editing)
         self.turning = TurnFields(self.pages.board, bridge, self.planner, self.editing)
         self.depth_checks = DepthChecks(self.pages.cuts, bridge, self.planner, self.messages)
@@ -72,10 +75,12 @@ class DesignSide(QObject):
     def show_traveller(self) -> None:
         """Every line of the traveller, and its head."""
         tag, session = self._window.traveller, self._bridge.session
+        lines = self.lines()
         names = [self._window.commands[f"step{number + 1}"].text() for number in range(9)]
         if session is None:
             tag.show_job(self.tr("No job"), "", self.tr("New job and Open are in the File menu."))
             tag.show_steps([Step(name) for name in names])
+            self.onward.show((), names)
             return
         settings = session.settings
         board = self.planner.board
@@ -89,9 +94,10 @@ class DesignSide(QObject):
         tag.show_steps(
             [
                 Step(name, _mark(line.state), line.fact, line.reason)
-                for name, line in zip(names, self.lines(), strict=True)
+                for name, line in zip(names, lines, strict=True)
             ]
         )
+        self.onward.show(lines, names)
 
     def _plan(self, step: int) -> None:
         self._window.choose_step(step)

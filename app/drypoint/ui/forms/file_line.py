@@ -17,7 +17,7 @@ ROLE_WIDTH = 176
 
 
 class FileLine(QWidget):
-    """Name above; below it the reason at the left and the role at the right.
+    """Name above; below it the reason at the left and the role at the right, or below where it is narrow.
 
     Signals
     -------
@@ -26,7 +26,7 @@ class FileLine(QWidget):
 
     role_changed = Signal(str, object)
 
-    def __init__(self, file: LayerFile, look: str = "label") -> None:
+    def __init__(self, file: LayerFile, look: str = "label", *, narrow: bool = False) -> None:
         super().__init__()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 3, 0, 3)
@@ -40,8 +40,8 @@ class FileLine(QWidget):
         roles.setCurrentIndex(list(Role).index(file.role))
         roles.activated.connect(lambda _: self.role_changed.emit(file.name, Role(roles.currentData())))
         self.roles = roles
-        row = QHBoxLayout()
-        row.setSpacing(8)
+        row = QVBoxLayout() if narrow else QHBoxLayout()
+        row.setSpacing(4 if narrow else 8)
         row.addWidget(words(breakable(told(file.reason)), "caption", wrap=True), 1)
         row.addWidget(roles, 0, Qt.AlignmentFlag.AlignTop)
         column.addLayout(row)

@@ -32,7 +32,7 @@ class ProfileView(QWidget):
         self._plot.hideButtons()
         self._plot.hideAxis("bottom")
         self._plot.setMinimumHeight(64)
-        self._plot.setMaximumHeight(210)
+        self._plot.setMaximumHeight(340)
         self._plot.setAccessibleName(self.tr("Profile of the height"))
         self._plot.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._low, self._high = pg.PlotCurveItem(), pg.PlotCurveItem()

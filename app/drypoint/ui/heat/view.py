@@ -110,6 +110,7 @@ class HeatView(QWidget):
         self._bar.setImageItem(self._image, insert_in=self._plot)
         self._graphics.scene().sigMouseMoved.connect(self._pointer_moved)
         self._graphics.viewport().installEventFilter(self)
+        self._graphics.installEventFilter(self)
 
     def _build(self) -> None:
         column = QVBoxLayout(self)
@@ -274,8 +275,9 @@ class HeatView(QWidget):
     def eventFilter(self, watched: Any, event: Any) -> bool:
         if event.type() == QEvent.Type.Leave:
             self.cursor_moved.emit(None)
+        elif event.type() == QEvent.Type.Resize and watched is self._graphics:
+            self._veil.resize(event.size())
         elif event.type() == QEvent.Type.Resize:
-            self._veil.resize(self._graphics.size())
             self._fit()
         return super().eventFilter(watched, event)
 

@@ -145,6 +145,7 @@ class Desk(QObject):
         station = self.station
         if station is None:
             self.say(self.tr("No machine is connected. Machine, Connect… finds one, or takes the bench."))
+            self.window.commands["connect"].trigger()
             return False
         return self.start(name, lambda progress: work(station, progress), done, failed)
 

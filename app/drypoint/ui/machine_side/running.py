@@ -286,9 +286,12 @@ class Running(QObject):
         strip = self._desk.window.strip
         if not self._desk.busy:
             title = (
-                self.tr("Nothing to run") if item is None else fill(self.tr("Next: {t}"), t=title_of(item))
+                self.tr("Nothing to run")
+                if item is None
+                else fill(self.tr("Next run: {t}"), t=title_of(item))
             )
-            strip.show_run(title, "" if item is None else item.program.bit.name, 0.0, "")
+            bit = "" if item is None or item.program.bit.name in title_of(item) else item.program.bit.name
+            strip.show_run(title, bit, 0.0, "")
 
     def _expected(self, program: Program) -> str:
         """What the time is, whether the cable is slower than the machine, and what hops save."""

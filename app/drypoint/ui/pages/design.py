@@ -62,6 +62,7 @@ class BoardPage(Page):
     name_changed(str), side_changed(object) : another name of the job, another `Side`
     both_changed(bool) : whether the other side is milled too
     role_changed(str, object) : file name and the `Role` chosen for it
+    demo_wanted() : make a job of the demo's board
 
     Attributes
     ----------
@@ -69,6 +70,7 @@ class BoardPage(Page):
         Room for how the second side is found.
     """
 
+    demo_wanted = Signal()
     finding_chosen = Signal(object)
     change_files = Signal()
     name_changed = Signal(str)
@@ -114,6 +116,12 @@ class BoardPage(Page):
         self.places.place_chosen.connect(lambda line: self.finding_chosen.emit(line.about))
         self.change_button = button(self.tr("Change files…"))
         self.add_actions(self.change_button)
+        self.demo_button = button(self.tr("Try the demo board"))
+        self.demo_button.setToolTip(
+            self.tr("A board of our own, ready to be rehearsed on the simulated machine.")
+        )
+        self.demo_button.clicked.connect(self.demo_wanted)
+        self.add_actions(self.demo_button)
         self.change_button.clicked.connect(self.change_files)
 
     def show_board(self, values: BoardPageValues) -> None:
@@ -137,7 +145,7 @@ class BoardPage(Page):
     def _list_files(self) -> None:
         empty(self._files)
         for file in self._values.files:
-            line = FileLine(file)
+            line = FileLine(file, narrow=True)
             line.role_changed.connect(self.role_changed)
             self._files.addWidget(line)
 
@@ -145,6 +153,7 @@ class BoardPage(Page):
         """Without a job the button begins one, and is what to press first."""
         self.change_button.setText(self.tr("New job…") if new else self.tr("Change files…"))
         give_look(self.change_button, "primary" if new else "")
+        self.demo_button.setVisible(new)
 
     def show_settings(self, name: str, side: Side) -> None:
         """Name and side as they are set; no signal."""
@@ -246,7 +255,7 @@ class CutsPage(Page):
         self.places = PlaceList(theme, self._line)
         self.add(self.places)
         self.places.place_chosen.connect(lambda line: self.place_chosen.emit(line.at))
-        self.plan_button = button(self.tr("Lay the cuts"), "primary")
+        self.plan_button = self.main_button = button(self.tr("Lay the cuts"), "primary")
         self.add_actions(self.plan_button)
         self.plan_button.clicked.connect(self.plan)
 

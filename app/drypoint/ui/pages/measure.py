@@ -88,7 +88,7 @@ class SurfacePage(Page):
         self._notes = QVBoxLayout()
         self._notes.setSpacing(8)
         self.body.addLayout(self._notes)
-        self.touch_button = button(self.tr("Touch the copper"), "primary")
+        self.touch_button = self.main_button = button(self.tr("Touch the copper"), "primary")
         self.plan_button = button(self.tr("Plan touches"))
         self.more_button = button(self.tr("Touch more"))
         self.table_button = button(self.tr("Read a table…"), "flat")

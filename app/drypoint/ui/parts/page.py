@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
-from drypoint.ui.language.words import fill
-from drypoint.ui.parts.blocks import Note, Row, rule, words
+from drypoint.ui.language.words import fill, told
+from drypoint.ui.parts.blocks import Note, Row, button, rule, words
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
 
@@ -21,9 +21,11 @@ class Page(QWidget):
     Signals
     -------
     place_wanted(object) : the place of the error shown, (x, y) mm
+    onward() : the button of `show_onward`
     """
 
     place_wanted = Signal(object)
+    onward = Signal()
 
     def __init__(self, theme: Theme, title: str, lead: str = "", parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -69,6 +71,12 @@ class Page(QWidget):
         self.foot.setContentsMargins(MARGIN, 8, MARGIN, 16)
         self.foot.setSpacing(8)
         outer.addWidget(foot)
+        self.main_button: QPushButton | None = None
+        """The filled button of the page's own work, if it has one; plain while another is filled."""
+        self.onward_button = button("", "primary")
+        self.onward_button.hide()
+        self.onward_button.clicked.connect(self.onward)
+        self.foot.addWidget(self.onward_button)
 
     def add(self, widget: QWidget) -> QWidget:
         """Append to the middle."""
@@ -109,6 +117,13 @@ class Page(QWidget):
         if what:
             where = "" if at is None else fill(self.tr("at {x:.2f}, {y:.2f} mm"), x=at[0], y=at[1])
             self._trouble.say("error", what, text, where=where)
+
+    def show_onward(self, text: str) -> None:
+        """The way to the next step, as the page's one filled button; empty takes it away."""
+        self.onward_button.setText(told(text))
+        self.onward_button.setVisible(bool(text))
+        if self.main_button is not None:
+            give_look(self.main_button, "" if text else "primary")
 
     def add_actions(self, *buttons: QWidget) -> None:
         """Put buttons side by side at the foot."""

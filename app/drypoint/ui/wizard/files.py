@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import (
     QFileDialog,
@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from drypoint.board.model import Finding, LayerFile, Side
+from drypoint.session.commands import EXAMPLE
 from drypoint.ui.forms.file_line import FileLine
 from drypoint.ui.parts.blocks import Note, Row, button, empty, rule, words
 from drypoint.ui.parts.fields import Setting
@@ -49,6 +50,8 @@ class FilesForm(QWidget):
         self._empty = words(
             self.tr("No files yet. Drop Gerber and drill files here, or a zip."), "body", wrap=True
         )
+        self.demo = button(self.tr("Try the demo board"))
+        self.demo.clicked.connect(lambda: self.set_paths([EXAMPLE]))
         self.note = Note("error", "")
         self.note.hide()
         column = QVBoxLayout(self)
@@ -60,6 +63,7 @@ class FilesForm(QWidget):
         row.addStretch(1)
         column.addLayout(row)
         column.addWidget(self._empty)
+        column.addWidget(self.demo, 0, Qt.AlignmentFlag.AlignLeft)
         column.addLayout(self._list)
         column.addWidget(self.note)
         column.addStretch(1)
@@ -83,6 +87,7 @@ class FilesForm(QWidget):
         """What each file was taken for, and why."""
         empty(self._list)
         self._empty.setVisible(not files)
+        self.demo.setVisible(not files)
         for file in files:
             line = FileLine(file, "value")
             line.role_changed.connect(self.role_changed)

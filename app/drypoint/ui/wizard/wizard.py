@@ -341,6 +341,7 @@ class SetupWizard(QDialog):
         ready = self._board is not None
         self.back_button.setEnabled(self.page > 0)
         self.next_button.setEnabled(ready)
+        self.next_button.setToolTip("" if ready else self.tr("First the design files."))
         following = "" if last else self._pages[self.page + 1][0]
         self.next_button.setText(
             self.tr("Make the job") if last else self.tr("Next: {page}").format(page=following)
@@ -353,14 +354,13 @@ class SetupWizard(QDialog):
         bits = fill(self.tr("V-bit {tip:g} mm {angle:g}°"), tip=v.bits.tip, angle=v.bits.angle_deg)
         machine = v.machine.port or self.tr("bench")
         side = self.tr("bottom") if v.side is Side.BOTTOM else self.tr("top")
-        facts = [files, f"{side}, {self._facts.size}", blank, bits, machine, ""]
+        facts = [files, f"{side}, {self._facts.size}" if self._facts.size else side, blank, bits, machine, ""]
         self.rail.show_step(self.page, facts)
         drills = ", ".join(local(f"{d:g}") for d in v.bits.drills)
         near = self.blank.too_near()
-        found = self.tr("{count} nets, {holes}").format(count=self._facts.nets, holes=self._facts.holes)
         rows = (
             (self.tr("Job"), v.name, files, bool(v.name)),
-            (self.tr("Board"), self._facts.size, found, ready),
+            (self.tr("Board"), self._facts.size, f"{self._facts.nets}, {self._facts.holes}", ready),
             (self.tr("Blank"), blank, self.tr("a clamp is too near") if near else "", near is None),
             (self.tr("V-bit"), bits, self.tr("drills {list} mm").format(list=drills), True),
             (
