@@ -31,6 +31,7 @@ from drypoint.session.actions.coupon_reading import readings
 from drypoint.session.clear_options import WORDS, ClearOptions
 from drypoint.session.corner import Corner
 from drypoint.session.report import report
+from drypoint.session.settings import ZeroOfZ
 from drypoint.session.turn_settings import ToolingUse
 from drypoint.session.wear_book import usual_book
 
@@ -38,6 +39,8 @@ SURROUNDINGS = {kind.name.lower().replace("_", "-"): kind for kind in Surroundin
 """What covers the copper, by the words of the command line."""
 TOOLING = {use.name.lower(): use for use in ToolingUse}
 """When tooling holes are drilled, by the words of the command line."""
+ZERO = {zero.name.lower(): zero for zero in ZeroOfZ}
+"""What z = 0 of ready-made programs is, by the words of the command line."""
 CLEAR = "\r\033[K"
 """Begins a line of a terminal anew."""
 
@@ -87,6 +90,17 @@ def _parser() -> argparse.ArgumentParser:
         default=[],
         metavar="FILE[:TOOL]=BIT",
         help="bit of the job, or size of its drill, for a tool of a ready-made program",
+    )
+    one.add_argument(
+        "--program-zero",
+        choices=ZERO,
+        help="where programs have z = 0; on the copper if not given",
+    )
+    one.add_argument(
+        "--cut-out",
+        type=float,
+        metavar="MM",
+        help="without an outline, cut out the rectangle this far round everything that programs cut",
     )
     one.add_argument(
         "--volts",
@@ -234,6 +248,8 @@ def _headless(words: argparse.Namespace) -> Callable[[Progress], dict[str, Any]]
             declared_safe=words.declared_safe,
             places=words.at,
             program_bits=words.bit,
+            program_zero=ZERO.get(words.program_zero),
+            cut_out=words.cut_out,
             clearing=ClearOptions(words.wide, words.wide_depth, words.clear, words.moat, words.slivers),
             voltages=words.volts,
             surroundings=SURROUNDINGS.get(words.surroundings),

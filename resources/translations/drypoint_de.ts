@@ -45,6 +45,11 @@
         <translation>--both-sides</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/commands.py"/>
+        <source>--cut-out</source>
+        <translation>--cut-out</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/clear_options.py"/>
         <source>--wide</source>
         <translation>--wide</translation>
@@ -554,8 +559,13 @@
     </message>
     <message>
         <location filename="../../app/drypoint/board/programs.py"/>
-        <source>Add the outline's file, or keep this.</source>
-        <translation>Die Datei des Umrisses hinzufügen oder diesen behalten.</translation>
+        <source>Add the outline's file, have the rectangle cut out (page Cuts, or --cut-out), or keep this.</source>
+        <translation>Die Datei des Umrisses hinzufügen, das Rechteck ausfräsen lassen (Seite Schnitte oder --cut-out) oder es so lassen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/imported.py"/>
+        <source>All that the programs cut lies below z = 0, as if that were on the copper.</source>
+        <translation>Alles, was die Programme schneiden, liegt unter z = 0, als läge das auf dem Kupfer.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/export.py"/>
@@ -1165,6 +1175,11 @@
         <translation>Den Weg mit Handrad wählen oder zum Loch joggen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/imported.py"/>
+        <source>Choose what z = 0 is (page Cuts, or --program-zero): wrong, all is cut too high or too deep.</source>
+        <translation>Wählen, was z = 0 ist (Seite Schnitte oder --program-zero): falsch wird alles zu hoch oder zu tief geschnitten.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>Chosen wrongly, everything is cut too high or too deep by the laminate's thickness.</source>
         <translation>Falsch gewählt wird alles um die Dicke des Laminats zu hoch oder zu tief geschnitten.</translation>
@@ -1294,6 +1309,11 @@
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>Cut all grooves deeper and deeper in steps of 0.03 mm, in place of one careful pass at the depth that the copper's height asks for.</source>
         <translation>Alle Nuten in Stufen von 0,03 mm tiefer und tiefer schneiden, statt eines sorgfältigen Durchgangs in der Tiefe, die die Höhe des Kupfers verlangt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/material.py"/>
+        <source>Cut the rectangle round everything that ready-made programs cut out at the end, with tabs, where there is no outline.</source>
+        <translation>Wo es keinen Umriss gibt, wird am Ende das Rechteck um alles, was fertige Programme schneiden, mit Stegen ausgefräst.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/pattern_rehearsal.py"/>
@@ -2035,6 +2055,11 @@
         <translation>Wie weit jede Achse fahren kann. Nicht gesetzt: wie die Größenklasse.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/help/material.py"/>
+        <source>How far outside everything that is cut this rectangle lies.</source>
+        <translation>Wie weit außerhalb von allem Geschnittenen dieses Rechteck liegt.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>How far the bit is lifted, under load, by play and spring of the Z axis.</source>
         <translation>Wie weit das Werkzeug unter Last durch Spiel und Federn der Z-Achse angehoben wird.</translation>
@@ -2404,6 +2429,11 @@
         <translation>Auslassen oder die Datei dieser Kupferlage angeben.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/imported.py"/>
+        <source>Leave out one that cuts the board out: it would come loose before it is turned over.</source>
+        <translation>Eines weglassen, das die Platine ausfräst: sie käme vor dem Wenden frei.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/clearing.py"/>
         <source>Left edge of the area, from that of the board.</source>
         <translation>Linker Rand der Fläche, von dem der Platine aus.</translation>
@@ -2658,6 +2688,11 @@
         <location filename="../../app/drypoint/reference/gross.py"/>
         <source>Most likely {text} It may also be {rest}; a further hole would tell.</source>
         <translation>Am wahrscheinlichsten {text} Es kann auch {rest} sein; ein weiteres Loch würde es sagen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/imported.py"/>
+        <source>Most of what the programs cut lies above z = 0, as if that were on the backing.</source>
+        <translation>Das meiste, was die Programme schneiden, liegt über z = 0, als läge das auf der Unterlage.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/program/laser.py"/>
@@ -2943,6 +2978,11 @@
         <location filename="../../app/drypoint/session/actions/measure.py"/>
         <source>Nothing was touched in this clamping yet.</source>
         <translation>In dieser Aufspannung wurde noch nichts angetastet.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/material.py"/>
+        <source>Off, the board stays in the blank unless a program cuts it out. On beside such a program, the edge is cut twice.</source>
+        <translation>Aus: die Platine bleibt im Zuschnitt, wenn kein Programm sie ausfräst. An neben einem solchen Programm: der Rand wird zweimal gefräst.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/coupons.py"/>
@@ -3289,6 +3329,17 @@
         <location filename="../../app/drypoint/reference/play.py"/>
         <source>Readings from both sides are needed at every target.</source>
         <translation>An jedem Ziel braucht es Ablesungen von beiden Seiten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/imported.py"/>
+        <location filename="../../app/drypoint/ui/forms/programs.py"/>
+        <source>Ready-made programs</source>
+        <translation>Fertige Programme</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/imported.py"/>
+        <source>Ready-made programs are run while the first side looks up, and only then.</source>
+        <translation>Fertige Programme laufen, solange die erste Seite oben liegt, und nur dann.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/clearing.py"/>
@@ -5415,6 +5466,11 @@
         <translation>Es gibt keinen Umriss: Das Rechteck um alles Geschnittene wird benutzt.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/board/programs.py"/>
+        <source>There is no outline: the rectangle {margin:g} mm round all that programs cut is cut out.</source>
+        <translation>Es gibt keinen Umriss: ausgefräst wird das Rechteck {margin:g} mm um alles, was Programme schneiden.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/islands_plan.py"/>
         <source>There is no place to touch on {net}.</source>
         <translation>Auf {net} gibt es keine Stelle zum Antasten.</translation>
@@ -5756,6 +5812,11 @@
         <location filename="../../app/drypoint/session/help/laser.py"/>
         <source>Too little chars the edge of pads, and solder does not take there.</source>
         <translation>Zu wenig verkohlt den Rand von Lötflächen, und Lot haftet dort nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/help/material.py"/>
+        <source>Too little cuts into what the programs made; too much asks for a larger blank.</source>
+        <translation>Zu wenig schneidet in das, was die Programme gemacht haben; zu viel braucht einen größeren Zuschnitt.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
@@ -9138,6 +9199,11 @@
         <translation>Seine Nuten nachschneiden</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/programs.py"/>
+        <source>Cut the rectangle round them out</source>
+        <translation>Rechteck darum ausfräsen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/menus.py"/>
         <location filename="../../app/drypoint/ui/pages/design.py"/>
         <source>Cuts</source>
@@ -10594,6 +10660,11 @@
         <translation>Umriss und Stege</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/programs.py"/>
+        <source>Outside of them by</source>
+        <translation>Außerhalb um</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/jogging.py"/>
         <source>Over the corner spot</source>
         <translation>Über dem Eckpunkt</translation>
@@ -10861,9 +10932,9 @@
         <translation>Die Dateien werden gelesen</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/forms/programs.py"/>
-        <source>Ready-made programs</source>
-        <translation>Fertige Programme</translation>
+        <location filename="../../app/drypoint/ui/design_side/imports.py"/>
+        <source>Rectangle round the programs</source>
+        <translation>Rechteck um die Programme</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/canvas/describe.py"/>

@@ -169,6 +169,13 @@ def test_programs_are_chosen_by_file_and_tool(
     replanned(application, qtbot, application.window.commands["undo"].trigger)
     assert session.settings.imported.zero is ZeroOfZ.COPPER
     assert form.zero.currentData() == ZeroOfZ.COPPER
+    assert not form.margin.isVisible()
+    replanned(application, qtbot, form.cut_out.click)
+    qtbot.waitUntil(form.margin.isVisible, timeout=PATIENCE)
+    assert session.derived.cuts(session.snapshot).outline
+    replanned(application, qtbot, lambda: type_in(form.margin, "3.5", qtbot))
+    board = session.derived.board(session.snapshot)
+    assert (board.width, board.height) == pytest.approx((11.0 + 7.0, 5.0 + 7.0))
 
 
 def test_the_wizard_takes_programs_alone_and_several_boards(

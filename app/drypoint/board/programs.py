@@ -19,12 +19,17 @@ from drypoint.board.layers import Layers, drawn_outline
 from drypoint.board.model import Board, Finding, LayerFile, Role, Side
 from drypoint.board.outline import Outline
 from drypoint.errors import InputError
+from drypoint.gcode.moves import GProgram
 from drypoint.gcode.reader import read_program
 from drypoint.gcode.reader_paths import CutPath, ToolUse, cut_paths, use_of
+from drypoint.gcode.zero import guess_zero, lowered
 from drypoint.geometry.points import Points, as_points
+from drypoint.wording import say
 
 SOURCE = "programs"
 """Where the nets of such a board are known from: nowhere; `Board.net_source`."""
+RECTANGLE = "rectangle"
+"""Kind of the finding that a board's edge is no more than the extent of what is cut."""
 ROUND_ALL = 0.99
 """Share of everything that is cut which a milled loop must hold to be the board's edge."""
 ROOM = 0.01
@@ -73,14 +78,17 @@ def board_of_programs(
 def _outline_of_cuts(files: Mapping[str, bytes], roles: Sequence[LayerFile]) -> Outline:
     named = [file.name for file in roles if file.role is Role.GCODE]
     paths: dict[str, list[tuple[CutPath, ...]]] = {}
+    read: dict[str, GProgram] = {}
     trouble: InputError | None = None
     for name in named:
         try:
-            program = read_program(files[name].decode("latin-1"), name=name)
+            read[name] = read_program(files[name].decode("latin-1"), name=name)
         except InputError as error:
             trouble = trouble or error
-            continue
-        found = cut_paths(program.moves)
+    # the frame must not depend on what is chosen for z = 0 later: it is guessed here
+    copper = guess_zero([program.moves for program in read.values()]).copper
+    for name, program in read.items():
+        found = cut_paths(lowered(program, copper).moves)
         tools = dict.fromkeys(path.tool for path in found)
         paths[name] = [tuple(path for path in found if path.tool == tool) for tool in tools]
     every = [path.path for tools in paths.values() for tool in tools for path in tool]
@@ -100,7 +108,40 @@ def _outline_of_cuts(files: Mapping[str, bytes], roles: Sequence[LayerFile]) -> 
     if x1 - x0 < SMALLEST or y1 - y0 < SMALLEST:
         box = shapely.box(x0 - SMALLEST, y0 - SMALLEST, x1 + SMALLEST, y1 + SMALLEST)
     what = "There is no outline: the rectangle round everything that is cut is used."
-    return Outline(box, (Finding("no outline", what, hint="Add the outline's file, or keep this."),))
+    hint = "Add the outline's file, have the rectangle cut out (page Cuts, or --cut-out), or keep this."
+    return Outline(box, (Finding(RECTANGLE, what, hint=hint),))
+
+
+def edge_is_rectangle(board: Board) -> bool:
+    """Whether nothing but the extent of what is cut is known of a board's edge."""
+    return any(finding.kind == RECTANGLE for finding in board.findings)
+
+
+def with_margin(board: Board, margin: float) -> Board:
+    """The same board with its rectangle grown by ``margin`` mm on every side; the frame's origin moves along.
+
+    A board with an edge of its own is left as it is.
+    """
+    if not edge_is_rectangle(board):
+        return board
+    x0, y0, x1, y1 = board.outline.bounds
+    edge = shapely.box(x0 - margin, y0 - margin, x1 + margin, y1 + margin)
+    frame = Frame(edge, mirror=False)
+    moved = frame.shape(edge)
+    what = say(
+        "There is no outline: the rectangle {margin:g} mm round all that programs cut is cut out.",
+        margin=margin,
+    )
+    findings = [replace(one, what=what, hint="") if one.kind == RECTANGLE else one for one in board.findings]
+    return replace(
+        board,
+        outline=moved if isinstance(moved, Polygon) else edge,
+        holes=tuple(frame.holes(board.holes)),
+        slots=tuple(frame.slots(board.slots)),
+        legend=None if board.legend is None else frame.shape(board.legend),
+        findings=tuple(replace(one, at=frame.place(one.at)) if one.at else one for one in findings),
+        to_design=frame.to_design.then(board.to_design),
+    )
 
 
 def _loop_round(paths: Sequence[CutPath], spots: Points) -> Polygon | None:

@@ -18,6 +18,7 @@ from drypoint.progress import Progress
 from drypoint.session.check_facts import check_dict, designed_islands
 from drypoint.session.clear_options import ClearOptions, choose_clearing
 from drypoint.session.depth_check import check_at
+from drypoint.session.edge_settings import EdgeSettings
 from drypoint.session.export import export
 from drypoint.session.facts import prepared_facts, shown_facts
 from drypoint.session.legend_export import legend_notes
@@ -26,7 +27,7 @@ from drypoint.session.pictures import carved_picture
 from drypoint.session.program_bits import choose_bits
 from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.session import Session
-from drypoint.session.settings import CopyPlace
+from drypoint.session.settings import CopyPlace, ZeroOfZ
 from drypoint.session.sheet_sides import expected_only
 from drypoint.session.sides import side_of
 from drypoint.session.turn_settings import ToolingUse
@@ -35,6 +36,8 @@ from drypoint.session.wear_book import WearBook
 from drypoint.session.work import SPARE, fitting_preset, require_room
 from drypoint.wording import say
 
+MOST_MARGIN = 50.0
+"""mm round everything that programs cut; a rectangle farther off is a mistake."""
 EXAMPLE = Path(__file__).resolve().parents[3] / "examples" / "hive-scale"
 
 
@@ -52,6 +55,8 @@ def prepare(
     declared_safe: bool = False,
     places: Sequence[tuple[float, float, float]] = (),
     program_bits: Sequence[str] = (),
+    program_zero: ZeroOfZ | None = None,
+    cut_out: float | None = None,
     clearing: ClearOptions | None = None,
     voltages: Sequence[str] = (),
     surroundings: Surroundings | None = None,
@@ -69,6 +74,9 @@ def prepare(
     places : x, y (mm) and turn (degrees) for each board in that order, or for each copy of the only
         one; without them boards lie beside each other
     program_bits : bits for ready-made programs, each as "FILE[:TOOL]=BIT"
+    program_zero : what z = 0 of ready-made programs is
+    cut_out : where no outline is known, how far outside everything that programs cut its rectangle is
+        cut out, mm
     voltages : between nets, each as "NET=V" or "NET,OTHER=V", or the name of a file with such a table
     surroundings : what covers the copper in use
 
@@ -90,6 +98,7 @@ def prepare(
             session.change("Choose the side", board=board, turn=turn)
             laser = replace(settings.laser, coating=coating, declared_safe=declared_safe)
             session.change("Choose the coating", laser=laser)
+            _set_programs(session, program_zero, cut_out)
             session.import_files(paths, progress=progress)
             _set_places(session, places)
             if both_sides:
@@ -135,6 +144,22 @@ def _choose_machine(session: Session) -> list[str]:
             return [f"{trouble.what} {trouble.hint}"]
         session.change("Choose the machine", machine=replace(machine, preset=name))
         return [say("The blank is too large for the usual machine; planned for: {name}.", name=name)]
+
+
+def _set_programs(session: Session, zero: ZeroOfZ | None, margin: float | None) -> None:
+    """Where ready-made programs have their zero, and the rectangle that stands for a missing outline."""
+    settings = session.settings
+    if zero is not None:
+        session.change("Zero of Z in the programs", imported=replace(settings.imported, zero=zero))
+    if margin is None:
+        return
+    if not 0.0 <= margin <= MOST_MARGIN:
+        raise InputError(
+            say("{value:g} is no sensible value.", value=margin),
+            "--cut-out",
+            say("Give {least:g} to {most:g}.", least=0.0, most=MOST_MARGIN),
+        )
+    session.change("Cut the rectangle out", edge=EdgeSettings(cut=True, margin=margin))
 
 
 def _set_places(session: Session, places: Sequence[tuple[float, float, float]]) -> None:

@@ -15,12 +15,12 @@ from shapely import Geometry
 
 from drypoint.board.model import Board
 from drypoint.board.panel import panel_of
+from drypoint.board.programs import edge_is_rectangle, with_margin
 from drypoint.cuts.legend import Legend
 from drypoint.cuts.tooling import Tooling
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
-from drypoint.machine.islands_plan import net_of
 from drypoint.passes.model import Pass
 from drypoint.progress import Progress
 from drypoint.reference.registration import across
@@ -35,8 +35,8 @@ from drypoint.session.islands import (
     Joined,
     answers_of,
     joined_places,
-    lines_beside,
     standing,
+    to_cut_again,
     touched_since_pass,
 )
 from drypoint.session.layout import Layout, lay_out
@@ -73,7 +73,8 @@ from drypoint.surface.plan import plan_touches
 from drypoint.surface.touch import Touches
 from drypoint.wording import say
 
-DESIGN = ("source", "board")
+READ = ("source", "board")
+DESIGN = (*READ, "edge")
 PLACED = (*DESIGN, "copies")
 BOARD = (*PLACED, "bits")
 READY = (*DESIGN, "bits", "imported", "blank")
@@ -139,10 +140,23 @@ class Derived:
             chosen = snap.settings.board
             return read_designs(snap.sources, chosen.side, chosen.name or None, progress, both=chosen.both)
 
-        return self._memo.get("designs", snap.key(*DESIGN), compute)
+        designs = self._memo.get("designs", snap.key(*READ), compute)
+        edge = snap.settings.edge
+        if not edge.cut or not any(map(edge_is_rectangle, designs.values())):
+            return designs
+        return self._memo.get(
+            "framed",
+            snap.key(*DESIGN),
+            lambda: {name: with_margin(one, edge.margin) for name, one in designs.items()},
+        )
 
     def ready(self, snap: Snapshot) -> tuple[ReadyProgram, ...]:
-        """Ready-made programs among the files, those that were not understood too."""
+        """Ready-made programs among the files, those that were not understood too.
+
+        They are for the side that is milled first: from the other one nothing is run again.
+        """
+        if snap.settings.board.side is not snap.face(1):
+            return ()
         designs = self.designs(snap)
         settings = snap.settings
 
@@ -198,14 +212,16 @@ class Derived:
         def compute() -> CutPlan:
             board = self.board(snap, told.part(0.0, 0.2))
             ready = self.ready(snap)
-            require_chosen(ready, snap.settings.imported)
-            given = given_cuts(ready, board, self.placed(snap))
+            if snap.settings.board.side is snap.face(1):
+                require_chosen(ready, snap.settings.imported)
+            given = given_cuts(ready, board, self.placed(snap), cut_edge=snap.settings.edge.cut)
             settings = as_seen(snap, board.width)
             tooling = self.tooling(snap)
             rest = told.part(0.2, 1.0)
             plan = plan_cuts(board, self.layout(snap), settings, rest, given, tooling.cuts)
             said = tooling_findings(board, settings, tooling)
-            return replace(plan, findings=(*plan.findings, *said, *ready_findings(ready)))
+            asked = ready_findings(ready, settings.imported.zero, both=settings.board.both)
+            return replace(plan, findings=(*plan.findings, *said, *asked))
 
         return self._memo.get("cuts", snap.key(*CUTS), compute)
 
@@ -404,14 +420,7 @@ class Derived:
         if record is None:
             return Joined(None, ())
         cuts = self.cuts(snap)
-        # what the plan itself cannot part is not cut again and again
-        lost = [set(flaw.nets) for flaw in cuts.check.shorts]
-        asked = [tuple(nets) for nets in record.data.get("asked", ())]
-        touched = [*(tuple(one["nets"]) for one in record.data["joined"]), *asked]
-        vain = [pair for pair in touched if any({net_of(one) for one in pair} <= nets for nets in lost)]
-        pairs = [pair for pair in touched if pair not in vain]
-        skipped = {line for pair in vain for line in lines_beside(pair, cuts)}
-        again = [line for line in record.data["again"] if line not in skipped]
+        pairs, again = to_cut_again(record, cuts)
         return joined_places(self.standing(snap), cuts, pairs, again)
 
 

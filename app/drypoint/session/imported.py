@@ -18,9 +18,10 @@ from drypoint.bits.model import Bit
 from drypoint.board.model import Board, Finding, Role
 from drypoint.board.programs import SOURCE
 from drypoint.errors import InputError
-from drypoint.gcode.moves import GProgram
+from drypoint.gcode.moves import GMove, GProgram
 from drypoint.gcode.reader import read_program
 from drypoint.gcode.reader_paths import CutPath, ToolUse, cut_paths, use_of
+from drypoint.gcode.zero import guess_zero, lowered
 from drypoint.geometry.points import as_points
 from drypoint.geometry.rigid import Rigid
 from drypoint.session.settings import BitSettings, ImportedSettings, ProgramUse, ZeroOfZ
@@ -67,6 +68,8 @@ class ReadyProgram:
         What it is taken for.
     trouble : InputError or None
         Why it cannot be used; then there are no moves.
+    as_written : tuple of GMove
+        Its moves with z as in the file; those of ``program`` have z = 0 on the copper.
     """
 
     name: str
@@ -77,6 +80,7 @@ class ReadyProgram:
     trouble: InputError | None = None
     board: str = ""
     use: ProgramUse = ProgramUse.OWN
+    as_written: tuple[GMove, ...] = ()
 
     @property
     def grooves(self) -> tuple[ReadyTool, ...]:
@@ -136,8 +140,9 @@ def _read(name: str, content: bytes, design: Board, reading: _Reading) -> ReadyP
         program = read_program(content.decode("latin-1"), name=name)
     except InputError as trouble:
         return ReadyProgram(name, GProgram((), ()), (), Rigid(), "", trouble)
+    written = program.moves
     if reading.chosen.zero is ZeroOfZ.BACKING:
-        program = _lowered(program, reading.thickness)
+        program = lowered(program, reading.thickness)
     paths = cut_paths(program.moves)
     place, why = _placing(paths, design, reading.chosen)
     tools = []
@@ -146,13 +151,8 @@ def _read(name: str, content: bytes, design: Board, reading: _Reading) -> ReadyP
         use = use_of(own)
         bit = _bit(name, number, use, own, place, design, reading.bits, reading.chosen)
         tools.append(ReadyTool(number, use, own, bit))
-    return ReadyProgram(name, program, tuple(tools), place, why, use=reading.use_of(name, tools, design))
-
-
-def _lowered(program: GProgram, by: float) -> GProgram:
-    """The same with z = 0 moved from the backing to the copper, ``by`` mm above it."""
-    moves = tuple(replace(move, end=(move.end[0], move.end[1], move.end[2] - by)) for move in program.moves)
-    return replace(program, moves=moves)
+    use_as = reading.use_of(name, tools, design)
+    return ReadyProgram(name, program, tuple(tools), place, why, use=use_as, as_written=written)
 
 
 def _placing(paths: Sequence[CutPath], design: Board, chosen: ImportedSettings) -> tuple[Rigid, str]:
@@ -224,9 +224,19 @@ def _drilled_diameter(paths: Sequence[CutPath], place: Rigid, design: Board) -> 
     return float(np.median(diameters)) if np.ptp(diameters) <= DRILL_ROOM else None
 
 
-def ready_findings(ready: Sequence[ReadyProgram]) -> tuple[Finding, ...]:
-    """What there is to know about the programs: how they were understood, and what is still asked."""
-    found = []
+def ready_findings(
+    ready: Sequence[ReadyProgram], zero: ZeroOfZ = ZeroOfZ.COPPER, *, both: bool = False
+) -> tuple[Finding, ...]:
+    """What there is to know about the programs: how they were understood, and what is still asked.
+
+    ``zero`` is what was chosen for their z = 0; they are given as read with it. ``both``: both sides are
+    milled.
+    """
+    found = _zero_findings(ready, zero)
+    if both and ready:
+        what = "Ready-made programs are run while the first side looks up, and only then."
+        hint = "Leave out one that cuts the board out: it would come loose before it is turned over."
+        found.append(Finding("program", what, say("Ready-made programs"), hint))
     for one in ready:
         if one.trouble is not None:
             what = say("This program is not used: {what}", what=one.trouble.what)
@@ -246,6 +256,19 @@ def ready_findings(ready: Sequence[ReadyProgram]) -> tuple[Finding, ...]:
                 )
                 found.append(Finding("program", what, one.name, "Choose a bit of the job for it."))
     return tuple(found)
+
+
+def _zero_findings(ready: Sequence[ReadyProgram], zero: ZeroOfZ) -> list[Finding]:
+    """Whether the programs look as if their z = 0 were elsewhere than chosen."""
+    guess = guess_zero([one.as_written for one in ready if one.trouble is None])
+    hint = say("Choose what z = 0 is (page Cuts, or --program-zero): wrong, all is cut too high or too deep.")
+    if zero is ZeroOfZ.COPPER and guess.on_backing:
+        what = say("Most of what the programs cut lies above z = 0, as if that were on the backing.")
+        return [Finding("zero", what, say("Ready-made programs"), hint)]
+    if zero is ZeroOfZ.BACKING and guess.below > 0.0 and guess.above == 0.0:
+        what = say("All that the programs cut lies below z = 0, as if that were on the copper.")
+        return [Finding("zero", what, say("Ready-made programs"), hint)]
+    return []
 
 
 def ready_facts(ready: Sequence[ReadyProgram]) -> list[dict[str, Any]]:

@@ -131,6 +131,20 @@ def touched_since_pass(snap: Snapshot) -> Record | None:
     return record
 
 
+def to_cut_again(record: Record, cuts: CutPlan) -> tuple[list[tuple[str, ...]], list[int]]:
+    """Pairs that were found joined and lines to cut again, by a record of touches.
+
+    What the plan itself cannot part is not cut again and again.
+    """
+    lost = [set(flaw.nets) for flaw in cuts.check.shorts]
+    asked = [tuple(nets) for nets in record.data.get("asked", ())]
+    touched = [*(tuple(one["nets"]) for one in record.data["joined"]), *asked]
+    vain = [pair for pair in touched if any({net_of(one) for one in pair} <= nets for nets in lost)]
+    skipped = {line for pair in vain for line in lines_beside(pair, cuts)}
+    pairs = [pair for pair in touched if pair not in vain]
+    return pairs, [line for line in record.data["again"] if line not in skipped]
+
+
 def answers_of(
     snap: Snapshot, grooves_key: str, copper: Mapping[str, Geometry], cuts: CutPlan
 ) -> tuple[IslandAnswer, ...]:

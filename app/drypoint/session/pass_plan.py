@@ -184,8 +184,10 @@ class _Planning:
     def following(
         self, done: Sequence[Pass], reach: ReachMap, joined: Joined, painted: Painted | None
     ) -> tuple[Pass | None, tuple[Choice, ...]]:
-        """The next pass, and before the first one the ways to choose from."""
+        """The next pass, and before the first one the ways to choose from; none where nothing is grooved."""
         wanted, lines, bit = self._wanted, self._lines, self._bit
+        if not lines:
+            return None, ()
         fit, surface, copper, belief = self._fit, self._surface, self._copper, self.belief
         play, target, deepest = wanted.play, wanted.target, wanted.deepest
         if painted is not None and painted.only:

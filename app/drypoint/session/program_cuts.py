@@ -9,7 +9,7 @@ import shapely
 from numpy.typing import ArrayLike
 
 from drypoint.board.model import Board
-from drypoint.board.programs import SOURCE
+from drypoint.board.programs import SOURCE, edge_is_rectangle
 from drypoint.cuts.grooves import in_travel_order
 from drypoint.cuts.model import GroovePlan
 from drypoint.errors import InputError, PlanError
@@ -72,11 +72,14 @@ def require_chosen(ready: Sequence[ReadyProgram], chosen: ImportedSettings) -> N
             raise PlanError("This program engraves nothing.", one.name, "Choose another for the grooves.")
 
 
-def given_cuts(ready: Sequence[ReadyProgram], board: Board, placed: Sequence[Placed]) -> GivenCuts:
+def given_cuts(
+    ready: Sequence[ReadyProgram], board: Board, placed: Sequence[Placed], *, cut_edge: bool = False
+) -> GivenCuts:
     """What the programs do in place of our own grooves and outlines.
 
     The engraved paths of those taken for grooves are cut in our passes above the touched surface; the
-    depths of the files are not used.
+    depths of the files are not used. ``cut_edge``: a rectangle that stands for a missing outline is cut
+    here.
     """
     own = {name: [one for one in ready if one.board == name] for name in {one.design for one in placed}}
     designs = {one.design: one.place.board for one in placed}
@@ -85,7 +88,7 @@ def given_cuts(ready: Sequence[ReadyProgram], board: Board, placed: Sequence[Pla
         for name, programs in own.items()
         if any(one.grooves for one in programs) or designs[name].net_source == SOURCE
     }
-    cut_out = {name for name, programs in own.items() if _cut_out(programs, designs[name])}
+    cut_out = {name for name, programs in own.items() if _cut_out(programs, designs[name], cut_edge)}
     lines = tuple(
         one.place.then(copy).apply(path.path)
         for one in ready
@@ -102,15 +105,17 @@ def given_cuts(ready: Sequence[ReadyProgram], board: Board, placed: Sequence[Pla
     )
 
 
-def _cut_out(ready: Sequence[ReadyProgram], design: Board) -> bool:
+def _cut_out(ready: Sequence[ReadyProgram], design: Board, cut_edge: bool) -> bool:
     """Whether programs cut a board out, so that no outline of ours is planned.
 
-    Without copper data and outline layer the edge is only what the programs cut; with that layer a
-    program that mills is taken for it.
+    Without copper data and outline layer the edge is only what the programs cut, unless its rectangle is
+    to be cut; with that layer a program that mills is taken for it.
     """
     if any(one.use is ProgramUse.OUTLINE for one in ready):
         return True
     if design.net_source != SOURCE:
+        return False
+    if cut_edge and edge_is_rectangle(design):
         return False
     run = [one for one in ready if one.use is not ProgramUse.LEFT_OUT]
     mills = any(tool.use is ToolUse.MILLING for one in run for tool in one.tools)

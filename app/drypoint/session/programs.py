@@ -78,7 +78,9 @@ def as_turned(snap: Snapshot) -> Snapshot:
 
 
 def _flat_grooves(derived: Derived, snap: Snapshot, placing: Placing) -> tuple[WorkItem, ...]:
-    """The first pass of every bit at its nominal depth over flat copper."""
+    """The first pass of every bit at its nominal depth over flat copper; none where nothing is grooved."""
+    if not derived.cuts(snap).grooves.lines:
+        return ()
     shared = program_settings(snap.settings, preset_of(snap.settings))
     passes = flat(derived.cuts(snap).grooves, snap.settings)
     placed = place(passes, placing, None, settings=shared, first=11)

@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 import numpy as np
+import shapely
 from numpy.random import Generator
+from shapely import Geometry
 
 from drypoint.bench.bench import Bench
 from drypoint.cuts.model import CutKind
@@ -26,6 +28,8 @@ CLIPS = 8
 """Places of the clip after each pass: a person goes on while much is unproved."""
 FAR = 1.0
 """A hole drilled farther than this from its place was drilled for another one, mm."""
+PLACES = 12
+"""Places in a row where the surface is judged of a board without grooves."""
 SEEN = 0.8
 """A person sees to about so much where a place of the board has come to, mm."""
 
@@ -126,6 +130,8 @@ def run_later(stage: Stage, items: tuple[WorkItem, ...], progress: Progress) -> 
 def surface_error(stage: Stage) -> tuple[float, float]:
     """RMS error along the grooves against the bench's truth, µm, and how much the 90 % band holds.
 
+    Without grooves: all over the board.
+
     Raises
     ------
     PlanError
@@ -138,6 +144,8 @@ def surface_error(stage: Stage) -> tuple[float, float]:
         raise PlanError("The copper's height is not known.", "Surface")
     fit = session.derived.fit(snap)
     spots = _spots(session.derived.cuts(snap).grooves.lines)
+    if not len(spots):
+        spots = _all_over(session.derived.board(snap).outline)
     measured = surface if isinstance(surface, Surface) else surface.surface
     at = fit.apply(spots) if isinstance(surface, Surface) else surface.before.apply(spots)
     error = measured.mean(at) - bench.sheet.shape(bench.board_to_sheet(spots, fit))
@@ -169,6 +177,13 @@ def drilled_holes(stage: Stage) -> tuple[Points, Points]:
     return as_points(wanted[near]), as_points(seen[away.argmin(axis=1)[near]])
 
 
+def _all_over(outline: Geometry) -> Points:
+    """Places in a square pattern over a board."""
+    x0, y0, x1, y1 = shapely.bounds(outline)
+    xs, ys = np.meshgrid(np.linspace(x0, x1, PLACES), np.linspace(y0, y1, PLACES))
+    return as_points(np.column_stack((xs.ravel(), ys.ravel())))
+
+
 def _spots(lines: tuple[Points, ...], pitch: float = 0.5) -> Points:
     """Places along all grooves."""
     found = []
@@ -176,4 +191,4 @@ def _spots(lines: tuple[Points, ...], pitch: float = 0.5) -> Points:
         at = along(line)
         steps = np.arange(0.0, max(at[-1], pitch), pitch)
         found.append(np.column_stack((np.interp(steps, at, line[:, 0]), np.interp(steps, at, line[:, 1]))))
-    return as_points(np.vstack(found))
+    return as_points(np.vstack(found) if found else [])

@@ -15,6 +15,7 @@ from drypoint.cuts.ratings import Surroundings
 from drypoint.reference.fit import HOLE_WANDER, MARK_WANDER, TOUCH_SIGMA
 from drypoint.session.clear_settings import ClearSettings
 from drypoint.session.corner import Corner
+from drypoint.session.edge_settings import EdgeSettings
 from drypoint.session.turn_settings import TurnSettings
 
 
@@ -364,6 +365,7 @@ class Settings:
     holes: HoleSettings = field(default_factory=HoleSettings)
     electrical: ElectricalSettings = field(default_factory=ElectricalSettings)
     imported: ImportedSettings = field(default_factory=ImportedSettings)
+    edge: EdgeSettings = field(default_factory=EdgeSettings)
     surface: SurfaceSettings = field(default_factory=SurfaceSettings)
     passes: PassSettings = field(default_factory=PassSettings)
     reference: ReferenceSettings = field(default_factory=ReferenceSettings)

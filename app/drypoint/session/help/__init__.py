@@ -15,7 +15,7 @@ from drypoint.session.help.coupons import COUPONS
 from drypoint.session.help.electrical import ELECTRICAL
 from drypoint.session.help.holes import HOLES
 from drypoint.session.help.laser import LASER
-from drypoint.session.help.material import BITS, BLANK, BOARD, CLAMP, COPIES, IMPORTED
+from drypoint.session.help.material import BITS, BLANK, BOARD, CLAMP, COPIES, EDGE, IMPORTED
 from drypoint.session.help.turn import TURN
 from drypoint.session.help.words import Help
 from drypoint.session.help.work import CUTS, MACHINE, PASSES, REFERENCE, SURFACE
@@ -42,6 +42,7 @@ HELP: Mapping[str, Help] = MappingProxyType(
         **_keyed("holes", HOLES),
         **_keyed("electrical", ELECTRICAL),
         **_keyed("imported", IMPORTED),
+        **_keyed("edge", EDGE),
         **_keyed("surface", SURFACE),
         **_keyed("passes", PASSES),
         **_keyed("reference", REFERENCE),

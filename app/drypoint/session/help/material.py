@@ -152,6 +152,21 @@ IMPORTED = {
     ),
 }
 
+EDGE = {
+    "cut": Help(
+        "Cut the rectangle round everything that ready-made programs cut out at the end, with tabs, where "
+        "there is no outline.",
+        "Off, the board stays in the blank unless a program cuts it out. On beside such a program, the edge "
+        "is cut twice.",
+    ),
+    "margin": Help(
+        "How far outside everything that is cut this rectangle lies.",
+        "Too little cuts into what the programs made; too much asks for a larger blank.",
+        0,
+        50,
+    ),
+}
+
 _SPEEDS = {
     "spindle": Help(
         "Turns of the spindle in a minute.",

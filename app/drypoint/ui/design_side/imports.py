@@ -9,8 +9,10 @@ from pathlib import Path
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog
 
+from drypoint.board.programs import edge_is_rectangle
 from drypoint.errors import DrypointError
 from drypoint.session.boards import Placed
+from drypoint.session.edge_settings import EdgeSettings
 from drypoint.session.help import HELP
 from drypoint.session.imported import ReadyProgram
 from drypoint.session.settings import (
@@ -68,6 +70,7 @@ class Imports(QObject):
         self.programs.bit_chosen.connect(self._bit)
         self.programs.zero_chosen.connect(self._zero)
         self.programs.moved.connect(self._shift)
+        self.programs.edge_chosen.connect(self._edge)
         planner.changed.connect(self.show)
         bridge.job_changed.connect(lambda what: self.show() if what in (OPENED, CLOSED) else None)
         bridge.computed.connect(self._computed)
@@ -91,6 +94,8 @@ class Imports(QObject):
             names = bit_names(settings.bits)
             self.programs.show_programs([_program_line(one) for one in known.ready], names)
         self.programs.show_settings(settings.imported)
+        board = known.board
+        self.programs.show_edge(settings.edge, wanted=board is not None and edge_is_rectangle(board))
 
     # boards
 
@@ -195,6 +200,10 @@ class Imports(QObject):
         chosen = self._chosen()
         if chosen is not None:
             self._store_programs(self.tr("Place of the programs"), replace(chosen, x=x, y=y))
+
+    def _edge(self, cut: bool, margin: float) -> None:
+        if self._bridge.session is not None:
+            self._editing.change(self.tr("Rectangle round the programs"), edge=EdgeSettings(cut, margin))
 
 
 def bit_names(bits: BitSettings) -> tuple[str, ...]:

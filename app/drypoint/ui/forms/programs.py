@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QVBoxLayout, QWidget
 
 from drypoint.bits.naming import named
+from drypoint.session.edge_settings import EdgeSettings
 from drypoint.session.settings import ImportedSettings, ProgramUse, ZeroOfZ
 from drypoint.ui.language.words import fill, told
 from drypoint.ui.parts.blocks import Elided, Note, empty, words
@@ -49,12 +50,14 @@ class ProgramsForm(QWidget):
     bit_chosen(str, int, str) : name of the file, number of the tool, name of the bit
     zero_chosen(object) : `ZeroOfZ`
     moved(float, float) : x and y of all of them on the board, mm
+    edge_chosen(bool, float) : whether the rectangle round them is cut out, and how far outside, mm
     """
 
     use_chosen = Signal(str, object)
     bit_chosen = Signal(str, int, str)
     zero_chosen = Signal(object)
     moved = Signal(float, float)
+    edge_chosen = Signal(bool, float)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -84,9 +87,29 @@ class ProgramsForm(QWidget):
         column.addLayout(self._rows)
         for field, name in ((self.zero, "zero"), (self.right, "x"), (self.back, "y")):
             column.addWidget(_explained(field.accessibleName(), field, name))
+        self._add_edge(column)
         self.zero.activated.connect(lambda _: self.zero_chosen.emit(ZeroOfZ(self.zero.currentData())))
         for field in (self.right, self.back):
             field.edited.connect(lambda _: self.moved.emit(self.right.value, self.back.value))
+
+    def _add_edge(self, column: QVBoxLayout) -> None:
+        """What stands for an outline where there is none."""
+        self.cut_out = QCheckBox(self.tr("Cut the rectangle round them out"))
+        self.margin = NumberField(self.tr("Outside of them by"), "mm", decimals=1, least=0, most=50, width=74)
+        self._margin_row = Setting(self.margin.accessibleName(), self.margin)
+        explain(self.cut_out, "edge.cut")
+        explain(self._margin_row, "edge.margin")
+        for row in (self.cut_out, self._margin_row):
+            column.addWidget(row)
+        self.cut_out.clicked.connect(lambda on: self.edge_chosen.emit(on, self.margin.value))
+        self.margin.edited.connect(lambda mm: self.edge_chosen.emit(self.cut_out.isChecked(), mm))
+
+    def show_edge(self, chosen: EdgeSettings, *, wanted: bool) -> None:
+        """The rectangle; no signal. ``wanted``: nothing else is known of the board's edge."""
+        self.cut_out.setVisible(wanted)
+        self._margin_row.setVisible(wanted and chosen.cut)
+        self.cut_out.setChecked(chosen.cut)
+        self.margin.set_value(chosen.margin)
 
     def show_programs(self, programs: Sequence[ProgramLine], bits: Sequence[str]) -> None:
         """Fill the list; no signal. Without programs there is nothing to see."""
