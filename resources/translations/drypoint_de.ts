@@ -3724,7 +3724,7 @@
         <translation>Überholt</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/apart.py"/>
+        <location filename="../../app/drypoint/session/companion.py"/>
         <source>Start it again; free some memory first if this computer is short of it.</source>
         <translation>Noch einmal starten; vorher Speicher frei machen, wenn dieser Rechner zu wenig davon hat.</translation>
     </message>
@@ -4957,7 +4957,7 @@
         <translation>Die Leistung {power:g} liegt über der vollen, {scale:g}.</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/session/apart.py"/>
+        <location filename="../../app/drypoint/session/companion.py"/>
         <source>The process that worked on it has ended before it was done.</source>
         <translation>Der Prozess, der daran arbeitete, hat vorzeitig geendet.</translation>
     </message>

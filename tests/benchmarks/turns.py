@@ -1,9 +1,9 @@
 """How long the window's event loop is busy at a time, while a person walks through it.
 
-Run by hand: ``python tests/benchmarks/turns.py [BOARD…]``; each BOARD is a folder of design files, the demo
-without one. For every step: the longest turn by the clock; the longest the window was held up, which leaves
-out the time in which other programs had the processors; and the most processor time of the window's own
-thread. The target is 100 ms.
+Run by hand: ``python tests/benchmarks/turns.py [--here] [BOARD…]``; each BOARD is a folder of design files,
+the demo without one; with ``--here`` plans are computed in the window's own process. For every step: the
+longest turn by the clock; the longest the window was held up, which leaves out the time in which other
+programs had the processors; and the most processor time of the window's own thread. The target is 100 ms.
 """
 
 from __future__ import annotations
@@ -14,11 +14,13 @@ import sys
 import tempfile
 from collections.abc import Callable
 from pathlib import Path
+from time import perf_counter
 
 from PySide6.QtCore import QEventLoop, QTimer
 from PySide6.QtWidgets import QApplication
 
 from drypoint.progress import Progress
+from drypoint.session.planning import Planning
 from drypoint.ui.app import Application, undisturbed
 from drypoint.ui.design_side.new_job import make_plain
 from drypoint.ui.design_side.remember import Remembered
@@ -34,22 +36,34 @@ def measure(theme: Theme, files: Path, folder: Path) -> None:
     job = folder / f"{files.name}.drypoint"
     session = make_plain(job, files, Progress())
     session.close()
-    application = Application(theme, Remembered(folder / "window.json"))
+    planning = None if "--here" in sys.argv else Planning()
+    application = Application(theme, Remembered(folder / "window.json"), planning=planning)
     application.window.show()
+    if planning is not None:
+        planning.start()
     watch = turns.TurnWatch()
-    print(f"\n{files.name}\n{'step':18} {'clock, ms':>10} {'held, ms':>10} {'own, ms':>10} {'turns':>6}")
+    heads = (
+        f"{'step':18}",
+        *(f"{head:>10}" for head in ("clock, ms", "held, ms", "own, ms", "turns", "took, s")),
+    )
+    print(f"\n{files.name}\n{' '.join(heads)}")
     helds: list[float] = []
     with undisturbed():
         for name, act in walks.walk(application, job):
             watch.forget()
+            begun = perf_counter()
             _live(application, act)
+            took = perf_counter() - begun
             wall, own, held = watch.longest()
             helds += watch.held
-            print(f"{name:18} {1e3 * wall:10.1f} {1e3 * held:10.1f} {1e3 * own:10.1f} {len(watch.wall):6}")
+            times = " ".join(f"{1e3 * each:10.1f}" for each in (wall, held, own))
+            print(f"{name:18} {times} {len(watch.wall):10} {took:10.1f}", flush=True)
     helds.sort()
     print(f"p99 held up {1e3 * helds[int(0.99 * len(helds))]:.1f} ms of {len(helds)} turns")
     application.window.close()
     application.close()
+    if planning is not None:
+        planning.close()
 
 
 def _live(application: Application, act: Callable[[], object]) -> None:
@@ -63,7 +77,7 @@ def _live(application: Application, act: Callable[[], object]) -> None:
     QTimer.singleShot(0, act)
     look.timeout.connect(settled)
     look.start()
-    QTimer.singleShot(300_000, loop.quit)
+    QTimer.singleShot(900_000, loop.quit)
     loop.exec()
     look.stop()
 
@@ -71,7 +85,7 @@ def _live(application: Application, act: Callable[[], object]) -> None:
 def main() -> None:
     app = QApplication([])
     theme = Theme(app, False)
-    boards = [Path(name) for name in sys.argv[1:]] or [ROOT / "examples" / "hive-scale"]
+    boards = [Path(name) for name in sys.argv[1:] if name != "--here"] or [ROOT / "examples" / "hive-scale"]
     with tempfile.TemporaryDirectory() as folder:
         for files in boards:
             measure(theme, files, Path(folder))

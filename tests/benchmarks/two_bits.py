@@ -52,7 +52,7 @@ def main() -> None:
 def _times(name: str, session: Session) -> None:
     for words, clearing in ASKED:
         session.change("Clear", clearing=clearing)
-        (times,) = two_bit_times(session.derived, session.snapshot, [MILL])
+        (times,) = two_bit_times(session.derived, session.snapshot, bits=[MILL])
         if times.trouble:
             print(f"{name:16} {words:14} {times.trouble}")
             continue

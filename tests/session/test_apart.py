@@ -87,12 +87,12 @@ def test_a_killed_process_is_said_plainly(bare: Session) -> None:
 def test_process_ends_with_its_pipe(small: Session) -> None:
     """As when the window is killed in the middle: nobody ends it, nobody takes its folder away."""
     doing = Apart(small, rehearse)
-    doing._frames.send(*doing._first)
-    heard = doing._heard.get(timeout=60.0)
+    doing._companion.frames.send(*doing._first)
+    heard = doing._companion.heard.get(timeout=60.0)
     assert heard is not None
     assert heard[0] == "progress"
-    doing._frames.close_writing()
-    assert doing._process.wait(60) == 0
+    doing._companion.frames.close_writing()
+    assert doing._companion.process.wait(60) == 0
     assert not Path(doing._folder.name).exists()
     doing.close()
 

@@ -36,7 +36,7 @@ def test_a_bit_that_is_no_wider_is_told_not_refused_before_it_is_chosen(small_jo
     try:
         fine = replace(session.settings.bits.vbit, tip=0.02)
         mill = default_library().mills[0]
-        bad, good = two_bit_times(session.derived, session.snapshot, [fine, mill])
+        bad, good = two_bit_times(session.derived, session.snapshot, bits=[fine, mill])
         assert session.settings.clearing == ClearSettings()
     finally:
         session.close()

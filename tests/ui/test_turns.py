@@ -17,6 +17,7 @@ from walk import walk
 
 import drypoint.ui.app as app_module
 from drypoint.progress import Progress
+from drypoint.session.planning import Planning
 from drypoint.ui.app import Application, undisturbed
 from drypoint.ui.design_side.new_job import make_plain
 from drypoint.ui.design_side.remember import Remembered
@@ -53,10 +54,12 @@ def walked(light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch)
     """Walks through the window with a board of these files, and judges the turns."""
     monkeypatch.setattr(app_module, "MACHINE_SIDE", "drypoint.ui.no_machine")
 
+    planning = Planning()
+
     def walk_through(files: Path) -> None:
         job = tmp_path / f"{files.name}.drypoint"
         make_plain(job, files, Progress()).close()
-        application = Application(light, Remembered(tmp_path / "window.json"))
+        application = Application(light, Remembered(tmp_path / "window.json"), planning=planning)
         application.bridge.recovery = tmp_path / "recovery"
         qtbot.addWidget(application.window)
         application.window.show()
@@ -66,6 +69,7 @@ def walked(light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch)
         finally:
             application.window.close()
             application.close()
+            planning.close()
         assert len(longest) > 15
         assert any(own > 0.0 for own in longest.values()), "nothing was watched"
         assert max(longest.values()) < BUSY, longest

@@ -7,7 +7,9 @@ makes it be computed anew.
 from __future__ import annotations
 
 import hashlib
+from collections.abc import Callable
 from dataclasses import replace
+from typing import TypeVar
 
 import numpy as np
 import shapely
@@ -73,6 +75,8 @@ from drypoint.surface.plan import plan_touches
 from drypoint.surface.touch import Touches
 from drypoint.wording import say
 
+T = TypeVar("T")
+
 READ = ("source", "board")
 DESIGN = (*READ, "edge")
 PLACED = (*DESIGN, "copies")
@@ -84,6 +88,7 @@ CUTS = (*TOOLING, "clearing", "holes", "electrical", "imported")
 FIT = (*LAYOUT, "setup", "reference", "stretch")
 SURFACE = (*FIT, "touches")
 ASKED = ("pass", "observation", "island touch", "coupon", PAINTED)
+TOUCH_PLAN = (*FIT, *TOOLING, "clearing", "imported", "surface")
 PASSES = (*SURFACE, "bits", "cuts", "clearing", "imported", "passes", *ASKED)
 
 
@@ -92,6 +97,10 @@ class Derived:
 
     def __init__(self) -> None:
         self._memo = Memo()
+
+    def run(self, work: Callable[..., T], snap: Snapshot, progress: Progress | None = None) -> T:
+        """``work(derived, snap, progress)`` where plans are computed: here."""
+        return work(self, snap, progress)
 
     def board(self, snap: Snapshot, progress: Progress | None = None) -> Board:
         """What is milled: the design, as often as it is to be made.
@@ -133,14 +142,7 @@ class Derived:
         InputError
             If they cannot be understood.
         """
-        if not snap.sources:
-            raise PlanError("There are no design files yet.", "Board", "Choose the folder or files.")
-
-        def compute() -> dict[str, Board]:
-            chosen = snap.settings.board
-            return read_designs(snap.sources, chosen.side, chosen.name or None, progress, both=chosen.both)
-
-        designs = self._memo.get("designs", snap.key(*READ), compute)
+        designs = self.read(snap, progress)
         edge = snap.settings.edge
         if not edge.cut or not any(map(edge_is_rectangle, designs.values())):
             return designs
@@ -149,6 +151,17 @@ class Derived:
             snap.key(*DESIGN),
             lambda: {name: with_margin(one, edge.margin) for name, one in designs.items()},
         )
+
+    def read(self, snap: Snapshot, progress: Progress | None = None) -> dict[str, Board]:
+        """The same as the files have them, without a margin of our own."""
+        if not snap.sources:
+            raise PlanError("There are no design files yet.", "Board", "Choose the folder or files.")
+
+        def compute() -> dict[str, Board]:
+            chosen = snap.settings.board
+            return read_designs(snap.sources, chosen.side, chosen.name or None, progress, both=chosen.both)
+
+        return self._memo.get("designs", snap.key(*READ), compute)
 
     def ready(self, snap: Snapshot) -> tuple[ReadyProgram, ...]:
         """Ready-made programs among the files, those that were not understood too.
@@ -298,9 +311,7 @@ class Derived:
             mapped = _mapped(self.touchable(snap), fit)
             return plan_touches(lines, mapped, snap.settings.surface.touches, progress=progress)
 
-        return self._memo.get(
-            "touch plan", snap.key(*FIT, "bits", "cuts", "clearing", "imported", "surface"), compute
-        )
+        return self._memo.get("touch plan", snap.key(*TOUCH_PLAN), compute)
 
     def touchable(self, snap: Snapshot) -> Geometry:
         """Where copper may be touched before cutting, board frame: off clamps, holes and the edge."""
@@ -318,15 +329,21 @@ class Derived:
         found = self.touches(snap)
         if found is None:
             return None
-        touches, setup = found
-        measured = self._memo.get(
+        measured, setup = self.measured(snap, progress), found[1]
+        if setup == snap.setup:
+            return measured
+        return CarriedSurface(measured, self.fit_of(snap, setup), self.fit(snap))
+
+    def measured(self, snap: Snapshot, progress: Progress | None = None) -> Surface:
+        """The model of the copper's height where the board lay when it was touched; it must have been."""
+        found = self.touches(snap)
+        assert found is not None
+        touches = found[0]
+        return self._memo.get(
             "surface",
             snap.key("touches"),
             lambda: fit_surface(touches.points, give=touches.give, progress=progress),
         )
-        if setup == snap.setup:
-            return measured
-        return CarriedSurface(measured, self.fit_of(snap, setup), self.fit(snap))
 
     def passes(self, snap: Snapshot, progress: Progress | None = None) -> PassPlan:
         """Passes done, the next one, and the reach of both.
@@ -406,7 +423,7 @@ class Derived:
             if record.data["grooves"] == key
         )
 
-    def standing(self, snap: Snapshot) -> dict[str, Geometry]:
+    def standing(self, snap: Snapshot, _progress: Progress | None = None) -> dict[str, Geometry]:
         """All copper that must come apart, by name, board frame, with grooves as wide as planned."""
         return self._memo.get(
             "standing",

@@ -9,37 +9,20 @@ import os
 import shutil
 import sys
 import threading
-import time
+from functools import partial
 from pathlib import Path
 from typing import Any
 
-import drypoint.errors as kinds
 from drypoint.bench.child import step_back
 from drypoint.bench.frames import Frames
 from drypoint.progress import Progress
+from drypoint.session.answering import Teller, told
 from drypoint.session.apart import COPY
-from drypoint.session.jobs import Outcome, attempt
+from drypoint.session.jobs import attempt
 from drypoint.session.session import Session
 
 GRACE = 10.0
 """Time in which work that is given up must have ended, s."""
-SELDOM = 0.05
-"""Progress is told not more often than this, s."""
-
-
-class Teller:
-    """Tells progress through the pipe, now and then."""
-
-    def __init__(self, frames: Frames) -> None:
-        self._frames = frames
-        self._next = 0.0
-
-    def tell(self, done: float, text: str) -> None:
-        """As `Progress` reports."""
-        now = time.monotonic()
-        if now >= self._next:
-            self._next = now + SELDOM
-            self._frames.send("progress", done, text)
 
 
 def main() -> int:
@@ -51,14 +34,14 @@ def main() -> int:
     if made is None:
         return 1
     folder, work = Path(made[0]), made[1]
-    progress = Progress(Teller(frames).tell)
+    progress = Progress(Teller(partial(frames.send, "progress")).tell)
     threading.Thread(target=_end_with_pipe, args=(frames, folder, progress), daemon=True).start()
     outcome = attempt("apart", 0, lambda progress: _work(folder, work, progress), progress)
     if progress.cancelled:
         _remove(folder)
         return 0
     try:
-        frames.send(*_told(outcome))
+        frames.send(*told(outcome))
     except OSError:  # the window is gone
         _remove(folder)
         return 1
@@ -73,22 +56,12 @@ def _work(folder: Path, work: Any, progress: Progress) -> Any:
         session.close()
 
 
-def _told(outcome: Outcome) -> tuple[Any, ...]:
-    error = outcome.error
-    if outcome.bug:
-        return "bug", outcome.bug
-    if error is None:
-        return "value", outcome.value
-    kind = next(each for each in type(error).__mro__ if each.__module__ == kinds.__name__)
-    return "error", kind.__name__, error.what, error.where, error.hint
-
-
 def _end_with_pipe(frames: Frames, folder: Path, progress: Progress) -> None:
     """Have the work given up once nobody waits for it; work that does not heed that is broken off."""
     while frames.receive() is not None:
         pass
     progress.cancel()
-    time.sleep(GRACE)
+    threading.Event().wait(GRACE)
     _remove(folder)
     os._exit(0)
 

@@ -120,7 +120,7 @@ def two_bits_facts(session: Session, progress: Progress | None = None) -> dict[s
     bit, grooves = snap.settings.clearing.bit, session.derived.cuts(snap).grooves
     if bit is None:
         return {}
-    (times,) = two_bit_times(session.derived, snap, [bit], progress)
+    (times,) = two_bit_times(session.derived, snap, progress, bits=[bit])
     wide = sum(length(line) for line in grooves.lines[: grooves.wide])
     fine = sum(length(line) for line in grooves.lines[grooves.wide :])
     return {**times.as_dict(), "wide_length_mm": round(wide, 1), "fine_length_mm": round(fine, 1)}

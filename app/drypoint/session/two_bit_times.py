@@ -76,7 +76,7 @@ class TwoBitTimes:
 
 
 def two_bit_times(
-    derived: Derived, snap: Snapshot, bits: Sequence[VBit | EndMill], progress: Progress | None = None
+    derived: Derived, snap: Snapshot, progress: Progress | None = None, *, bits: Sequence[VBit | EndMill]
 ) -> tuple[TwoBitTimes, ...]:
     """One bit against two for each of ``bits``; the job is not changed. Computes."""
     told = progress or Progress()

@@ -23,6 +23,7 @@ from drypoint import __version__
 from drypoint.errors import DrypointError
 from drypoint.job.store import SUFFIX
 from drypoint.session.commands import EXAMPLE
+from drypoint.session.planning import Planning
 from drypoint.session.wear_book import WearBook, usual_book
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.remember import Remembered, usual_place
@@ -52,14 +53,22 @@ class Application(QObject):
         Recent jobs and arrangement.
     book : WearBook, optional
         Where the wear of bits is counted.
+    planning : Planning, optional
+        The process that plans; without it plans are computed in a thread of this one.
     """
 
-    def __init__(self, theme: Theme, remembered: Remembered, book: WearBook | None = None) -> None:
+    def __init__(
+        self,
+        theme: Theme,
+        remembered: Remembered,
+        book: WearBook | None = None,
+        planning: Planning | None = None,
+    ) -> None:
         super().__init__()
         self.remembered = remembered
         self.theme = theme
         self.window = MainWindow(theme)
-        self.bridge = Bridge(self, book)
+        self.bridge = Bridge(self, book, planning)
         self._rest()
         self.design = DesignSide(self.window, self.bridge, remembered)
         self._wire_machine()
@@ -171,11 +180,13 @@ def run_window(arguments: Sequence[str], *, demo: bool = False, job: Path | None
     qt = make_qt(arguments)
     remembered = Remembered(usual_place())
     theme, speech = Theme(qt, remembered.dark), Speech(qt)
+    planning = Planning()
     while True:
         speech.speak(remembered.language)
-        application = Application(theme, remembered, usual_book())
+        application = Application(theme, remembered, usual_book(), planning)
         sys.excepthook = application.report
         application.window.show()
+        planning.start()
         if demo:
             application.open_demo(usual_folder())
         elif job is not None:
@@ -189,4 +200,5 @@ def run_window(arguments: Sequence[str], *, demo: bool = False, job: Path | None
             sys.excepthook = sys.__excepthook__
             application.close()
         if not application.again:
+            planning.close()
             return code

@@ -15,7 +15,9 @@ from platformdirs import user_state_path
 from PySide6.QtCore import QObject, Qt, Signal, Slot
 
 from drypoint.errors import DrypointError, StoreError
+from drypoint.session.distant import DistantDerived
 from drypoint.session.jobs import Outcome, Work, WorkExecutor
+from drypoint.session.planning import Planning
 from drypoint.session.session import Session
 from drypoint.session.wear_book import WearBook
 
@@ -55,8 +57,11 @@ class Bridge(QObject):
     _reported = Signal(str, float, object)
     _changed = Signal(object, str)
 
-    def __init__(self, parent: QObject | None = None, book: WearBook | None = None) -> None:
+    def __init__(
+        self, parent: QObject | None = None, book: WearBook | None = None, planning: Planning | None = None
+    ) -> None:
         super().__init__(parent)
+        self._planning = planning
         self.book = book
         """Where the wear of bits is counted; None counts nothing."""
         self.recovery = user_state_path("drypoint", appauthor=False) / "recovery"
@@ -100,6 +105,8 @@ class Bridge(QObject):
     def take(self, session: Session) -> None:
         """Make a session the open job; the bridge closes it from now on."""
         self.close_job()
+        if self._planning is not None:
+            session.derived = DistantDerived(self._planning.for_job())
         self._session = session
         self._unsubscribe = session.subscribe(lambda what: self._changed.emit(session, what))
         self.job_changed.emit(OPENED)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
 from typing import Any
 
 from PySide6.QtCore import QObject
@@ -154,7 +155,8 @@ class ClearingFields(QObject):
         snap, bits = session.snapshot, self._offered(session.settings)
         self.told.setText(self.tr("Comparing…"))
         self.told.show()
-        self._bridge.ask(COMPARE, lambda progress: two_bit_times(session.derived, snap, bits, progress))
+        compare = partial(two_bit_times, bits=bits)
+        self._bridge.ask(COMPARE, lambda progress: session.derived.run(compare, snap, progress))
 
     def _computed(self, name: str, value: object) -> None:
         if name == COMPARE and isinstance(value, tuple):

@@ -12,7 +12,6 @@ from drypoint.board.model import Board, Finding
 from drypoint.errors import PlanError
 from drypoint.geometry.points import Points, resample
 from drypoint.geometry.rigid import Rigid
-from drypoint.program.place import place
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
 from drypoint.reference.worth import Ring, Worth, pad_radii, worth
@@ -25,8 +24,7 @@ from drypoint.session.pass_plan import PassPlan
 from drypoint.session.plans import CutPlan, Placing
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.tooling import Foreseen
-from drypoint.session.two_bits import flat
-from drypoint.session.work import preset_of, program_settings, run_seconds
+from drypoint.session.work import preset_of
 from drypoint.surface.give import give_report
 from drypoint.surface.model import Surface
 from drypoint.ui.canvas.content import (
@@ -40,8 +38,8 @@ from drypoint.ui.canvas.content import (
     draw_reach,
     find_tabs,
 )
-from drypoint.ui.canvas.paths import PathSet, path_set
-from drypoint.ui.design_side.order import Order, order_of, order_of_programs
+from drypoint.ui.canvas.paths import PathSet
+from drypoint.ui.design_side.order import Order, draw_grooves, order_of, order_of_next
 from drypoint.ui.design_side.trial_picture import TrialPicture, draw_trials
 from drypoint.ui.heat.picture import HeatPicture, draw_heat
 
@@ -157,15 +155,8 @@ class Pictures:
         found = self._foreseen(snap)
 
         def draw() -> CutPicture:
-            names = [", ".join(nets) for nets in cuts.grooves.line_nets]
-            grooves = path_set(cuts.grooves.lines, labels=names)
-            shared = program_settings(snap.settings, preset_of(snap.settings))
-            laid = self._derived.layout(snap).place
-            passes = flat(cuts.grooves, snap.settings)
-            seconds = sum(map(run_seconds, place(passes, laid, None, settings=shared)))
-            count = cuts.grooves.wide
-            wide = path_set(cuts.grooves.lines[:count], labels=names[:count]) if count else None
-            return CutPicture(cuts, grooves, find_tabs(cuts.outline), seconds, wide, found)
+            paths = self._derived.run(draw_grooves, snap, progress)
+            return CutPicture(cuts, paths.all, find_tabs(cuts.outline), paths.seconds, paths.wide, found)
 
         return self._memo.get("cuts", f"{snap.key(*CUTS, 'machine')} {found}", draw)
 
@@ -250,10 +241,7 @@ class Pictures:
             current = order = None
             if plan.next is not None:
                 current = draw_pass(plan.next, names)
-                shared = program_settings(snap.settings, preset_of(snap.settings))
-                fit, surface = self._derived.fit(snap), self._derived.surface(snap)
-                programs = place([plan.next], fit, surface, settings=shared)
-                order = order_of_programs(programs, _rigid(fit), shared)
+                order = self._derived.run(order_of_next, snap, progress.part(0.85, 0.95))
             progress.step(0.95)
             reach = plan.reach if plan.done else plan.expected
             earlier = tuple(draw_pass(one, names) for one in plan.done)
@@ -271,7 +259,7 @@ class Pictures:
             If it cannot be placed.
         """
         key = snap.key(*PASSES, "machine", "done")
-        return self._memo.get("order", key, lambda: order_of(self._derived, snap, progress))
+        return self._memo.get("order", key, lambda: self._derived.run(order_of, snap, progress))
 
     def trials(self, snap: Snapshot) -> TrialPicture:
         """Trial cuts in the waste."""
