@@ -6,6 +6,8 @@ Exit codes: 0 done, 1 refused with a clear error, 2 wrong usage.
 from __future__ import annotations
 
 import argparse
+import codecs
+import io
 import json
 import logging
 import math
@@ -304,7 +306,7 @@ def _run(work: Callable[[Progress], dict[str, Any]], words: argparse.Namespace) 
     except (DrypointError, OSError) as found_error:
         error = _told(found_error)
         if words.json:
-            print(json.dumps({"error": error.as_dict()}))
+            _print(json.dumps({"error": error.as_dict()}))
         sys.stderr.write(f"{CLEAR if shown else ''}drypoint: {error}\n")
         return 1
     except (KeyboardInterrupt, Cancelled):
@@ -312,8 +314,28 @@ def _run(work: Callable[[Progress], dict[str, Any]], words: argparse.Namespace) 
         return 1
     if shown:
         sys.stderr.write(CLEAR)
-    print(json.dumps(found) if words.json else report(words.verb, found))
+    return _print(json.dumps(found) if words.json else report(words.verb, found))
+
+
+def _print(text: str) -> int:
+    """Text on stdout, whatever that is; the exit code."""
+    try:
+        print(text, flush=True)
+    except OSError as error:
+        # what is still to be written would fail once more at the end
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        if not isinstance(error, BrokenPipeError):  # who has read enough need not be told
+            sys.stderr.write(f"drypoint: {_told(error)}\n")
+        return 1
     return 0
+
+
+def _show_all() -> None:
+    """What a terminal or pipe cannot show is replaced there; names of files stay as they are."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            whole = codecs.lookup(stream.encoding).name == "utf-8"
+            stream.reconfigure(errors="surrogateescape" if whole else "replace")
 
 
 def _window(words: argparse.Namespace) -> int:
@@ -331,6 +353,7 @@ def _window(words: argparse.Namespace) -> int:
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command."""
+    _show_all()
     given = list(sys.argv[1:] if arguments is None else arguments)
     if len(given) == 1 and given[0].endswith(".drypoint"):
         given = ["open", given[0]]

@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 import json
+import os
 import re
+import subprocess
+import sys
 from pathlib import Path
+from typing import IO
 
 import pytest
 
@@ -154,3 +158,37 @@ def test_a_job_needs_a_name(hive_scale: Path, capsys: pytest.CaptureFixture[str]
     code, found = _json(["prepare", str(hive_scale), "--job", ""], capsys)
     assert code == 1
     assert "name" in found["error"]["what"]  # type: ignore[index]
+
+
+def _child(arguments: list[str], stdout: IO[bytes] | int, **changed: str) -> tuple[int, bytes, bytes]:
+    environment = {**os.environ, "PYTHONPATH": os.pathsep.join(sys.path), **changed}
+    done = subprocess.Popen(
+        [sys.executable, "-m", "drypoint", *arguments], stdout=stdout, stderr=subprocess.PIPE, env=environment
+    )
+    out, told = done.communicate()
+    return done.returncode, out or b"", told
+
+
+@pytest.mark.parametrize("encoding", ["ascii", "latin-1", "utf-8"])
+def test_whatever_a_terminal_cannot_show_is_replaced(job: Path, encoding: str) -> None:
+    code, out, told = _child(["show", str(job)], subprocess.PIPE, PYTHONIOENCODING=encoding)
+    assert (code, told) == (0, b"")
+    sign = {"ascii": b"?", "latin-1": b"\xd7", "utf-8": "×".encode()}[encoding]
+    assert b"70.0 " + sign + b" 50.0 mm" in out
+
+
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="no device that is always full")
+def test_a_full_disk_behind_stdout_is_told(job: Path) -> None:
+    with Path("/dev/full").open("wb") as full:
+        code, _, told = _child(["bits"], full)
+    assert code == 1
+    assert told.startswith(b"drypoint: ")
+    assert told.count(b"\n") == 1
+
+
+def test_a_reader_that_has_read_enough_is_no_fault(job: Path) -> None:
+    read, write = os.pipe()
+    os.close(read)
+    code, _, told = _child(["bits"], write)
+    os.close(write)
+    assert (code, told) == (1, b"")

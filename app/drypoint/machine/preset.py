@@ -12,9 +12,10 @@ from drypoint.board.model import Finding
 from drypoint.errors import InputError
 from drypoint.machine.protocol import Vec
 from drypoint.machine.state import Facts
+from drypoint.shipped import shipped
 from drypoint.wording import say
 
-_RESOURCE = Path(__file__).resolve().parents[3] / "resources" / "machines.json"
+_RESOURCE = shipped("resources") / "machines.json"
 
 
 class SpindleKind(StrEnum):

@@ -34,11 +34,12 @@ from drypoint.session.turn_settings import ToolingUse
 from drypoint.session.voltage_table import of_nets, read_voltages
 from drypoint.session.wear_book import WearBook
 from drypoint.session.work import SPARE, fitting_preset, require_room
+from drypoint.shipped import shipped
 from drypoint.wording import say
 
 MOST_MARGIN = 50.0
 """mm round everything that programs cut; a rectangle farther off is a mistake."""
-EXAMPLE = Path(__file__).resolve().parents[3] / "examples" / "hive-scale"
+EXAMPLE = shipped("examples") / "hive-scale"
 
 
 def prepare(

@@ -10,9 +10,11 @@ from collections.abc import Mapping
 from pathlib import Path
 from xml.etree import ElementTree
 
+from drypoint.shipped import shipped
+
 _log = logging.getLogger(__name__)
 
-FOLDER = Path(__file__).resolve().parents[4] / "resources" / "translations"
+FOLDER = shipped("resources") / "translations"
 
 
 def read_catalogue(path: Path) -> Mapping[str, str]:
