@@ -26,7 +26,8 @@ class DrypointError(Exception):
     hint : str
         What to do about it; empty if there is nothing to advise.
     at : (x, y), optional
-        Place on the board, mm in the board frame, where it can be shown.
+        Place on the board, mm in the board frame, where it can be shown. What reads one file alone
+        gives it in the coordinates of that file.
     """
 
     def __init__(

@@ -11700,6 +11700,11 @@
         <translation>Die zweite Seite ist nicht zu finden: die Platine hat weniger als zwei Löcher.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/paper.py"/>
+        <source>The sheet could not be written ({reason}).</source>
+        <translation>Das Blatt konnte nicht geschrieben werden ({reason}).</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
         <source>The surface is stale</source>
         <translation>Die Oberfläche ist überholt</translation>

@@ -12,13 +12,14 @@ from PySide6.QtWidgets import QLabel, QPushButton
 from drypoint.board.model import Finding
 from drypoint.cuts.model import Narrow
 from drypoint.errors import PlanError
+from drypoint.ui.design_side.pages import CHANGE_FILES
 from drypoint.ui.design_side.words import trouble_of
 from drypoint.ui.pages.design import BoardPage, BoardPageValues, CutsPage, CutsPageValues
 from drypoint.ui.parts.blocks import Note
 from drypoint.ui.theme.theme import Theme
 
 sys.path.insert(0, str(Path(__file__).parent))
-from bystander import Bystander
+from bystander import COPPER, OUTLINE, Bystander
 
 
 def test_finding_with_a_place_is_a_link_and_one_without_is_not(light: Theme, qtbot) -> None:
@@ -110,3 +111,17 @@ def test_the_place_of_an_error_is_shown_on_the_canvas(who: Bystander) -> None:
     note.where_clicked.emit()
     assert (canvas.seen.x, canvas.seen.y) == pytest.approx((x, y), abs=3.0)
     assert canvas.seen.scale > before
+
+
+def test_a_damaged_file_leads_to_the_place_where_it_breaks_off(who: Bystander, tmp_path: Path) -> None:
+    (tmp_path / "outline.gbr").write_text(OUTLINE)
+    (tmp_path / "top.gbr").write_text(COPPER.replace("%TO.N,B*%", "D99*"))
+    who.window.choose_step(0)
+    session, board = who.session, who.app.design.pages.board
+    who.app.bridge.ask(CHANGE_FILES, lambda progress: session.import_files([tmp_path], progress=progress))
+    who.rest()
+    (note,) = (one for one in board.findChildren(Note) if "D99" in one.accessibleName())
+    assert "top.gbr, line 14" in note.accessibleName()
+    note.where_clicked.emit()
+    seen = who.window.canvas.canvas.seen
+    assert (seen.x, seen.y) == pytest.approx((3.0, 9.0), abs=0.5)  # the last pad before it

@@ -215,3 +215,17 @@ def test_bit_is_over_the_hole_that_comes_next(jog: JogPanel, qtbot) -> None:
     assert caught.args == ["R4"]
     jog.reference.show_holes(holes, FitFacts(), None)
     assert not jog.reference.over.isVisible()
+
+
+def test_a_complaint_keeps_what_is_said_of_the_field(light: Theme, qtbot) -> None:
+    field = NumberField("Depth", "mm", value=0.1, least=0.0, most=1.0)
+    qtbot.addWidget(field)
+    field.set_help("How deep the bit goes.")
+    line = field.line_edit()
+    line.setText("7")
+    line.textEdited.emit("7")
+    said = line.accessibleDescription()
+    assert said.startswith("Depth: from 0 to 1 mm")
+    assert said.endswith("How deep the bit goes.")
+    field.set_value(0.2)
+    assert line.accessibleDescription() == "How deep the bit goes."

@@ -78,19 +78,26 @@ class Drilling:
         Raises
         ------
         InputError
-            With file and line, where a line cannot be understood.
+            With file and line, where a line cannot be understood, and how far the holes had come, mm
+            in the file's coordinates.
         """
         for number, words in lines:
             self.line = number
             try:
                 self._line(words)
             except InputError as error:
-                raise InputError(error.what, error.where or self._where(), error.hint) from None
+                where = error.where or self._where()
+                raise InputError(error.what, where, error.hint, at=self._reached()) from None
             if self.ended:
                 break
         if self.down:
             self.warnings.append(say("line {line}: the last slot is not closed by M16", line=self.line))
             self._lift()
+
+    def _reached(self) -> Place | None:
+        """Where the tool stood; none before the first hole or slot is begun."""
+        begun = bool(self.hits or self.path) or self.place != self.origin
+        return self.place if begun else None
 
     def _where(self) -> str:
         return say("{name}, line {line}", name=self.name, line=self.line)

@@ -56,7 +56,7 @@ class Interpreter:
         Raises
         ------
         InputError
-            With the file and the line.
+            With the file, the line and how far the drawing had come, mm in the file's coordinates.
         """
         lines = Lines(text)
         offset = 0
@@ -75,9 +75,8 @@ class Interpreter:
         except InputError as error:
             if isinstance(error, UnfinishedError):
                 offset = error.offset
-            raise InputError(
-                error.what, say("{name}, line {number}", name=name, number=lines.number(offset)), error.hint
-            ) from error
+            where = say("{name}, line {number}", name=name, number=lines.number(offset))
+            raise InputError(error.what, where, error.hint, at=self._reached()) from error
         return Reading(
             picture,
             self._plotter,
@@ -145,6 +144,11 @@ class Interpreter:
             self._state.interpolation = int(g)
         if d is not None or x is not None or y is not None or i is not None or j is not None:
             self._operation(x, y, i, j, d, offset)
+
+    def _reached(self) -> tuple[float, float] | None:
+        """The last place that was drawn to; none before the first, and none inside a block of its own."""
+        drawn = self._state.operation is not None and len(self._plotter.pictures) == 1
+        return (self._state.x, self._state.y) if drawn else None
 
     def _operation(
         self, x: str | None, y: str | None, i: str | None, j: str | None, d: str | None, offset: int

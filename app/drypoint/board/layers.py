@@ -11,7 +11,7 @@ from drypoint.board.gerber import GerberLayer, read_gerber
 from drypoint.board.hole_nets import pad_hits
 from drypoint.board.model import Finding, Hole, LayerFile, Role, Side, Slot
 from drypoint.board.netlist import Netlist, read_netlist
-from drypoint.board.outline import Outline, outline_of
+from drypoint.board.outline import Outline, loose_end, outline_of
 from drypoint.board.roles import ASKED, kind_of
 from drypoint.errors import InputError
 from drypoint.progress import Progress
@@ -88,7 +88,8 @@ def drawn_outline(layers: Layers) -> Outline | None:
     found = outline_of(layers.outline)
     if found is None:
         what = "The outline layer holds no closed loop."
-        layers.findings.append(Finding("outline open", what, layers.outline.name))
+        at = loose_end(layers.outline)
+        layers.findings.append(Finding("outline open", what, layers.outline.name, at=at))
     return found
 
 
@@ -182,6 +183,7 @@ def _drill_gerber(files: Mapping[str, bytes], item: LayerFile, layers: Layers) -
                 what,
                 say("{name}, line {line}", name=item.name, line=entry.line),
                 "Only round tools make holes and slots.",
+                at=(float(entry.path[0][0]), float(entry.path[0][1])),
             )
         if entry.kind == "flash":
             x, y = (float(v) for v in entry.path[0])

@@ -16,13 +16,13 @@ from shapely import Geometry, Polygon
 from drypoint.board.archive import gather
 from drypoint.board.copper import NetCopper, net_copper
 from drypoint.board.frame import Frame
-from drypoint.board.gerber import GerberLayer
+from drypoint.board.gerber import GerberLayer, read_gerber
 from drypoint.board.hole_nets import NetFinder, with_nets
 from drypoint.board.layers import Layers, drawn_outline, read_layers
 from drypoint.board.links import link_wires
 from drypoint.board.model import Board, Finding, Hole, LayerFile, LinkWire, Role, Side
 from drypoint.board.netlist_check import netlist_findings
-from drypoint.board.outline import MARGIN, Outline, hull_outline, stated_outline
+from drypoint.board.outline import MARGIN, Outline, hull_outline, outline_of, stated_outline
 from drypoint.board.programs import board_of_programs
 from drypoint.board.registration import fit_findings
 from drypoint.board.roles import recognise_files
@@ -94,7 +94,10 @@ def load_board_from_bytes(
     if files and not any(data.strip() for data in files.values()):
         raise InputError("The file is empty.", next(iter(files)), "Export it again from the CAD program.")
     recognised = tuple(_overruled(item, roles or {}) for item in recognise_files(files))
-    layers = read_layers(files, recognised, side, progress)
+    try:
+        layers = read_layers(files, recognised, side, progress)
+    except InputError as error:
+        raise _placed(error, files, recognised, side) from error
     if layers.milled is None:
         return board_of_programs(name or "board", files, recognised, layers, side)
     if progress is not None:
@@ -108,6 +111,26 @@ def load_board_from_bytes(
     if progress is not None:
         progress.step(1.0, "")
     return board
+
+
+def _placed(
+    error: InputError, files: Mapping[str, bytes], recognised: Sequence[LayerFile], side: Side
+) -> InputError:
+    """The same error with its place in the board frame; without one where the outline is not known."""
+    outline = None if error.at is None else _edge_alone(files, recognised)
+    at = None
+    if error.at is not None and outline is not None:
+        at = Frame(outline.polygon, mirror=side is Side.BOTTOM).place(error.at)
+    return InputError(error.what, error.where, error.hint, at=at)
+
+
+def _edge_alone(files: Mapping[str, bytes], recognised: Sequence[LayerFile]) -> Outline | None:
+    """The outline by itself, where it can be read."""
+    name = next((item.name for item in recognised if item.role is Role.OUTLINE), None)
+    try:
+        return None if name is None else outline_of(read_gerber(files[name], name=name))
+    except InputError:
+        return None
 
 
 def _overruled(item: LayerFile, roles: Mapping[str, Role]) -> LayerFile:

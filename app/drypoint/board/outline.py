@@ -57,6 +57,16 @@ def outline_of(layer: GerberLayer) -> Outline | None:
     return Outline(polygon, (*findings, *more))
 
 
+def loose_end(layer: GerberLayer) -> tuple[float, float] | None:
+    """Where an outline that does not close breaks off: an end of its longest chain, design coordinates."""
+    strokes = _distinct([stroke for stroke in _strokes(layer)[0] if _extent(stroke) > SNAP / 2])
+    chains = _chain(_snapped(strokes))[1] if strokes else []
+    if not chains:
+        return None
+    end = max(chains, key=_extent)[-1]
+    return float(end[0]), float(end[1])
+
+
 def _strokes(layer: GerberLayer) -> tuple[list[NDArray[np.float64]], list[Polygon]]:
     strokes, areas = [], []
     for item in layer.objects:

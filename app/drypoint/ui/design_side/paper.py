@@ -6,7 +6,7 @@ import tempfile
 from dataclasses import replace
 from pathlib import Path
 
-from PySide6.QtCore import QEventLoop, QMarginsF, QObject, QSizeF, QUrl
+from PySide6.QtCore import QEventLoop, QMarginsF, QObject, QUrl
 from PySide6.QtGui import (
     QFont,
     QImage,
@@ -32,6 +32,7 @@ from drypoint.session.session import Session
 from drypoint.session.sheet import SheetFacts, setup_sheet
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.messages import Messages
+from drypoint.ui.design_side.pagination import print_sheets
 from drypoint.ui.language.words import told
 from drypoint.ui.window import MainWindow
 from drypoint.wording import as_text, say
@@ -106,7 +107,9 @@ def write_paper(facts: SheetFacts, path: Path) -> None:
             pass
     except OSError as error:
         raise StoreError(
-            f"The sheet could not be written ({error.strerror}).", str(path), "Choose another folder."
+            say("The sheet could not be written ({reason}).", reason=error.strerror or error),
+            str(path),
+            "Choose another folder.",
         ) from error
     _write_pdf(facts, path)
 
@@ -125,8 +128,8 @@ def _write_pdf(facts: SheetFacts, path: Path) -> None:
     )
     loop = QEventLoop()  # gives this thread the event dispatcher that laying out text wants
     pages = document(facts, writer)
-    pages.setPageSize(QSizeF(writer.width(), writer.height()))
-    pages.print_(writer)
+    pages.setTextWidth(writer.width())
+    print_sheets(pages, writer)
     del pages, loop
 
 

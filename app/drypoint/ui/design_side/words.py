@@ -9,7 +9,7 @@ from PySide6.QtCore import QCoreApplication
 
 from drypoint.board.model import Board, Finding, Side
 from drypoint.cuts.model import Cut, Flaw, IslandCheck
-from drypoint.errors import DrypointError
+from drypoint.errors import DrypointError, InputError
 from drypoint.passes.model import THROUGH, Pass
 from drypoint.passes.options import Choice
 from drypoint.passes.reach import in_words
@@ -44,7 +44,8 @@ def trouble_of(error: DrypointError | None) -> tuple[str, str, tuple[float, floa
     """What a page says of an error: what, what to do, and its place, which is a link; "" for none."""
     if error is None:
         return "", "", None
-    return error.what, told(error.hint) if error.at is not None else place_and_hint(error), error.at
+    read = error.at is None or isinstance(error, InputError)  # a file and its line are said beside the place
+    return error.what, place_and_hint(error) if read else told(error.hint), error.at
 
 
 def side_of(side: Side) -> str:

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QAbstractButton, QCheckBox, QComboBox, QFrame, QLi
 from drypoint.session.help import HELP, Help
 from drypoint.ui.language.words import told
 from drypoint.ui.parts.blocks import button, words
-from drypoint.ui.parts.fields import Setting
+from drypoint.ui.parts.fields import NumberField, Setting
 from drypoint.ui.parts.pencil import HIGH, WIDE, Pencil
 from drypoint.ui.parts.sketches import SKETCHES
 from drypoint.ui.theme.sheet import give_look
@@ -161,9 +161,13 @@ def explain(row: QWidget, key: str) -> None:
     if found is None:
         return
     row.setToolTip(told(found.text))
-    for field in (row, *row.findChildren(QWidget)):
+    fields = (row, *row.findChildren(QWidget))
+    for field in fields:
         if isinstance(field, (QLineEdit, QComboBox, QAbstractButton)):
             field.setAccessibleDescription(told(found.does))
+    for field in fields:
+        if isinstance(field, NumberField):
+            field.set_help(told(found.does))
     Explainer(row, key)
 
 

@@ -68,6 +68,7 @@ class NumberField(QWidget):
         self._step = 10.0**-decimals if step is None else step
         self._value = value
         self._complaint: str | None = None
+        self._help = ""
         self._line = QLineEdit(show_number(value, decimals))
         self._line.setAlignment(Qt.AlignmentFlag.AlignRight)
         self._line.setFixedWidth(width)
@@ -103,6 +104,11 @@ class NumberField(QWidget):
         """Accept other values."""
         self._least, self._most = least, most
         self._judge(self._line.text())
+
+    def set_help(self, text: str) -> None:
+        """What is said of the field to those who do not see it; a complaint is said before it."""
+        self._help = text
+        self._describe()
 
     def line_edit(self) -> QLineEdit:
         """The field itself."""
@@ -153,18 +159,29 @@ class NumberField(QWidget):
         if changed:
             self.edited.emit(value)
 
+    def _describe(self) -> None:
+        said = " ".join(part for part in (self._complaint, self._help) if part)
+        self._line.setAccessibleDescription(said)
+
     def _mark(self, complaint: str | None) -> None:
         if complaint == self._complaint:
             return
         was, self._complaint = self._complaint, complaint
         self._line.setToolTip(complaint or "")
-        self._line.setAccessibleDescription(complaint or "")
+        self._describe()
         if (was is None) == (complaint is None):
             return
         self._line.setProperty("wrong", complaint is not None)
         style = self._line.style()
         style.unpolish(self._line)
         style.polish(self._line)
+
+
+def describe(field: QWidget, text: str) -> None:
+    """Give a field its words for those who do not see it."""
+    if isinstance(field, NumberField):
+        field.set_help(text)
+    field.setAccessibleDescription(text)
 
 
 class Choice(QComboBox):
@@ -210,7 +227,7 @@ class Entry(QWidget):
         row.addWidget(field, 0)
         if help_text:
             self.setToolTip(told(help_text))
-            field.setAccessibleDescription(told(help_text))
+            describe(field, told(help_text))
 
     def end_with(self, widget: QWidget) -> None:
         """One more small widget at the end of the row."""
