@@ -117,3 +117,15 @@ def test_an_answer_too_many_is_ignored():
 def test_the_wire_is_a_floor_of_the_time():
     """10 bits a byte at 115200 baud (8-N-1): 11520 bytes a second."""
     assert line_seconds(sized(20) * 576) == pytest.approx(1.0)
+
+
+def test_the_buffer_is_filled_to_its_last_byte_but_one():
+    lines = ["G1X1", "G1X22"]  # 5 and 6 bytes with their ends
+    assert len(Sender(lines, 12).take()) == 11
+    assert len(Sender(lines, 11).take()) == 5
+
+
+def test_gathering_with_nothing_in_flight_holds_nothing_back():
+    sender = Sender(["G1X1", "G1X2"])
+    sender.gather()
+    assert sender.take() == b"G1X1\nG1X2\n"
