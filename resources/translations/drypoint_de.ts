@@ -952,6 +952,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/legend.py"/>
+        <location filename="../../app/drypoint/session/run_titles.py"/>
         <source>Burn grid on {material}</source>
         <translation>Brennraster auf {material}</translation>
     </message>
@@ -2476,6 +2477,7 @@
     </message>
     <message>
         <location filename="../../app/drypoint/session/legend.py"/>
+        <location filename="../../app/drypoint/session/run_titles.py"/>
         <source>Legend on {material}</source>
         <translation>Beschriftung auf {material}</translation>
     </message>
@@ -4085,6 +4087,11 @@
         <location filename="../../app/drypoint/session/grid.py"/>
         <source>The burn grid fits only turned by a quarter.</source>
         <translation>Das Brennraster passt nur um ein Viertel gedreht.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/actions/coupon_job.py"/>
+        <source>The burn grid lies where the test pattern is planned: this blank has room for one of them only.</source>
+        <translation>Das Brennraster liegt, wo das Testmuster geplant ist: Auf diesem Zuschnitt ist nur für eines von beiden Platz.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/legend.py"/>
@@ -7397,6 +7404,11 @@
         <location filename="../../app/drypoint/board/roles.py"/>
         <source>the job file says {jobs}</source>
         <translation>die Job-Datei sagt {jobs}</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/session/grid.py"/>
+        <source>the planned test pattern</source>
+        <translation>das geplante Testmuster</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/ground.py"/>
@@ -12397,6 +12409,11 @@
         <translation>abgebrochen</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/machine_side/run_tasks.py"/>
+        <source>broken off</source>
+        <translation>abgebrochen</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/machine_side/reference.py"/>
         <source>by eye</source>
         <translation>nach Auge</translation>
@@ -12544,6 +12561,7 @@
         <translation>Durchmesser</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/machine_side/run_tasks.py"/>
         <location filename="../../app/drypoint/ui/parts/glyph.py"/>
         <source>done</source>
         <translation>fertig</translation>
@@ -13160,6 +13178,11 @@
         <location filename="../../app/drypoint/ui/canvas/panel.py"/>
         <source>trial cut, planned</source>
         <translation>Probeschnitt, geplant</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/machine_side/run_tasks.py"/>
+        <source>under way</source>
+        <translation>läuft</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>

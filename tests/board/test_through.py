@@ -11,8 +11,9 @@ from shapely import LineString, Point, unary_union
 
 from drypoint.board.copper import pieces
 from drypoint.board.load import load_board
-from drypoint.board.model import Hole, Side
+from drypoint.board.model import Hole, Side, Slot
 from drypoint.board.through import joining_holes
+from drypoint.geometry.points import as_points
 
 LEAD, VIA = "Plated,PTH,ComponentDrill", "Plated,PTH,ViaDrill"
 
@@ -63,6 +64,42 @@ def test_an_unplated_hole_joins_nothing() -> None:
     found = joining_holes({"A": wide}, {"A": wide}, [hole(5, 0, plated=False)])
     assert found.others == found.leads == ()
     assert [one.kind for one in found.findings] == ["open"]
+
+
+def slot(*corners: tuple[float, float], plated: bool | None = True, net: str | None = "A") -> Slot:
+    return Slot(as_points(corners), 1.0, plated, net)
+
+
+def test_a_plated_slot_joins_both_sides_for_the_lead_in_it() -> None:
+    bottom, top = track((0, 0), (10, 0)), track((10, 0), (10, 10))
+    found = joining_holes({"A": bottom}, {"A": top}, [], [slot((9, 0), (11, 0))])
+    (lead,) = found.leads
+    assert (lead.x, lead.y, lead.diameter) == (10.0, 0.0, 1.0)
+    assert found.others == ()
+    assert [one.kind for one in found.findings] == ["through"]
+    assert "1 leads" in found.findings[0].what
+
+
+def test_a_slot_reaches_as_far_as_its_path() -> None:
+    """Its middle lies in neither track: one meets its one end, one the other."""
+    bottom, top = track((0, 0), (3, 0)), track((7, 0), (12, 0))
+    assert joining_holes({"A": bottom}, {"A": top}, [], [slot((2, 0), (8, 0))]).leads
+    assert not joining_holes({"A": bottom}, {"A": top}, [], [slot((4.5, 0), (5.5, 0))]).leads
+
+
+@pytest.mark.parametrize(("plated", "net"), [(False, "A"), (None, "A"), (True, "B")])
+def test_a_cut_out_or_a_slot_of_another_net_joins_nothing(plated: bool | None, net: str) -> None:
+    bottom, top = track((0, 0), (10, 0)), track((10, 0), (10, 10))
+    found = joining_holes({"A": bottom}, {"A": top}, [], [slot((9, 0), (11, 0), plated=plated, net=net)])
+    assert found.leads == found.others == ()
+    assert [one.kind for one in found.findings] == ["open"]
+
+
+def test_where_a_hole_would_do_as_well_a_slot_s_lead_is_there_anyway() -> None:
+    bottom, top = track((0, 0), (10, 0)), track((0, 0), (10, 0))
+    found = joining_holes({"A": bottom}, {"A": top}, [hole(2, 0)], [slot((8, 0), (9, 0))])
+    assert [one.x for one in found.leads] == [8.5]
+    assert found.others == ()
 
 
 @given(st.lists(st.tuples(st.integers(0, 5), st.integers(0, 5), st.booleans()), unique_by=lambda v: v[:2]))

@@ -7,12 +7,13 @@ from dataclasses import replace
 import numpy as np
 import pytest
 import shapely
-from shapely import MultiPoint, Polygon
+from shapely import MultiPoint, Polygon, box
 
 from drypoint.errors import PlanError
 from drypoint.session.corner import Corner
-from drypoint.session.grid import DWELLS, FEW_DWELLS, POWERS, lay_grid
+from drypoint.session.grid import DWELLS, FEW_DWELLS, POWERS, lay_grid, over_pattern
 from drypoint.session.ground import CLEAR
+from drypoint.session.pattern import lay_pattern
 from drypoint.session.session import Session
 
 
@@ -44,10 +45,30 @@ def test_the_largest_grid_that_fits_is_laid_in_the_waste(session, margin, dwells
 def test_the_corner_that_is_set_is_taken(session):
     with_margin(session, 16.0)
     for corner in Corner:
-        session.change("Corner", coupons=replace(session.settings.coupons, grid=corner))
+        other = next(one for one in Corner if one is not corner)
+        session.change("Corner", coupons=replace(session.settings.coupons, grid=corner, pattern=other))
         plan = lay_grid(session.derived, session.snapshot)
         x, y = np.vstack(plan.grid.rows).mean(axis=0).tolist()
         assert Corner.nearest((x, y), session.derived.layout(session.snapshot).blank) is corner
+
+
+@pytest.mark.parametrize("margin", [12.0, 16.0, 20.0])
+@pytest.mark.parametrize("corner", list(Corner))
+def test_grid_and_pattern_planned_for_one_corner_lie_apart(session, margin, corner):
+    with_margin(session, margin)
+    coupons = replace(session.settings.coupons, grid=corner, pattern=corner)
+    session.change("One corner", coupons=coupons)
+    plan = lay_grid(session.derived, session.snapshot)
+    pattern = lay_pattern(session.derived, session.snapshot)
+    assert pattern.ground.distance(box(*plan.extent)) >= CLEAR - 1e-6
+    assert not over_pattern(session.derived, session.snapshot, plan)
+
+
+def test_where_only_one_of_them_has_room_that_is_told(session):
+    blank = replace(session.settings.blank, width=30.0, height=26.0, board_x=3.0, board_y=3.0, centred=False)
+    session.change("Blank", blank=blank)
+    plan = lay_grid(session.derived, session.snapshot)
+    assert over_pattern(session.derived, session.snapshot, plan)
 
 
 def test_without_room_the_reason_is_said(session):

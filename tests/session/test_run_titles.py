@@ -11,6 +11,8 @@ GERMAN = {
     "Grooves, pass {number}": "Nuten, Durchgang {number}",
     "Holes": "Löcher",
     "bored holes": "gefräste Löcher",
+    "Burn grid on {material}": "Brennraster auf {material}",
+    "Legend on {material}": "Aufdruck auf {material}",
 }
 
 
@@ -20,6 +22,8 @@ GERMAN = {
         ("Grooves, pass 2", "Nuten, Durchgang 2"),
         ("Holes: Drill 0.8 mm", "Löcher: Drill 0.8 mm"),
         ("Holes, bored holes: End mill 2.0 mm", "Löcher, gefräste Löcher: End mill 2.0 mm"),
+        ("Burn grid on black paint", "Brennraster auf black paint"),
+        ("Legend on tape {2}", "Aufdruck auf tape {2}"),
         ("my own {thing}", "my own {thing}"),
     ],
 )

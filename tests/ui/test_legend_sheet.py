@@ -20,6 +20,8 @@ from drypoint.session.laser_safety import BARE, EYES
 from drypoint.session.session import Session
 from drypoint.ui.canvas.content import Layer
 from drypoint.ui.legend_side.legending import telling
+from drypoint.ui.pages.run import Task
+from drypoint.ui.parts.glyph import Mark
 
 sys.path.insert(0, str(Path(__file__).parent))
 from bystander import Bystander
@@ -190,6 +192,8 @@ def test_from_the_grid_to_the_legend(ready: Bystander, bench: Bench) -> None:
     begun = [one for one in ready.window.canvas.canvas.content.trials if one.begun]
     assert [one.name for one in begun] == ["burn grid"]
     assert begun[0].extents[0] == pytest.approx(where)
+    line = Task("Burn grid on black paint", Mark.DONE, "done")
+    ready.wait(lambda: ready.side.running.page._listed[:1] == (line,))
 
     chosen = next(one for one in sheet._grid.findChildren(QPushButton) if "60 % for 10 ms" in one.toolTip())
     ready.qtbot.mouseClick(chosen, Qt.MouseButton.LeftButton)

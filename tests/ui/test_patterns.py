@@ -21,6 +21,7 @@ from drypoint.session.plans import taught
 from drypoint.session.session import Session
 from drypoint.ui.canvas.content import Layer
 from drypoint.ui.design_side.coupon_sheet import CouponSheet
+from drypoint.ui.parts.glyph import Mark
 
 sys.path.insert(0, str(Path(__file__).parent))
 from bystander import Bystander
@@ -42,6 +43,12 @@ def open_sheet(who: Bystander) -> CouponSheet:
     assert sheet.isVisible()
     who.rest()
     return sheet
+
+
+def first_task(who: Bystander) -> tuple[str, Mark, str]:
+    """The first line of the list on the Run page."""
+    first = who.side.running.page._listed[0]
+    return first.what, first.mark, first.value
 
 
 def planned(who: Bystander) -> np.ndarray:
@@ -111,16 +118,19 @@ def test_run_stopped_resumed_read_and_used(who: Bystander, bench: Bench) -> None
     strip, running = who.window.strip, who.side.running
     who.wait(lambda: strip.state.value == "cutting")
     who.wait(lambda: running.progress.newest is not None and running.progress.newest.executed > 30)
+    assert first_task(who) == ("Test pattern", Mark.READY, "under way")
     who.window.commands["stop"].trigger()
     who.rest()
     assert who.session.snapshot.records[TOUCHES]
     assert who.session.snapshot.records["trial cut"]
     sheet.hide()
     who.wait(lambda: running.work is not None and running.work.broken is not None)
+    who.wait(lambda: first_task(who) == ("Test pattern", Mark.STALE, "broken off"))
     who.desk.thread_.pace = None
     who.window.choose_step(7)
     who.click(running.resume_button)
     who.rest()
+    who.wait(lambda: first_task(who) == ("Test pattern", Mark.DONE, "done"))
     assert [one.finished for one in runs(who.session.job)] == [False, True]
     assert who.session.snapshot.records["done"][-1].data["program"] == NAME
     assert sheet.isVisible(), "what it shows is asked for once it is cut"

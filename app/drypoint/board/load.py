@@ -20,7 +20,7 @@ from drypoint.board.gerber import GerberLayer, read_gerber
 from drypoint.board.hole_nets import NetFinder, with_nets
 from drypoint.board.layers import Layers, drawn_outline, read_layers
 from drypoint.board.links import link_wires
-from drypoint.board.model import Board, Finding, Hole, LayerFile, LinkWire, Role, Side
+from drypoint.board.model import Board, Finding, Hole, LayerFile, LinkWire, Role, Side, Slot
 from drypoint.board.netlist_check import netlist_findings
 from drypoint.board.outline import MARGIN, Outline, hull_outline, outline_of, stated_outline
 from drypoint.board.programs import board_of_programs
@@ -185,7 +185,7 @@ def _assemble(
     edge = frame.shape(outline.polygon)
     finder = NetFinder(nets, other)
     holes, slots, hole_findings = with_nets(frame.holes(layers.holes), frame.slots(layers.slots), finder)
-    links, rivets, joined = _joined(nets, other, holes, both=both)
+    links, rivets, joined = _joined(nets, other, holes, slots, both=both)
     design = (*layers.findings, *outline.findings, *copper.findings)
     findings = [replace(item, at=frame.place(item.at)) if item.at else item for item in design]
     findings += hole_findings
@@ -216,11 +216,16 @@ def _assemble(
 
 
 def _joined(
-    nets: Mapping[str, Geometry], other: Mapping[str, Geometry], holes: Sequence[Hole], *, both: bool
+    nets: Mapping[str, Geometry],
+    other: Mapping[str, Geometry],
+    holes: Sequence[Hole],
+    slots: Sequence[Slot],
+    *,
+    both: bool,
 ) -> tuple[tuple[LinkWire, ...], tuple[Hole, ...], tuple[Finding, ...]]:
     """Link wires, holes that join both sides, and what to know of them."""
     if both and other:
-        joining = joining_holes(nets, other, holes)
+        joining = joining_holes(nets, other, holes, slots)
         return (), (*joining.leads, *joining.others), joining.findings
     links = link_wires(nets, other, holes)
     return links.wires, links.through, links.findings

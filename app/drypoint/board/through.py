@@ -1,8 +1,8 @@
-"""Holes that join both sides of a board whose two sides are milled: by a lead, a rivet or a bit of wire.
+"""Holes and plated slots that join both sides of a board whose two sides are milled.
 
-Nothing is plated in a milled board. Of all the holes that could carry current between the sides, as few
-are asked for as keep every net as whole as the design has it: leads before holes of their own, since a
-lead is there anyway and is only soldered on both sides.
+Nothing is plated in a milled board: a lead, a rivet or a bit of wire is soldered on both sides. Of all
+that could carry current between the sides as few are asked for as keep every net as whole as the design
+has it: leads before holes of their own, since a lead is there anyway.
 """
 
 from __future__ import annotations
@@ -11,13 +11,15 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 import shapely
-from shapely import Geometry, Point, Polygon
+from shapely import Geometry, LineString, Point, Polygon
 
 from drypoint.board.copper import pieces
 from drypoint.board.meeting import meeting
-from drypoint.board.model import Finding, Hole
+from drypoint.board.model import Finding, Hole, Slot
 from drypoint.wording import say
 
+SLOT_LEAD = "Plated,PTH,ComponentDrill"
+"""Function of a hole that stands for a plated slot, as the Gerber format names that of a lead's hole."""
 PAD_FILL = 0.97
 """A bare pad fills so much of its convex hull at least: circles, rectangles and ovals do."""
 PAD_OFF = 0.2
@@ -37,8 +39,19 @@ class Joining:
     findings: tuple[Finding, ...]
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class _Way:
+    """A way through the board: as a hole, and what of it may meet copper."""
+
+    hole: Hole
+    area: Geometry
+
+
 def joining_holes(
-    nets: Mapping[str, Geometry], other: Mapping[str, Geometry], holes: Sequence[Hole]
+    nets: Mapping[str, Geometry],
+    other: Mapping[str, Geometry],
+    holes: Sequence[Hole],
+    slots: Sequence[Slot] = (),
 ) -> Joining:
     """The holes at which the two sides are to be joined.
 
@@ -48,11 +61,15 @@ def joining_holes(
         Copper of the one and of the other side, one frame, mm.
     holes : sequence of Hole
         With their nets; one that is said to be unplated joins nothing.
+    slots : sequence of Slot
+        Likewise, but one joins only where it is said to be plated: most slots are cut-outs. It is taken
+        for a lead's, at the middle of its path.
     """
-    of_net: dict[str | None, list[Hole]] = {}
-    for hole in holes:
-        if hole.plated is not False:
-            of_net.setdefault(hole.net, []).append(hole)
+    ways = [_Way(hole, _disc(hole)) for hole in holes if hole.plated is not False]
+    ways += [_through_slot(slot) for slot in slots if slot.plated]
+    of_net: dict[str | None, list[_Way]] = {}
+    for way in ways:
+        of_net.setdefault(way.hole.net, []).append(way)
     chosen: list[Hole] = []
     open_nets: list[tuple[str, int, Polygon]] = []
     for name in {**nets, **other}:
@@ -66,13 +83,25 @@ def joining_holes(
     return Joining(leads, others, (*_to_join(leads, others), *_open(open_nets)))
 
 
+def _disc(hole: Hole) -> Geometry:
+    return Point(hole.x, hole.y).buffer(hole.diameter / 2 + REACH)
+
+
+def _through_slot(slot: Slot) -> _Way:
+    """A slot: the flat lead in it is soldered on both sides."""
+    line = LineString(slot.path)
+    at = line.interpolate(0.5, normalized=True)
+    hole = Hole(at.x, at.y, slot.diameter, True, slot.net, SLOT_LEAD)
+    return _Way(hole, line.buffer(slot.diameter / 2 + REACH))
+
+
 def _takes_a_lead(hole: Hole) -> bool:
     return "Component" in hole.function
 
 
-def _join(near: Geometry | None, far: Geometry | None, holes: list[Hole]) -> tuple[list[Hole], list[Polygon]]:
+def _join(near: Geometry | None, far: Geometry | None, ways: list[_Way]) -> tuple[list[Hole], list[Polygon]]:
     """The holes to join a net's pieces at, and one piece of each group that stays apart."""
-    discs = [Point(hole.x, hole.y).buffer(hole.diameter / 2 + REACH) for hole in holes]
+    holes, discs = [way.hole for way in ways], [way.area for way in ways]
     parts: list[Polygon] = []
     meets: list[list[int]] = [[] for _ in holes]
     for shape in (near, far):

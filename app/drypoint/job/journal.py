@@ -155,6 +155,34 @@ def runs(job: Job) -> tuple[RunRecord, ...]:
         )
 
 
+@dataclass(frozen=True, slots=True)
+class RunOutline:
+    """A run without its lines; ``reason`` None: it never ended."""
+
+    id: int
+    program: str
+    title: str
+    reason: str | None
+
+    @property
+    def finished(self) -> bool:
+        """Whether every line is proven executed."""
+        return self.reason == "finished"
+
+
+def runs_of(job: Job, *programs: str) -> tuple[RunOutline, ...]:
+    """Runs of programs of these names, oldest first; little is read, so it is quick."""
+    marks = ", ".join("?" for _ in programs)
+    rows = job.rows(
+        f"SELECT id, program, title, reason FROM run WHERE program IN ({marks}) ORDER BY id",
+        programs,
+    )
+    return tuple(
+        RunOutline(int(number), str(program), str(title), None if reason is None else str(reason))
+        for number, program, title, reason in rows
+    )
+
+
 def events(job: Job, run: int) -> tuple[tuple[str, str], ...]:
     """(time, text) of everything noted during a run."""
     rows = job.rows("SELECT at, text FROM run_event WHERE run = ? ORDER BY id", (run,))

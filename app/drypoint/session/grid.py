@@ -6,7 +6,8 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
-from shapely import Geometry
+import shapely
+from shapely import Geometry, box
 
 from drypoint.cuts.burn_grid import FIELD, BurnGrid, plan_burn_grid
 from drypoint.errors import PlanError
@@ -14,7 +15,9 @@ from drypoint.geometry.points import Points, as_points
 from drypoint.session.codec import from_json
 from drypoint.session.corner import Corner
 from drypoint.session.derive import Derived
-from drypoint.session.ground import KIND, Box, extent_of, fits, ground_of, settle
+from drypoint.session.ground import KIND, Box, Ground, extent_of, fits, ground_of, settle, trial_cuts
+from drypoint.session.pattern import WHAT as PATTERN
+from drypoint.session.pattern import Pattern, lay_pattern
 from drypoint.session.snapshot import Snapshot
 from drypoint.wording import say
 
@@ -65,6 +68,9 @@ def lay_grid(
 ) -> GridPlan:
     """The largest grid that the free copper has room for, as near to its corner as that goes; computes.
 
+    It keeps off the test pattern that is planned, while none was begun; where even the smallest has no
+    room beside that, it lies as if there were no pattern (`over_pattern` tells).
+
     Raises
     ------
     PlanError
@@ -72,19 +78,46 @@ def lay_grid(
     """
     ground, wanted = ground_of(derived, snap, reach), corner or snap.settings.coupons.grid
     pitch = snap.settings.laser.pitch
-    for powers, dwells in FORMS:
-        plan = GridPlan((0.0, 0.0), powers, dwells, pitch)
-        x0, y0, x1, y1 = plan.extent
-        size = (x1 - x0, y1 - y0)
-        at = fits(size, ground, wanted)
-        if at is not None:
-            return replace(plan, corner=(at[0] - x0, at[1] - y0))
+    size = (0.0, 0.0)
+    for room in _rooms(derived, snap, ground, reach):
+        for powers, dwells in FORMS:
+            plan = GridPlan((0.0, 0.0), powers, dwells, pitch)
+            x0, y0, x1, y1 = plan.extent
+            size = (x1 - x0, y1 - y0)
+            at = fits(size, room, wanted)
+            if at is not None:
+                return replace(plan, corner=(at[0] - x0, at[1] - y0))
     settle(size, ground, wanted, title=say("Burn grid"))
     raise PlanError(
         "The burn grid fits only turned by a quarter.",
         "Burn grid",
         "Use a larger blank, or burn it where the light spot stands.",
     )
+
+
+def _rooms(derived: Derived, snap: Snapshot, ground: Ground, reach: Geometry | None) -> tuple[Ground, ...]:
+    """The free copper beside the planned test pattern, then all of it."""
+    pattern = _planned_pattern(derived, snap, reach)
+    if pattern is None:
+        return (ground,)
+    taken = {**ground.taken, say("the planned test pattern"): pattern.ground}
+    return replace(ground, taken=taken), ground
+
+
+def _planned_pattern(derived: Derived, snap: Snapshot, reach: Geometry | None) -> Pattern | None:
+    """Where the test pattern will lie; None once one was begun, or if there is no room for it."""
+    if any(one.what == PATTERN for one in trial_cuts(snap)):
+        return None
+    try:
+        return lay_pattern(derived, snap, reach=reach)
+    except PlanError:
+        return None
+
+
+def over_pattern(derived: Derived, snap: Snapshot, plan: GridPlan) -> bool:
+    """Whether a grid lies where the test pattern is planned: there is room for one of them only. Computes."""
+    pattern = _planned_pattern(derived, snap, None)
+    return pattern is not None and bool(shapely.intersects(pattern.ground, box(*plan.extent)))
 
 
 def grid_at(snap: Snapshot, place: tuple[float, float]) -> GridPlan:

@@ -33,6 +33,8 @@ from drypoint.wording import say
 
 NAME = "41-legend"
 """Of the program."""
+GRID_NAME = "40-burn-grid"
+"""Of the program of a burn grid."""
 
 
 def laser_settings(settings: Settings, scale: float | None = None) -> LaserSettings:
@@ -179,7 +181,7 @@ def burn_grid_program(
         laser_settings(snap.settings, scale),
         power=grid.power,
         dwell=grid.dwell,
-        name="40-burn-grid",
+        name=GRID_NAME,
         title=say("Burn grid on {material}", material=material),
     )
 

@@ -17,11 +17,15 @@ from drypoint.session.actions.coupon import adopt, export_coupon
 from drypoint.session.actions.coupon_reading import Readings, evaluate_readings
 from drypoint.session.actions.pattern_rehearsal import PatternRehearsal, rehearse_pattern
 from drypoint.session.corner import Corner
-from drypoint.session.grid import GridPlan, lay_grid, newest_grid
+from drypoint.session.grid import GridPlan, lay_grid, newest_grid, over_pattern
 from drypoint.session.legend import burn_grid_program, with_best_cell
 from drypoint.session.legend_export import legend_text
 from drypoint.session.session import Session
 from drypoint.wording import say
+
+_ONE_ONLY = say(
+    "The burn grid lies where the test pattern is planned: this blank has room for one of them only."
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +103,8 @@ def grid_job(
         plan = lay_grid(session.derived, snap, corner=corner) if folder else newest_grid(snap)
         plan = plan or lay_grid(session.derived, snap, corner=corner)
         files = [] if folder is None else _write_grid(session, plan, folder)
-        found: dict[str, Any] = {"files": [str(path) for path in files], "facts": [], "chosen": None}
+        facts = [_ONE_ONLY] if files and over_pattern(session.derived, snap, plan) else []
+        found: dict[str, Any] = {"files": [str(path) for path in files], "facts": facts, "chosen": None}
         if best is not None:
             chosen = with_best_cell(session.settings.laser, plan.grid, best[0] - 1, best[1] - 1)
             session.change("Values of the burn grid", laser=chosen)
@@ -109,7 +114,7 @@ def grid_job(
                 dwell=1000 * chosen.dwell,
             )
             values = {"power": chosen.power, "dwell_ms": 1000 * chosen.dwell}
-            found |= {"chosen": values, "facts": [text]}
+            found |= {"chosen": values, "facts": [*facts, text]}
         return found
 
 

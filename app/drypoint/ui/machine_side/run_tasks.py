@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
+from drypoint.job.journal import RunOutline
+from drypoint.program.model import Program
 from drypoint.session.run_titles import run_title
 from drypoint.session.sheet import clock
+from drypoint.session.trial_runs import TRIALS
 from drypoint.session.work import WorkItem, WorkKind, run_seconds
 from drypoint.ui.machine_side.worklist import WorkList
 from drypoint.ui.pages.run import Task
@@ -18,8 +21,14 @@ def title_of(item: WorkItem) -> str:
     return run_title(title.split(": ", maxsplit=1)[0]) if item.kind is WorkKind.MARKS else title
 
 
-def tasks_of(work: WorkList | None) -> list[Task]:
-    """Marks, passes and all else in their order, with their state and time."""
+def tasks_of(work: WorkList | None, *, busy: bool = False, now: Program | None = None) -> list[Task]:
+    """Trial cuts, then marks, passes and all else in their order, with their state and time.
+
+    Parameters
+    ----------
+    busy : whether the machine is at work: a run that has not ended is under way then, else broken off
+    now : the program that is just beginning; a trial cut is not in the journal yet
+    """
     if work is None:
         return []
     tasks = [
@@ -29,7 +38,30 @@ def tasks_of(work: WorkList | None) -> list[Task]:
     others = [item for item in work.items if item.kind is not WorkKind.MARKS]
     if work.waits:
         tasks.append(Task(_say("Grooves"), Mark.STALE, _say("touch first")))
-    return [*(_task(item, work) for item in marks), *tasks, *(_task(item, work) for item in others)]
+    return [
+        *_trials(work, busy, now),
+        *(_task(item, work) for item in marks),
+        *tasks,
+        *(_task(item, work) for item in others),
+    ]
+
+
+def _trials(work: WorkList, busy: bool, now: Program | None) -> list[Task]:
+    """Test patterns and burn grids: done, under way or broken off."""
+    begun = [one for one in work.trials if one.finished or now is None or one.program != now.name]
+    tasks = [_trial(one, busy) for one in begun]
+    if now is not None and now.name in TRIALS:
+        tasks.append(Task(run_title(now.title), Mark.READY, _say("under way")))
+    return tasks
+
+
+def _trial(one: RunOutline, busy: bool) -> Task:
+    title = run_title(one.title)
+    if one.finished:
+        return Task(title, Mark.DONE, _say("done"))
+    if busy and one.reason is None:
+        return Task(title, Mark.READY, _say("under way"))
+    return Task(title, Mark.STALE, _say("broken off"))
 
 
 def _task(item: WorkItem, work: WorkList) -> Task:

@@ -13,6 +13,7 @@ from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import run
 from drypoint.session.actions.measure import zero_spot
+from drypoint.session.ground import KIND as TRIAL
 from drypoint.session.run_titles import run_title
 from drypoint.session.session import Session
 from drypoint.session.sheet import clock
@@ -24,7 +25,7 @@ from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.run_progress import RUNNING, RunProgress
 from drypoint.ui.machine_side.run_tasks import tasks_of, title_of
 from drypoint.ui.machine_side.worklist import WorkList, list_work
-from drypoint.ui.pages.run import RunPage
+from drypoint.ui.pages.run import RunPage, Task
 from drypoint.ui.parts.blocks import button
 
 CONNECT = "connect"
@@ -51,6 +52,7 @@ CHANGES = frozenset(
         "done",
         "run",
         "island touch",
+        TRIAL,
     }
 )
 """What a change of the job must concern to change the work."""
@@ -205,7 +207,7 @@ class Running(QObject):
     def _begin(self, session: Session, program: Program) -> None:
         ready = self.tr("getting ready")
         self._desk.window.strip.show_run(program.title, ready, 0.0, "")
-        tasks = tasks_of(self.work)
+        tasks = tasks_of(self.work, now=program)
         self.page.show_run(program.title, clock(run_seconds(program)), ready, (), tasks, running=True)
         self.progress.begin(session, program, tasks)
         if program.pass_number:
@@ -257,12 +259,15 @@ class Running(QObject):
             self._show_waiting(ready, connected)
         self._say_notes(broken is not None, connected)
 
+    def _tasks(self) -> list[Task]:
+        return tasks_of(self.work, busy=self._desk.busy)
+
     def _show_waiting(self, ready: bool, connected: bool) -> None:
         item = self.following
         if item is None:
             done = self.work is not None and bool(self.work.items)
             lead = self.tr("Everything is done.") if done else self.tr("Nothing to run yet.")
-            self.page.show_run(lead, "–", self._why, (), tasks_of(self.work))
+            self.page.show_run(lead, "–", self._why, (), self._tasks())
         else:
             program = item.program
             change = self._desk.bit_in != program.bit.name
@@ -278,7 +283,7 @@ class Running(QObject):
                 clock(run_seconds(program)),
                 self._expected(program),
                 rows,
-                tasks_of(self.work),
+                self._tasks(),
                 ready=ready,
                 start=start,
             )

@@ -8,13 +8,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from drypoint.errors import PlanError
-from drypoint.job.journal import RunRecord
+from drypoint.job.journal import RunOutline, RunRecord
 from drypoint.machine.sender import line_seconds
 from drypoint.program.model import Program
 from drypoint.program.time import move_times
 from drypoint.progress import Progress
 from drypoint.session.actions import run
 from drypoint.session.session import Session
+from drypoint.session.trial_runs import trial_runs
 from drypoint.session.work import (
     WorkItem,
     WorkKind,
@@ -39,12 +40,15 @@ class WorkList:
         Why no pass can be planned now; empty if one is, or none is needed.
     broken : RunRecord or None
         The newest run, if it did not finish.
+    trials : tuple of RunOutline
+        Test patterns and burn grids that were begun.
     """
 
     items: tuple[WorkItem, ...]
     passes_done: tuple[tuple[int, float], ...]
     waits: str
     broken: RunRecord | None
+    trials: tuple[RunOutline, ...] = ()
 
     @property
     def following(self) -> WorkItem | None:
@@ -57,12 +61,12 @@ class WorkList:
 def list_work(session: Session, progress: Progress) -> WorkList:
     """Place everything. Computes."""
     derived, snap = session.derived, session.snapshot
-    broken = run.to_resume(session)
+    broken, trials = run.to_resume(session), trial_runs(session)
     done = tuple((one.number, one.length) for one in derived.done_passes(snap))
     try:
         derived.fit(snap)
     except PlanError as error:
-        return WorkList((), done, error.text, broken)
+        return WorkList((), done, error.text, broken, trials)
     items = list(marks_work(derived, snap))
     waits = ""
     progress.step(0.1)
@@ -71,7 +75,7 @@ def list_work(session: Session, progress: Progress) -> WorkList:
     except PlanError as error:
         waits = error.text
     items += later_work(derived, snap)
-    return WorkList(tuple(items), done, waits, broken)
+    return WorkList(tuple(items), done, waits, broken, trials)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
