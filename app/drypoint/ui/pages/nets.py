@@ -3,20 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
 
-from PySide6.QtCore import QObject, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter
-from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+from PySide6.QtCore import QObject, QRectF, Qt, Signal
+from PySide6.QtGui import QPainter
+from PySide6.QtWidgets import QListView, QWidget
 
 from drypoint.passes.model import THROUGH
 from drypoint.passes.reach import in_words
 from drypoint.session.net_reach import NetReach
 from drypoint.ui.language.words import fill, told
-from drypoint.ui.parts.glyph import Mark, paint_mark, word_colour
-from drypoint.ui.parts.lines import Index, Lines
+from drypoint.ui.parts.glyph import Mark, word_colour
+from drypoint.ui.parts.lines import Lines
+from drypoint.ui.parts.marked_row import RIGHT, MarkedRow, write_line
 from drypoint.ui.theme.theme import Theme
-from drypoint.ui.theme.type import Text, font
+from drypoint.ui.theme.tokens import Tokens
+from drypoint.ui.theme.type import Text
 
 ROW = 42
 """Height of a row, px."""
@@ -59,48 +60,25 @@ class _Words(QObject):
         return fill(self.tr("through; least {least} at a spot"), least=in_words(line.least))
 
 
-class _Delegate(QStyledItemDelegate):
+class _NetRow(MarkedRow):
     """Glyph and net with its chance to be cut off all round, and the shares below."""
 
     def __init__(self, theme: Theme, words: _Words, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._theme, self._words = theme, words
+        super().__init__(theme, ROW, (18.0, 14.0), 6.5, parent)
+        self._words = words
 
-    def sizeHint(self, _option: QStyleOptionViewItem, _index: Index) -> QSize:
-        return QSize(200, ROW)
+    def mark(self, about: NetReach) -> Mark:
+        return mark_of(about)
 
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        line: NetReach = index.data(Qt.ItemDataRole.UserRole)
-        tokens, mark = self._theme.tokens, mark_of(line)
-        rect: Any = option.rect
-        state: Any = option.state
-        place = QRectF(rect)
-        painter.save()
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        if state & QStyle.StateFlag.State_Selected:
-            painter.fillRect(place, QColor(tokens.soft))
-        paint_mark(painter, mark, tokens, QPointF(place.left() + 18, place.top() + 14), 6.5)
-        left = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-        right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+    def write(self, painter: QPainter, place: QRectF, about: NetReach, tokens: Tokens) -> None:
         upper = QRectF(place.left() + 34, place.top() + 3, place.width() - 44, 20)
         lower = QRectF(place.left() + 34, place.top() + 21, place.width() - 44, 18)
-        strong = font(Text.LABEL_BOLD)
-        painter.setFont(strong)
-        chance = self._words.chance(line)
-        painter.setPen(QColor(word_colour(mark, tokens)))
-        painter.drawText(upper, right, chance)
-        room = upper.width() - QFontMetricsF(strong).horizontalAdvance(chance) - 8
-        painter.setPen(QColor(tokens.ink))
-        name = QFontMetricsF(strong).elidedText(line.net, Qt.TextElideMode.ElideMiddle, room)
-        painter.drawText(upper, left, name)
-        plain = font(Text.CAPTION)
-        painter.setFont(plain)
-        painter.setPen(QColor(tokens.ink2))
-        detail = self._words.detail(line)
-        painter.drawText(
-            lower, left, QFontMetricsF(plain).elidedText(detail, Qt.TextElideMode.ElideRight, lower.width())
-        )
-        painter.restore()
+        colour = word_colour(mark_of(about), tokens)
+        chance = self._words.chance(about)
+        taken = write_line(painter, upper, chance, Text.LABEL_BOLD, colour, align=RIGHT)
+        room = upper.adjusted(0, 0, -taken - 8, 0)
+        write_line(painter, room, about.net, Text.LABEL_BOLD, tokens.ink, elide=Qt.TextElideMode.ElideMiddle)
+        write_line(painter, lower, self._words.detail(about), Text.CAPTION, tokens.ink2)
 
 
 class NetList(QListView):
@@ -118,7 +96,7 @@ class NetList(QListView):
         words = _Words(self)
         self._model = Lines(words.said, words.told, self)
         self.setModel(self._model)
-        self.setItemDelegate(_Delegate(theme, words, self))
+        self.setItemDelegate(_NetRow(theme, words, self))
         self.setUniformItemSizes(True)
         self.setAccessibleName(self.tr("Nets by their reach"))
         self.selectionModel().currentChanged.connect(lambda *_: self.net_chosen.emit(self.current()))

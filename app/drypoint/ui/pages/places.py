@@ -4,24 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import Any
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter
-from PySide6.QtWidgets import (
-    QListView,
-    QStyle,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QRectF, Qt, Signal
+from PySide6.QtGui import QPainter
+from PySide6.QtWidgets import QListView, QVBoxLayout, QWidget
 
 from drypoint.ui.parts.blocks import Note, empty, words
-from drypoint.ui.parts.glyph import Mark, paint_mark
-from drypoint.ui.parts.lines import Index, Lines
+from drypoint.ui.parts.glyph import Mark
+from drypoint.ui.parts.lines import Lines
+from drypoint.ui.parts.marked_row import MarkedRow, write_line
 from drypoint.ui.theme.theme import Theme
-from drypoint.ui.theme.type import Text, font
+from drypoint.ui.theme.tokens import Tokens
+from drypoint.ui.theme.type import Text
 
 FEW = 3
 """So many places are notes, all in full; more are a list."""
@@ -43,38 +37,21 @@ class PlaceLine:
     """What it was made of."""
 
 
-class _Delegate(QStyledItemDelegate):
+class _PlaceRow(MarkedRow):
     """What it is, and below it where."""
 
     def __init__(self, theme: Theme, line: Callable[[object], PlaceLine], parent: QWidget) -> None:
-        super().__init__(parent)
-        self._theme, self._line = theme, line
+        super().__init__(theme, ROW, (18.0, 14.0), 6.5, parent)
+        self._line = line
 
-    def sizeHint(self, _option: QStyleOptionViewItem, _index: Index) -> QSize:
-        return QSize(200, ROW)
+    def mark(self, about: object) -> Mark:
+        return Mark.DOUBT
 
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        line = self._line(index.data(Qt.ItemDataRole.UserRole))
-        tokens = self._theme.tokens
-        rect: Any = option.rect
-        state: Any = option.state
-        place = QRectF(rect)
-        painter.save()
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        if state & QStyle.StateFlag.State_Selected:
-            painter.fillRect(place, QColor(tokens.soft))
-        paint_mark(painter, Mark.DOUBT, tokens, QPointF(place.left() + 18, place.top() + 14), 6.5)
-        left = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-        for text, size, colour, top in (
-            (line.what, Text.LABEL_BOLD, tokens.ink, 3),
-            (line.where or line.text, Text.CAPTION, tokens.ink2, 21),
-        ):
-            body = QRectF(place.left() + 34, place.top() + top, place.width() - 44, 19)
-            painter.setFont(font(size))
-            painter.setPen(QColor(colour))
-            said = QFontMetricsF(font(size)).elidedText(text, Qt.TextElideMode.ElideRight, body.width())
-            painter.drawText(body, left, said)
-        painter.restore()
+    def write(self, painter: QPainter, place: QRectF, about: object, tokens: Tokens) -> None:
+        line = self._line(about)
+        upper = QRectF(place.left() + 34, place.top() + 3, place.width() - 44, 19)
+        write_line(painter, upper, line.what, Text.LABEL_BOLD, tokens.ink)
+        write_line(painter, upper.translated(0, 18), line.where or line.text, Text.CAPTION, tokens.ink2)
 
 
 class PlaceList(QWidget):
@@ -104,7 +81,7 @@ class PlaceList(QWidget):
         self._model = Lines(self._said, lambda about: line(about).text, self)
         self.list = QListView()
         self.list.setModel(self._model)
-        self.list.setItemDelegate(_Delegate(theme, line, self.list))
+        self.list.setItemDelegate(_PlaceRow(theme, line, self.list))
         self.list.setUniformItemSizes(True)
         self.list.setFixedHeight(ROW * SHOWN + 4)
         self.list.setAccessibleName(self.tr("Places to look at"))

@@ -4,20 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter
-from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+from PySide6.QtCore import QRectF, Qt, Signal
+from PySide6.QtGui import QPainter
+from PySide6.QtWidgets import QListView, QWidget
 
 from drypoint.ui.language.words import local, told
 from drypoint.ui.parts.blocks import Figure, Note, Row, button
-from drypoint.ui.parts.glyph import Mark, paint_mark, word_colour
-from drypoint.ui.parts.lines import Index, Lines
+from drypoint.ui.parts.glyph import Mark, word_colour
+from drypoint.ui.parts.lines import Lines
+from drypoint.ui.parts.marked_row import RIGHT, MarkedRow, write_line
 from drypoint.ui.parts.page import Page
 from drypoint.ui.parts.segments import Segments
 from drypoint.ui.theme.theme import Theme
-from drypoint.ui.theme.type import Text, font
+from drypoint.ui.theme.tokens import Tokens
+from drypoint.ui.theme.type import Text
 
 ROW = 32
 """Height of a line of the list, px."""
@@ -40,52 +41,23 @@ class IslandLine:
     advice: str = ""
 
 
-class IslandDelegate(QStyledItemDelegate):
-    """Paints glyph, nets, detail and word."""
+class _IslandRow(MarkedRow):
+    """Glyph, nets, detail and word."""
 
     def __init__(self, theme: Theme, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._theme = theme
+        super().__init__(theme, ROW, (24.0, ROW / 2.0), 7.0, parent)
 
-    def sizeHint(self, _option: QStyleOptionViewItem, _index: Index) -> QSize:
-        return QSize(200, ROW)
+    def mark(self, about: IslandLine) -> Mark:
+        return about.mark
 
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        line: IslandLine = index.data(Qt.ItemDataRole.UserRole)
-        tokens = self._theme.tokens
-        rect: Any = option.rect
-        state: Any = option.state
-        place = QRectF(rect)
-        painter.save()
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        if state & QStyle.StateFlag.State_Selected:
-            painter.fillRect(place, QColor(tokens.soft))
-        paint_mark(painter, line.mark, tokens, QPointF(place.left() + 24, place.center().y()), 7.0)
-        left = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-        right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+    def write(self, painter: QPainter, place: QRectF, about: IslandLine, tokens: Tokens) -> None:
         body = place.adjusted(42, 0, -16, 0)
-        strong = font(Text.LABEL_BOLD)
-        painter.setFont(strong)
-        painter.setPen(QColor(tokens.ink))
-        nets = " – ".join(line.nets)
-        painter.drawText(body, left, nets)
-        wide = QFontMetricsF(strong).horizontalAdvance(nets)
-        loud = line.mark in (Mark.ERROR, Mark.DOUBT)
-        word_font = strong if loud else font(Text.LABEL)
-        painter.setFont(word_font)
-        painter.setPen(QColor(word_colour(line.mark, tokens)))
-        painter.drawText(body, right, line.word)
-        taken = QFontMetricsF(word_font).horizontalAdvance(line.word)
-        plain = font(Text.CAPTION)
-        painter.setFont(plain)
-        painter.setPen(QColor(tokens.ink2))
-        rest = body.adjusted(wide + 10, 0, -taken - 10, 0)
-        painter.drawText(
-            rest,
-            left,
-            QFontMetricsF(plain).elidedText(line.detail, Qt.TextElideMode.ElideRight, rest.width()),
-        )
-        painter.restore()
+        loud = about.mark in (Mark.ERROR, Mark.DOUBT)
+        size, colour = Text.LABEL_BOLD if loud else Text.LABEL, word_colour(about.mark, tokens)
+        taken = write_line(painter, body, about.word, size, colour, align=RIGHT)
+        room = body.adjusted(0, 0, -taken - 10, 0)
+        wide = write_line(painter, room, " – ".join(about.nets), Text.LABEL_BOLD, tokens.ink)
+        write_line(painter, room.adjusted(wide + 10, 0, 0, 0), about.detail, Text.CAPTION, tokens.ink2)
 
 
 class ProofPage(Page):
@@ -123,7 +95,7 @@ class ProofPage(Page):
         self.model = Lines(_said, lambda line: line.detail, self)
         self.list = QListView()
         self.list.setModel(self.model)
-        self.list.setItemDelegate(IslandDelegate(theme, self.list))
+        self.list.setItemDelegate(_IslandRow(theme, self.list))
         self.list.setUniformItemSizes(True)
         self.list.setMinimumHeight(4 * ROW)
         self.list.setAccessibleName(self.tr("Islands"))
