@@ -58,6 +58,23 @@ def test_a_bitten_trace_is_thin_and_an_untouched_one_is_not():
     assert thinned(nets, line, 0.4, 0.25) == ()
 
 
+@pytest.mark.parametrize("where", [1.0, 31.7, 62.0])
+def test_a_narrowing_of_a_large_pour_is_found_as_in_the_small(where):
+    """Large copper is looked at in squares round the bites; the seams of squares change nothing."""
+    teeth = [shapely.box(x, 1.0, x + 0.3, 3.0) for x in np.arange(0.0, 64.0, 0.6)]
+    pour = shapely.union_all([shapely.box(0.0, 0.0, 64.0, 1.0), *teeth])
+    bars = shapely.box(where, 3.5, where + 6.0, 3.8), shapely.box(where, 0.5, where + 0.3, 3.8)
+    neck = shapely.union_all(list(bars))
+    nets = {"G": shapely.union_all([pour, neck])}
+    assert shapely.get_num_coordinates(nets["G"]) > 400
+    line = [np.array([(where + 1.5, 3.95), (where + 5.0, 3.95)])]
+    (found,) = thinned(nets, line, 0.5, 0.25)
+    (alone,) = thinned({"G": neck}, line, 0.5, 0.25)
+    assert found.what == alone.what
+    assert found.at == pytest.approx(alone.at, abs=0.05)
+    assert thinned(nets, line, 0.5, 0.15) == ()
+
+
 def test_coupon_expects_the_widths_of_the_handbook_formula():
     """w = t + 2 d tan(a/2) for t = 0.1 mm, a = 30 degrees (geometry, worked by hand)."""
     bit = VBit("V", 0.1, math.radians(30.0), Speeds(10000, 300, 100))

@@ -18,7 +18,7 @@ from numpy.typing import NDArray
 from shapely import Geometry
 
 from drypoint.cuts.carve import Sweep
-from drypoint.cuts.offsets import QUAD_SEGS
+from drypoint.cuts.milled import taken_off
 from drypoint.cuts.parts import Parts, Shapes, explode
 from drypoint.progress import Progress
 
@@ -132,23 +132,7 @@ def _bitten(
     shapes: Shapes, sweep: Sweep, line: NDArray[np.intp], part: NDArray[np.intp]
 ) -> tuple[NDArray[np.intp], Shapes]:
     """Parts (B,) that grooves bite into, and the one piece left of each; None where there are several."""
-    radius = sweep.radius[line]
-    order = np.lexsort((line, radius, part))
-    line, part, radius = line[order], part[order], radius[order]
-    new = np.ones(len(part), dtype=bool)
-    new[1:] = (part[1:] != part[:-1]) | (radius[1:] != radius[:-1])
-    group = np.cumsum(new) - 1
-    bites = np.array([], dtype=object)
-    if len(line):
-        bites = shapely.buffer(
-            shapely.geometrycollections(sweep.lines[line], indices=group), radius[new], quad_segs=QUAD_SEGS
-        )
-    bitten, of = np.unique(part[new], return_inverse=True)
-    remains = shapes[bitten]
-    turn = np.arange(len(of)) - np.searchsorted(of, of)
-    for number in range(int(turn.max(initial=-1)) + 1):  # one radius after the other
-        now = turn == number
-        remains[of[now]] = shapely.difference(remains[of[now]], bites[now])
+    bitten, remains = taken_off(shapes, sweep, line, part)
     pieces, index = explode(remains)
     area = shapely.area(pieces)
     largest = np.zeros(len(bitten))

@@ -17,12 +17,12 @@ from scipy.sparse.csgraph import connected_components
 from scipy.spatial import cKDTree
 from shapely import Geometry
 
+from drypoint.cuts.milled import NOTICE, Milled
 from drypoint.cuts.model import Flaw
-from drypoint.cuts.parts import Parts, copper_parts
 from drypoint.cuts.ratings import current
-from drypoint.cuts.remaining import INSET, NOTICE, across
+from drypoint.cuts.remaining import INSET, across
 from drypoint.errors import InputError
-from drypoint.geometry.points import Points, as_points
+from drypoint.geometry.points import Points
 from drypoint.progress import Progress
 from drypoint.wording import say
 
@@ -68,16 +68,14 @@ def weakened(
         )
     if drop == 0.0:
         return ()
-    parts = copper_parts(nets, simplify=0.0)
-    paths = [as_points(line) for line in lines]
-    width = np.broadcast_to(np.asarray(top_width, dtype=np.float64), (len(paths),))
-    bites = _bites(parts, paths, width / 2.0)
+    milled = Milled.of(nets, lines, top_width)
+    bites = _bites(milled)
     told = progress or Progress()
     told.step(0.5, "thinned traces")
-    across = _widths(parts, paths, width / 2.0, bites, drop)
     found = []
-    for part, before, after, at in _stretches(across, drop):
-        found.append(_flaw(parts.names[parts.owner[part]], before, after, at, copper, rise))
+    for part, before, after, at in _stretches(_widths(milled, bites, drop), drop):
+        name = milled.parts.names[milled.parts.owner[part]]
+        found.append(_flaw(name, before, after, at, copper, rise))
     return tuple(found)
 
 
@@ -107,8 +105,9 @@ class _Bites:
     deep: NDArray[np.float64]
 
 
-def _bites(parts: Parts, paths: Sequence[Points], radius: NDArray[np.float64]) -> _Bites:
+def _bites(milled: Milled) -> _Bites:
     """Where grooves bite, seen from places along them."""
+    parts, paths, radius = milled.parts, milled.paths, milled.radius
     lines = np.array([shapely.LineString(path) if len(path) > 1 else None for path in paths], dtype=object)
     spots, line = shapely.get_coordinates(shapely.segmentize(lines, PITCH), return_index=True)
     points, reach = np.asarray(shapely.points(spots)), np.maximum(radius[line] - NOTICE, 0.0)
@@ -137,27 +136,24 @@ class _Across:
     at: NDArray[np.float64]
 
 
-def _widths(
-    parts: Parts, paths: Sequence[Points], radius: NDArray[np.float64], bites: _Bites, drop: float
-) -> _Across:
+def _widths(milled: Milled, bites: _Bites, drop: float) -> _Across:
     """Straight across the copper from where it is bitten; what is too wide to lose much is left out."""
     if not len(bites.part):
         return _Across(bites.part, bites.deep, bites.deep, bites.edge)
     # both sides can be bitten as far
     longest = 2.0 * float(bites.deep.max()) / drop
     begin = bites.edge + INSET * bites.onward
-    before, leave = across(begin, begin + longest * bites.onward, parts, bites.part)
+    before, leave = across(begin, begin + longest * bites.onward, milled.parts, bites.part)
     narrow = before < longest - INSET
-    beyond = _eaten(leave[narrow], paths, radius)
+    beyond = _eaten(milled, leave[narrow])
     wide = before[narrow]
     left = np.maximum(wide - bites.deep[narrow] - beyond, 0.0)
     return _Across(bites.part[narrow], wide, left, (bites.edge + leave)[narrow] / 2.0)
 
 
-def _eaten(
-    edge: NDArray[np.float64], paths: Sequence[Points], radius: NDArray[np.float64]
-) -> NDArray[np.float64]:
+def _eaten(milled: Milled, edge: NDArray[np.float64]) -> NDArray[np.float64]:
     """(N,) how far the nearest groove reaches past places (N, 2) on an edge, mm."""
+    paths, radius = milled.paths, milled.radius
     pieces = np.concatenate([np.stack((path[:-1], path[1:]), axis=1) for path in paths if len(path) > 1])
     wide = np.repeat(radius, [max(len(path) - 1, 0) for path in paths])
     tree = shapely.STRtree(np.asarray(shapely.linestrings(pieces)))
