@@ -42,6 +42,27 @@ def test_sides_and_unconnected_pads() -> None:
     assert (c.net, c.plated) == (None, False)
 
 
+def test_columns_are_used_to_their_last_character() -> None:
+    """Net 4 to 17, reference 21 to 26, pin 28 to 31, as in the published record; here all are full."""
+    text = "P  UNITS CUST 1\n317ABCDEFGHIJKLMN   REF123-P123MD0800UA00X+001000Y+002000\n999\n"
+    (point,) = read_netlist(text).points
+    assert (point.net, point.refdes, point.pin) == ("ABCDEFGHIJKLMN", "REF123", "P123")
+    assert (point.plated, point.diameter) == (False, pytest.approx(0.8))
+
+
+def test_access_from_both_sides_and_from_the_last_of_several_layers() -> None:
+    rows = [
+        f"327{'A':14}   {'R1':6}-{'1':4} {'':6}A{code}X+001000Y+002000" for code in ("00", "01", "02", "04")
+    ]
+    points = read_netlist("\n".join(["P  UNITS CUST 1", *rows, "999", ""])).points
+    assert [one.side for one in points] == [None, Side.TOP, Side.BOTTOM, Side.BOTTOM]
+
+
+def test_a_continued_record_without_a_place_is_no_fault() -> None:
+    text = f"P  UNITS CUST 0\n{PUBLISHED}\n027+3.3V\n999\n"
+    assert len(read_netlist(text).points) == 1
+
+
 def test_long_names_by_their_alias() -> None:
     text = (
         "P  UNITS CUST 1\nP  NNAME1  A_NET_WITH_A_VERY_LONG_NAME\n"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -10,10 +11,12 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from drypoint.errors import PlanError
+from drypoint.gcode.writer import write_lines
 from drypoint.geometry.points import as_points
 from drypoint.geometry.rigid import Rigid
-from drypoint.machine.recovery import plan_resumption
+from drypoint.machine.recovery import plan_resumption, state_lines
 from drypoint.passes.model import Pass, Run
+from drypoint.program.model import MoveKind, Moves
 from drypoint.program.place import place
 from drypoint.program.settings import ProgramSettings
 
@@ -163,3 +166,113 @@ def test_what_is_cut_twice_is_copper_and_no_hop(groove, hop, take_up, lead_in):
         before = _hanging_together(done, next_one[0, :2]) if len(next_one) else 0.0
         assert taken.overlap == pytest.approx(min(lead_in, before), abs=2e-3)
         assert len(rest) <= len(again) <= len(whole) + 1
+
+
+@pytest.mark.parametrize(
+    ("lines", "state"),
+    [
+        ((), []),
+        (("M3S8000", "G4P1.5", "G1X3"), ["M3S8000", "G4P1.5"]),
+        (("M3S8000", "G4P1", "G1X3", "G4P9"), ["M3S8000", "G4P1"]),
+        (("M3S8000", "G4P1", "M5"), []),
+        (("M3S8000", "G4P1", "M05"), []),
+        (("M3S8000", "G4P1", "M5", "M4S900"), ["M4S900"]),
+        (("S700", "M03"), ["M03S700"]),
+        (("M3S8000", "S500"), ["M3S500"]),
+        (("M30", "(M3)"), []),
+    ],
+)
+def test_the_state_is_that_of_the_last_words(lines, state):
+    """A spindle that was switched off stays off, and no wait of an earlier start is taken for its own."""
+    assert state_lines(lines) == ["G54G17G21G90G94", *state]
+
+
+def _feeds_in_force(lines):
+    """The modal feed after every line."""
+    feed, found = None, []
+    for line in lines:
+        if word := re.search(r"F([\d.]+)", line):
+            feed = float(word[1])
+        found.append(feed)
+    return found
+
+
+def test_whatever_the_break_every_feed_that_was_left_is_that_of_the_program(groove):
+    """A feed word stands only where it changes: what was sent before must be in force again."""
+    depths = [(0.0, 0.0), (5.0, 0.0), (10.0, 0.0)]
+    kinds, ends, feeds = [MoveKind.RAPID], [(0.0, 0.0, 2.0)], [0.0]
+    for x, y in depths:  # drilled: the second and third plunge name no feed
+        kinds += [MoveKind.RAPID, MoveKind.FEED, MoveKind.RAPID]
+        ends += [(x, y, 2.0), (x, y, -1.7), (x, y, 2.0)]
+        feeds += [0.0, 60.0, 0.0]
+    drilled = _program(groove, kinds, ends, feeds)
+    for program in (drilled, _hopping(drilled.bit, hop=0.5, take_up=0.2)):
+        whole = _feeds_in_force(program.lines)
+        for first in range(1, len(program.lines)):
+            taken = plan_resumption(program, first)
+            if taken.start is None:
+                continue
+            new = _feeds_in_force(taken.program.lines)
+            feeding = [k for k in range(taken.goes_on, len(whole)) if program.line_move[k] >= 0]
+            for k in feeding:
+                if program.moves.kind[program.line_move[k]] == MoveKind.FEED:
+                    assert new[k - len(whole)] == whole[k], (first, program.lines[k])
+
+
+def _program(groove, kinds, ends, feeds):
+    """A program of moves, the first of them where the bit stands."""
+    count = len(kinds)
+    ends, feeds = np.array(ends), np.array(feeds)
+    moves = Moves(
+        np.array(kinds, dtype=np.int8),
+        ends,
+        feeds,
+        np.zeros((count, 2)),
+        np.zeros(count, dtype=np.int32),
+        np.zeros(count),
+    )
+    lines, made = write_lines(kinds[1:], ends[1:], feeds[1:], start=tuple(ends[0]))
+    plain = groove([(0.0, 0.0), (1.0, 0.0)])
+    line_move = np.array([-1, *(made + 1)], dtype=np.int32)
+    return replace(plain, moves=moves, lines=("M3S8000", *lines), line_move=line_move)
+
+
+def test_it_goes_down_as_slowly_as_the_last_plunge_did(groove):
+    """Not as slowly as the slowest cut: the plunge is 100 mm/min here, the groove 40."""
+    program = groove([(0.0, 0.0), (50.0, 0.0), (50.0, 30.0)], feed=40.0)
+    taken = plan_resumption(program, program.lines.index("Y30"))
+    assert [line for line in taken.program.lines[: taken.lead] if "Z-0.1" in line] == ["G1Z-0.1F100"]
+
+
+def test_after_a_ramp_it_goes_down_at_the_slowest_feed(groove):
+    kinds = [MoveKind.RAPID, *[MoveKind.FEED] * 3]
+    ends = [(0.0, 0.0, 2.0), (5.0, 0.0, -0.1), (15.0, 0.0, -0.1), (15.0, 9.0, -0.1)]
+    program = _program(groove, kinds, ends, [0.0, 80.0, 300.0, 300.0])
+    taken = plan_resumption(program, len(program.lines) - 1, lead_in=1.0)
+    assert [line for line in taken.program.lines[: taken.lead] if "Z-0.1" in line] == ["G1Z-0.1F80"]
+
+
+def test_it_comes_from_the_greatest_height_of_the_whole_program(groove):
+    """A program that ends in the copper was high before, if not after."""
+    kinds = [MoveKind.RAPID, *[MoveKind.FEED] * 3]
+    ends = [(0.0, 0.0, 2.5), (0.0, 0.0, -0.1), (15.0, 0.0, -0.1), (15.0, 9.0, -0.1)]
+    program = _program(groove, kinds, ends, [0.0, 80.0, 300.0, 300.0])
+    taken = plan_resumption(program, len(program.lines) - 1, lead_in=1.0)
+    assert taken.clear == 2.5
+    assert "G0Z2.5" in taken.program.lines
+
+
+def test_what_is_left_takes_its_share_of_the_time(groove):
+    program = groove([(0.0, 0.0), (50.0, 0.0), (50.0, 30.0)])
+    line = program.lines.index("Y30")
+    taken = plan_resumption(program, line)
+    assert taken.program.seconds == pytest.approx(60.0 * (1.0 - line / len(program.lines)))
+
+
+def test_lines_that_only_switch_count_as_done_with_the_first_that_moves(groove):
+    program = groove([(0.0, 0.0), (50.0, 0.0), (50.0, 30.0)])
+    first = program.lines.index("M3S8000")
+    taken = plan_resumption(program, first)
+    assert taken.goes_on > first
+    assert taken.original(taken.lead) == first
+    assert taken.original(taken.lead + 1) == taken.goes_on + 1

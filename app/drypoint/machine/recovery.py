@@ -193,8 +193,8 @@ def last_feed(lines: Sequence[str]) -> float | None:
 
 
 def _last(pattern: re.Pattern[str], lines: Sequence[str]) -> str:
-    """The last value that ``pattern`` finds, from the end; empty if none."""
+    """The value that ``pattern`` finds in the last line that has one; empty if none has."""
     for line in reversed(lines):
-        if found := pattern.findall(bare(line)):
-            return str(found[-1])
+        if found := pattern.search(bare(line)):
+            return found[1]
     return ""
