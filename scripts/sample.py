@@ -17,16 +17,8 @@ from drypoint.passes.isolation import net_chances
 from drypoint.passes.model import Pass, ReachMap, Run
 from drypoint.session.net_reach import NetReach, net_reaches
 from drypoint.surface.touch import Touch, Touches
-from drypoint.ui.canvas.content import (
-    Clamp,
-    Content,
-    ExpectedError,
-    ReferenceHole,
-    Tab,
-    draw_board,
-    draw_pass,
-    draw_reach,
-)
+from drypoint.ui.canvas.content import Clamp, Content, ExpectedError, ReferenceHole, Tab, draw_board
+from drypoint.ui.canvas.pass_drawing import draw_pass, draw_reach
 from drypoint.ui.canvas.paths import path_set
 
 EXAMPLE = Path(__file__).parents[1] / "examples" / "hive-scale"

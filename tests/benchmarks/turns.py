@@ -9,12 +9,13 @@ programs had the processors; and the most processor time of the window's own thr
 from __future__ import annotations
 
 import importlib
+import itertools
 import os
 import sys
 import tempfile
-from collections.abc import Callable
 from pathlib import Path
 from time import perf_counter
+from typing import Any
 
 from PySide6.QtCore import QEventLoop, QTimer
 from PySide6.QtWidgets import QApplication
@@ -49,15 +50,15 @@ def measure(theme: Theme, files: Path, folder: Path) -> None:
     print(f"\n{files.name}\n{' '.join(heads)}")
     helds: list[float] = []
     with undisturbed():
-        for name, act in walks.walk(application, job):
+        for step in itertools.chain(walks.walk(application, job, files), walks.bench_walk(application)):
             watch.forget()
             begun = perf_counter()
-            _live(application, act)
+            _live(application, step)
             took = perf_counter() - begun
             wall, own, held = watch.longest()
             helds += watch.held
             times = " ".join(f"{1e3 * each:10.1f}" for each in (wall, held, own))
-            print(f"{name:18} {times} {len(watch.wall):10} {took:10.1f}", flush=True)
+            print(f"{step.name:18} {times} {len(watch.wall):10} {took:10.1f}", flush=True)
     helds.sort()
     print(f"p99 held up {1e3 * helds[int(0.99 * len(helds))]:.1f} ms of {len(helds)} turns")
     application.window.close()
@@ -66,15 +67,15 @@ def measure(theme: Theme, files: Path, folder: Path) -> None:
         planning.close()
 
 
-def _live(application: Application, act: Callable[[], object]) -> None:
+def _live(application: Application, step: Any) -> None:
     """The event loop as it is in real life, until nothing is computed any more."""
     loop, look = QEventLoop(), QTimer(interval=100)
 
     def settled() -> None:
-        if not application.bridge.busy and application.design.planner.order is not None:
+        if step.until() and not application.bridge.busy and application.design.planner.order is not None:
             loop.quit()
 
-    QTimer.singleShot(0, act)
+    QTimer.singleShot(0, step.act)
     look.timeout.connect(settled)
     look.start()
     QTimer.singleShot(900_000, loop.quit)

@@ -14,9 +14,10 @@ from drypoint.cuts.model import Cut, CutKind
 from drypoint.passes.model import ReachMap
 from drypoint.ui.canvas.base import BasePainter
 from drypoint.ui.canvas.canvas import PathCanvas
-from drypoint.ui.canvas.content import Clamp, Content, ReferenceHole, View, draw_board, draw_reach, find_tabs
+from drypoint.ui.canvas.content import Clamp, Content, ReferenceHole, View, draw_board, find_tabs
 from drypoint.ui.canvas.hover import Card, quarter
 from drypoint.ui.canvas.panel import CanvasPanel
+from drypoint.ui.canvas.pass_drawing import draw_reach
 from drypoint.ui.canvas.paths import path_set
 from drypoint.ui.canvas.pick import pick
 from drypoint.ui.canvas.rulers import figure, step_of

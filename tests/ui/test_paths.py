@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from drypoint.passes.model import ReachMap
-from drypoint.ui.canvas.content import draw_reach
+from drypoint.ui.canvas.pass_drawing import draw_reach
 from drypoint.ui.canvas.paths import CHUNK, path_set
 
 coordinate = st.floats(-50, 50, allow_nan=False, width=32)

@@ -32,7 +32,7 @@ DENSE = "gyw-electro"
 """The board of the corpus to walk through: dense, yet planned in seconds; the benchmark takes larger ones."""
 
 
-def watched(application: Application, job: Path, qtbot) -> dict[str, float]:
+def watched(application: Application, job: Path, files: Path, qtbot) -> dict[str, float]:
     """Longest processor time of a turn, by the step it came after."""
     watch = TurnWatch()
 
@@ -40,12 +40,12 @@ def watched(application: Application, job: Path, qtbot) -> dict[str, float]:
         return not application.bridge.busy and application.design.planner.order is not None
 
     longest: dict[str, float] = {}
-    for name, act in walk(application, job):
+    for step in walk(application, job, files):
         watch.forget()
-        QTimer.singleShot(0, act)
+        QTimer.singleShot(0, step.act)
         qtbot.wait(50)
-        qtbot.waitUntil(settled, timeout=PATIENCE)
-        longest[name] = max(longest.get(name, 0.0), watch.longest()[1])
+        qtbot.waitUntil(lambda step=step: step.until() and settled(), timeout=PATIENCE)
+        longest[step.name] = max(longest.get(step.name, 0.0), watch.longest()[1])
     return longest
 
 
@@ -65,7 +65,7 @@ def walked(light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch)
         application.window.show()
         try:
             with undisturbed():
-                longest = watched(application, job, qtbot)
+                longest = watched(application, job, files, qtbot)
         finally:
             application.window.close()
             application.close()

@@ -55,36 +55,6 @@ class Order:
     seconds: float
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class GroovePaths:
-    """The grooves as they are planned; ``seconds`` is the time of one pass over them.
-
-    ``wide`` are those that the wide bit cuts; None without one.
-    """
-
-    all: PathSet
-    wide: PathSet | None
-    seconds: float
-
-
-def draw_grooves(derived: Derived, snap: Snapshot, progress: Progress) -> GroovePaths:
-    """The grooves at their nominal depth.
-
-    Raises
-    ------
-    PlanError
-        If they cannot be laid.
-    """
-    grooves = derived.cuts(snap, progress).grooves
-    names = [", ".join(nets) for nets in grooves.line_nets]
-    shared = program_settings(snap.settings, preset_of(snap.settings))
-    passes = flat(grooves, snap.settings)
-    seconds = sum(map(run_seconds, place(passes, derived.layout(snap).place, None, settings=shared)))
-    count = grooves.wide
-    wide = path_set(grooves.lines[:count], labels=names[:count]) if count else None
-    return GroovePaths(path_set(grooves.lines, labels=names), wide, seconds)
-
-
 def order_of(derived: Derived, snap: Snapshot, progress: Progress) -> Order:
     """Everything still to run; grooves at the nominal depth while the copper is not touched.
 
@@ -105,23 +75,6 @@ def order_of(derived: Derived, snap: Snapshot, progress: Progress) -> Order:
     items += [item.program for item in later_work(derived, snap) if not item.done]
     fit = derived.fit(snap)
     return order_of_programs(items, fit.rigid if isinstance(fit, Fit) else fit, shared)
-
-
-def order_of_next(derived: Derived, snap: Snapshot, progress: Progress) -> Order | None:
-    """The next pass; None if none is needed.
-
-    Raises
-    ------
-    PlanError
-        If it cannot be placed.
-    """
-    coming = derived.passes(snap, progress).next
-    if coming is None:
-        return None
-    shared = program_settings(snap.settings, preset_of(snap.settings))
-    fit = derived.fit(snap)
-    programs = place([coming], fit, derived.surface(snap), settings=shared)
-    return order_of_programs(programs, fit.rigid if isinstance(fit, Fit) else fit, shared)
 
 
 def order_of_programs(programs: Sequence[Program], fit: Rigid, shared: ProgramSettings) -> Order:

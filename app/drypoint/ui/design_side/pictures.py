@@ -8,9 +8,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from drypoint.board.model import Board, Finding
+from drypoint.board.model import Board
 from drypoint.errors import PlanError
-from drypoint.geometry.points import Points, resample
+from drypoint.geometry.points import Points
 from drypoint.geometry.rigid import Rigid
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
@@ -19,34 +19,26 @@ from drypoint.session.derive import BOARD, CUTS, FIT, PASSES, SURFACE, TOOLING, 
 from drypoint.session.holes import candidates, following
 from drypoint.session.layout import Layout
 from drypoint.session.memo import Memo
-from drypoint.session.net_reach import NetReach, net_reaches
+from drypoint.session.net_reach import NetReach
 from drypoint.session.pass_plan import PassPlan
 from drypoint.session.plans import CutPlan, Placing
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.tooling import Foreseen
-from drypoint.session.work import preset_of
-from drypoint.surface.give import give_report
-from drypoint.surface.model import Surface
 from drypoint.ui.canvas.content import (
     BoardDrawing,
     ExpectedError,
-    ReachDrawing,
     ReferenceHole,
     Tab,
     draw_board,
-    draw_pass,
-    draw_reach,
     find_tabs,
 )
+from drypoint.ui.canvas.pass_drawing import ReachDrawing
 from drypoint.ui.canvas.paths import PathSet
-from drypoint.ui.design_side.order import Order, draw_grooves, order_of, order_of_next
+from drypoint.ui.design_side.drawn import draw_grooves, draw_passes
+from drypoint.ui.design_side.heights import TouchPicture, draw_touched, touching_seconds
+from drypoint.ui.design_side.order import Order, order_of
 from drypoint.ui.design_side.trial_picture import TrialPicture, draw_trials
-from drypoint.ui.heat.picture import HeatPicture, draw_heat
 
-PITCH = 1.0
-"""Between places on the grooves at which the spread is looked at, mm."""
-BACK = 0.4
-"""How far the slow touch is taken to start above the copper when its time is estimated, mm."""
 MOST_ERRORS = 16
 """Places at which the expected error is drawn."""
 LITTLE = 0.01
@@ -79,24 +71,6 @@ class CutPicture:
     seconds: float
     wide: PathSet | None = None
     foreseen: Foreseen | None = None
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class TouchPicture:
-    """The copper's height, board frame.
-
-    ``planned`` are the places to touch, ``median`` and ``worst`` the spread on the grooves, mm;
-    ``seconds`` what touching the planned places takes. Without touches only the plan is known.
-    """
-
-    planned: Points
-    seconds: float
-    heat: HeatPicture | None = None
-    surface: Surface | None = None
-    median: float = 0.0
-    worst: float = 0.0
-    give: tuple[Finding, ...] = ()
-    stale: bool = False
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -180,50 +154,15 @@ class Pictures:
             return TouchPicture(places, seconds)
         with suppress(PlanError):  # where the board lies now may not be known; the heights are
             self._derived.surface(snap, progress.part(0.0, 0.6))
-        surface = self._derived.peek(snap).surface
-        assert surface is not None
-        touches, setup = found
 
         def draw() -> TouchPicture:
-            fit = self._derived.fit_of(snap, setup)
-            layout = self._derived.layout(snap)
-            back = _rigid(fit).inverse()
-            spots = back.apply(touches.points[:, :2])
-            give = touches.give if any(one.first is not None for one in touches.touches) else None
-            heat = draw_heat(
-                lambda at: surface.mean(fit.apply(at)),
-                lambda at: surface.std(fit.apply(at)),
-                _board_and_touches(_box(self._derived.board(snap).outline.bounds), spots),
-                spots,
-                give,
-            )
-            lines = [resample(line, PITCH) for line in self._derived.cuts(snap).grooves.lines]
-            std = surface.std(fit.apply(np.vstack(lines))) if lines else np.zeros(1)
-            loose = give_report(touches, (0.0, 0.0, layout.width, layout.height))
-            return TouchPicture(
-                planned=spots,
-                seconds=self._seconds(snap, touches.points),
-                heat=heat,
-                surface=surface,
-                median=float(np.median(std)),
-                worst=float(std.max()),
-                give=tuple(_back_to_board(one, back) for one in loose),
-                stale=setup != snap.setup,
-            )
+            return self._derived.run(draw_touched, snap, progress.part(0.6, 1.0))
 
         return self._memo.get("touches", snap.key(*SURFACE, "cuts", "bits", "clearing", "surface"), draw)
 
     def _planned(self, snap: Snapshot, progress: Progress) -> tuple[Points, float]:
         plan = self._derived.touch_plan(snap, progress)
-        return _rigid(self._derived.fit(snap)).inverse().apply(plan), self._seconds(snap, plan)
-
-    def _seconds(self, snap: Snapshot, places: Points) -> float:
-        """Time of touching: the way down fast, a little slowly, and the ways between."""
-        asked = snap.settings.surface
-        rates = preset_of(snap.settings).max_rate
-        down = asked.highest / asked.fast + BACK / asked.slow + 2 * asked.highest / rates[2]
-        ways = np.sqrt((np.diff(places[:, :2], axis=0) ** 2).sum(axis=1)).sum() if len(places) > 1 else 0.0
-        return float(60.0 * (len(places) * down + ways / min(rates[:2])))
+        return _rigid(self._derived.fit(snap)).inverse().apply(plan), touching_seconds(snap, plan)
 
     def passes(self, snap: Snapshot, progress: Progress) -> PassPicture:
         """Depths and reach.
@@ -236,17 +175,8 @@ class Pictures:
         plan = self._derived.passes(snap, progress.part(0.0, 0.8))
 
         def draw() -> PassPicture:
-            names = self._derived.cuts(snap).grooves.line_nets
-            progress.step(0.85)
-            current = order = None
-            if plan.next is not None:
-                current = draw_pass(plan.next, names)
-                order = self._derived.run(order_of_next, snap, progress.part(0.85, 0.95))
-            progress.step(0.95)
-            reach = plan.reach if plan.done else plan.expected
-            earlier = tuple(draw_pass(one, names) for one in plan.done)
-            by_net = net_reaches(reach, names, plan.by_net)
-            return PassPicture(plan, earlier, current, draw_reach(reach, names), order, by_net)
+            drawn = self._derived.run(draw_passes, snap, progress.part(0.8, 1.0))
+            return PassPicture(plan, drawn.earlier, drawn.current, drawn.reach, drawn.order, drawn.nets)
 
         return self._memo.get("passes", snap.key(*PASSES, "machine"), draw)
 
@@ -334,28 +264,3 @@ def _spread(rings: Sequence[Ring]) -> list[Ring]:
 
 def _rigid(fit: Placing) -> Rigid:
     return fit if isinstance(fit, Rigid) else fit.rigid
-
-
-def _board_and_touches(
-    board: tuple[float, float, float, float], spots: Points
-) -> tuple[float, float, float, float]:
-    """The board and the places touched: beyond them heights are only guessed."""
-    x0, y0, x1, y1 = board
-    if len(spots):
-        (a, b), (c, d) = spots.min(axis=0), spots.max(axis=0)
-        x0, y0, x1, y1 = min(x0, a), min(y0, b), max(x1, c), max(y1, d)
-    return float(x0), float(y0), float(x1), float(y1)
-
-
-def _box(bounds: tuple[float, ...]) -> tuple[float, float, float, float]:
-    x0, y0, x1, y1 = (float(value) for value in bounds)
-    return x0, y0, x1, y1
-
-
-def _back_to_board(finding: Finding, back: Rigid) -> Finding:
-    if finding.at is None:
-        return finding
-    x, y = back.apply([finding.at])[0]
-    return Finding(
-        finding.kind, finding.what, finding.where, finding.hint, (float(x), float(y)), finding.nets
-    )

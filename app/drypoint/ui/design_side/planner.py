@@ -13,6 +13,7 @@ from drypoint.session.session import Session
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.traveller import StepName
 from drypoint.ui.bridge import CLOSED, OPENED, Bridge
+from drypoint.ui.design_side.heights import TouchPicture
 from drypoint.ui.design_side.order import Order
 from drypoint.ui.design_side.pictures import (
     BoardPicture,
@@ -20,7 +21,6 @@ from drypoint.ui.design_side.pictures import (
     FitPicture,
     PassPicture,
     Pictures,
-    TouchPicture,
 )
 from drypoint.ui.design_side.trial_picture import TrialPicture
 

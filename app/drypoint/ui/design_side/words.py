@@ -19,7 +19,8 @@ from drypoint.session.sheet import clock
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.traveller import moved_at
 from drypoint.session.wave_words import wave_words
-from drypoint.ui.design_side.pictures import CutPicture, PassPicture, TouchPicture
+from drypoint.ui.design_side.heights import TouchPicture
+from drypoint.ui.design_side.pictures import CutPicture, PassPicture
 from drypoint.ui.language.words import fill, local, told
 from drypoint.ui.pages.design import BoardPageValues, CutsPageValues
 from drypoint.ui.pages.measure import SurfacePageValues

@@ -34,7 +34,8 @@ class Wardrobe(QObject):
         known = any(area is each for each in self._areas)
         if not known:
             self._areas = [each for each in self._areas if isValid(each)] + [area]
-        if not known or any(area is each for each in self._waiting):
+        waits = not known or any(area is each for each in self._waiting)
+        if waits and area.styleSheet() != self._sheet:  # the same again would have it dressed anew
             area.setStyleSheet(self._sheet)
         if not known:
             self._wait([area])
