@@ -1,11 +1,15 @@
-"""A halt waits until the axes really stand still: what a reset cuts short loses its position."""
+"""When lines are held back, given up or stopped: a reset that cuts motion short loses the position."""
 
 from __future__ import annotations
+
+from collections.abc import Callable
 
 import pytest
 
 from drypoint.machine.delivery import Delivery, is_still
-from drypoint.machine.protocol import Phase, Realtime, Status
+from drypoint.machine.faults import LineLost
+from drypoint.machine.protocol import Message, Ok, Phase, Realtime, Status
+from drypoint.machine.sender import Sender
 
 
 class _Slowing:
@@ -73,3 +77,56 @@ def test_what_counts_as_standing_still() -> None:
         for sub in (None, 0, 1, 2, 3):
             if sub is None or phase in (Phase.HOLD, Phase.DOOR):
                 assert is_still(Status(phase, sub)) is ((phase, sub) in still), (phase, sub)
+
+
+class _Answering:
+    """A channel at which the machine rests, with a script of what comes every 0.3 s."""
+
+    name, patient, restarts, alarm, status = "answering", False, 0, None, Status(Phase.IDLE)
+
+    def __init__(self, script: Callable[[int], list[Message]]) -> None:
+        self.script = script
+        self.turn = 0
+        self.reports = 0
+        self.sent: list[tuple[bytes, int]] = []
+
+    def now(self) -> float:
+        return 0.3 * self.turn
+
+    def send(self, data: bytes) -> None:
+        self.sent.append((data, self.turn))
+
+    def exchange(self, wait: float) -> list[Message]:
+        self.turn += 1
+        self.reports += 1
+        return self.script(self.turn)
+
+
+def test_no_pulse_begins_while_a_pause_is_wanted() -> None:
+    def script(turn: int) -> list[Message]:
+        if turn == 3:
+            delivery.pause.clear()
+        return [Ok()] * 2 if channel.sent else []
+
+    channel = _Answering(script)
+    delivery = Delivery(channel, lambda: None)  # type: ignore[arg-type]
+    delivery.pulsing = True
+    delivery.pause.set()
+    lines = ("M3S5", "M5")
+    delivery.deliver(Sender(lines), lines, lambda: None)
+    assert channel.sent == [(b"M3S5\nM5\n", 3)]
+
+
+@pytest.mark.parametrize(("every", "lost"), [(2, False), (9, True)])
+def test_a_line_is_lost_when_nothing_comes_for_a_second_at_rest(every: int, lost: bool) -> None:
+    """Answers that come slowly, one in 0.6 s, are answers; the wait begins anew with each."""
+    channel = _Answering(lambda turn: [Ok()] if turn % every == 0 else [])
+    delivery = Delivery(channel, lambda: None)  # type: ignore[arg-type]
+    lines = tuple(f"G1X{k}" for k in range(6))
+    if lost:
+        with pytest.raises(LineLost):
+            delivery.deliver(Sender(lines), lines, lambda: None)
+        assert channel.turn < 9
+    else:
+        delivery.deliver(Sender(lines), lines, lambda: None)
+        assert channel.turn == 12

@@ -206,7 +206,14 @@ def test_whatever_the_break_every_feed_that_was_left_is_that_of_the_program(groo
         ends += [(x, y, 2.0), (x, y, -1.7), (x, y, 2.0)]
         feeds += [0.0, 60.0, 0.0]
     drilled = _program(groove, kinds, ends, feeds)
-    for program in (drilled, _hopping(drilled.bit, hop=0.5, take_up=0.2)):
+    kinds = [MoveKind.RAPID, *[MoveKind.FEED] * 2, *[MoveKind.RAPID] * 2, *[MoveKind.FEED] * 2]
+    ends = [(0.0, 0.0, 2.0), (0.0, 0.0, -0.1), (5.0, 0.0, -0.1), (5.0, 0.0, 2.0), (5.0, 5.0, 2.0)]
+    ends += [(9.0, 5.0, -0.1), (15.0, 5.0, -0.1)]
+    ramped = _program(groove, kinds, ends, [0.0, 80.0, 300.0, 0.0, 0.0, 300.0, 300.0])
+    bare = [re.sub("F300", "", line) if "Y5Z-0.1" in line or "X9" in line else line for line in ramped.lines]
+    assert sum("F" in line for line in bare) == 2, "the ramp names no feed: that of the cut before holds"
+    ramped = replace(ramped, lines=tuple(bare))
+    for program in (drilled, ramped, _hopping(drilled.bit, hop=0.5, take_up=0.2)):
         whole = _feeds_in_force(program.lines)
         for first in range(1, len(program.lines)):
             taken = plan_resumption(program, first)
