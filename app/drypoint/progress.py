@@ -5,6 +5,8 @@ from __future__ import annotations
 import threading
 from collections.abc import Callable
 
+from drypoint.wording import as_text
+
 
 class Cancelled(Exception):  # noqa: N818 - a request, not an error
     """The work was asked to stop; nothing it did so far is kept."""
@@ -43,7 +45,7 @@ class Progress:
         if self._cancel.is_set():
             raise Cancelled
         if self._report is not None:
-            self._report(done, text)
+            self._report(done, as_text(text))
 
     def part(self, start: float, stop: float) -> Progress:
         """A progress whose 0..1 is ``start..stop`` of this one; it shares the cancelling."""

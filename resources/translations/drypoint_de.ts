@@ -9666,7 +9666,6 @@
         <translation>Von hier an weiter (Strg+R)</translation>
     </message>
     <message>
-        <location filename="../../app/drypoint/ui/design_side/onward.py"/>
         <location filename="../../app/drypoint/ui/pages/passes.py"/>
         <source>Go on to {name}</source>
         <translation>Weiter zu {name}</translation>
@@ -10417,6 +10416,7 @@
         <translation>Als Nächstes: die Klemme auf {net}</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/design_side/onward.py"/>
         <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
         <source>Next: {page}</source>
         <translation>Weiter: {page}</translation>
@@ -10916,7 +10916,7 @@
     <message>
         <location filename="../../app/drypoint/ui/design_side/machine_settings.py"/>
         <source>Reach holes and marks from one side: play is taken up</source>
-        <translation>Löcher und Marken von einer Seite anfahren: Spiel ist aufgehoben</translation>
+        <translation>Löcher von einer Seite anfahren, ohne Spiel</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/pages/measure.py"/>
@@ -11150,7 +11150,7 @@
     <message>
         <location filename="../../app/drypoint/ui/design_side/machine_settings.py"/>
         <source>Send line by line: slower, safer on a bad cable</source>
-        <translation>Zeile für Zeile senden: langsamer, sicherer an einem schlechten Kabel</translation>
+        <translation>Zeile für Zeile senden, wenn das Kabel schlecht ist</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/jogging.py"/>
@@ -12752,6 +12752,11 @@
         <translation>Basismaterial</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/ui/forms/machine.py"/>
+        <source>large, with homing</source>
+        <translation>groß, mit Referenzfahrt</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/ui/forms/blank.py"/>
         <source>left edge</source>
         <translation>linke Kante</translation>
@@ -12806,6 +12811,16 @@
         <location filename="../../app/drypoint/ui/jog/position.py"/>
         <source>machine</source>
         <translation>Maschine</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/machine.py"/>
+        <source>medium</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/machine.py"/>
+        <source>medium, spindle on and off</source>
+        <translation>mittel, Spindel an und aus</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/jog/position.py"/>
@@ -13052,6 +13067,16 @@
         <location filename="../../app/drypoint/ui/design_side/coupon_sheet.py"/>
         <source>shallower than set</source>
         <translation>flacher als eingestellt</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/machine.py"/>
+        <source>small</source>
+        <translation>klein</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/ui/forms/machine.py"/>
+        <source>small, spindle by hand</source>
+        <translation>klein, Spindel von Hand</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/design_side/electrical.py"/>

@@ -6,6 +6,7 @@ import sys
 from pathlib import Path
 
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel
 
 from drypoint.session.clear_settings import ClearArea, Clearing, ClearSettings
 from drypoint.ui.design_side.clearing import COMPARE, ClearingFields
@@ -58,7 +59,10 @@ def test_what_a_second_bit_saves_is_told_before_it_is_chosen(who: Bystander) -> 
         who.app.bridge.ended, timeout=PATIENCE, check_params_cb=lambda name: name == COMPARE
     ):
         who.qtbot.mouseClick(fields.compare_button, Qt.MouseButton.LeftButton)
-    lines = fields.told.text().splitlines()
-    assert len(lines) == fields.bit.count() - 1
-    assert all("min" in line for line in lines)
+    rows = [fields.results.itemAt(n).widget() for n in range(fields.results.count())]
+    said = [" ".join(label.text() for label in row.findChildren(QLabel)) for row in rows]
+    assert len(said) == fields.bit.count() - 1
+    for number, one in enumerate(said, start=1):
+        assert fields.bit.itemText(number) in one
+        assert "min" in one
     assert who.session.settings.clearing == ClearSettings()

@@ -31,7 +31,7 @@ def test_every_page_that_is_done_leads_to_the_first_that_is_not(opened: Callable
     for number in range(4):
         who.window.choose_step(number)
         who.rest()
-        assert _filled(who) == ["Go on to Surface"]
+        assert _filled(who) == ["Next: Surface"]
         who.click(who.window.pages.currentWidget().onward_button)
         assert who.window.pages.currentIndex() == 4
     assert _filled(who) == ["Touch the copper"]
@@ -41,7 +41,7 @@ def test_a_touched_surface_leads_on_to_the_passes(opened: Callable[[], Bystander
     measure_flat(job)
     who = opened()
     who.window.choose_step(4)
-    who.wait(lambda: _filled(who) == ["Go on to Passes"])
+    who.wait(lambda: _filled(who) == ["Next: Passes"])
     who.click(who.window.pages.currentWidget().onward_button)
     assert who.window.pages.currentIndex() == 5
 

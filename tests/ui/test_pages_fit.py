@@ -90,3 +90,14 @@ def _room(button: QAbstractButton, page: QWidget) -> int:
     """Width of a button that is in sight."""
     left = button.mapTo(page, button.rect().topLeft()).x()
     return min(button.width(), page.width() - left)
+
+
+@pytest.mark.usefixtures("language")
+def test_the_sheet_of_the_machine_is_no_wider_than_it_is_shown(who: Bystander) -> None:
+    sheet = who.app.design.machine.open()
+    assert sheet is not None
+    areas = [area for area in sheet.findChildren(QScrollArea) if area.isVisible()]
+    wide = [(area.widget().minimumSizeHint().width(), area.viewport().width()) for area in areas]
+    sheet.reject()
+    assert wide
+    assert all(least <= room for least, room in wide)

@@ -7,7 +7,7 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import QObject
-from PySide6.QtWidgets import QLineEdit
+from PySide6.QtWidgets import QLineEdit, QVBoxLayout
 
 from drypoint.bits.library import default_library
 from drypoint.bits.model import EndMill, VBit
@@ -15,12 +15,12 @@ from drypoint.errors import DrypointError
 from drypoint.session.clear_settings import ClearArea, Clearing, ClearSettings
 from drypoint.session.session import Session
 from drypoint.session.settings import Settings
-from drypoint.session.two_bit_times import TwoBitTimes, candidates, in_words, two_bit_times
+from drypoint.session.two_bit_times import candidates, in_words, two_bit_times
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.editing import Editing
 from drypoint.ui.design_side.fields import Plain, PlainFields
 from drypoint.ui.language.words import told
-from drypoint.ui.parts.blocks import button, words
+from drypoint.ui.parts.blocks import Row, button, empty, words
 from drypoint.ui.parts.explain import explain
 from drypoint.ui.parts.fields import Choice, Setting
 from drypoint.ui.parts.page import Page
@@ -64,6 +64,9 @@ class ClearingFields(QObject):
         self.told = words("", "caption", wrap=True)
         self.told.hide()
         page.add(self.told)
+        self._theme = page.theme
+        self.results = QVBoxLayout()
+        page.body.addLayout(self.results)
         bridge.job_changed.connect(self._job_changed)
         bridge.computed.connect(self._computed)
         bridge.failed.connect(self._failed)
@@ -143,6 +146,7 @@ class ClearingFields(QObject):
 
     def _change(self, session: Session, title: str, **values: Any) -> None:
         self.told.hide()
+        empty(self.results)
         self._editing.change(title, clearing=replace(session.settings.clearing, **values))
 
     # what it saves
@@ -153,6 +157,7 @@ class ClearingFields(QObject):
         if session is None:
             return
         snap, bits = session.snapshot, self._offered(session.settings)
+        empty(self.results)
         self.told.setText(self.tr("Comparing…"))
         self.told.show()
         compare = partial(two_bit_times, bits=bits)
@@ -160,16 +165,14 @@ class ClearingFields(QObject):
 
     def _computed(self, name: str, value: object) -> None:
         if name == COMPARE and isinstance(value, tuple):
-            self.told.setText("\n".join(_said(times) for times in value))
-            self.told.show()
+            self.told.hide()
+            for times in value:
+                detail = told(in_words(times))
+                self.results.addWidget(Row(self._theme, times.bit, strong=True, detail=detail))
 
     def _failed(self, name: str, error: DrypointError) -> None:
         if name == COMPARE:
             self.told.setText(told(error.what))
-
-
-def _said(times: TwoBitTimes) -> str:
-    return f"{told(times.bit)}: {told(in_words(times))}"
 
 
 def _area_text(area: ClearArea) -> str:

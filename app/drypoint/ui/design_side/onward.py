@@ -29,7 +29,7 @@ class Onward(QObject):
             later = next((step for step in open_steps if step > number), None) if done else None
             if self._shown.get(page) != later:
                 self._shown[page] = later
-                said = "" if later is None else self.tr("Go on to {name}").format(name=names[later])
+                said = "" if later is None else self.tr("Next: {page}").format(page=names[later])
                 page.show_onward(said)
 
     def _go(self, page: Page) -> None:

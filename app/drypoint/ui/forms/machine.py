@@ -109,11 +109,22 @@ class MachineForm(QWidget):
     def show_classes(self, classes: Mapping[str, MachineValues]) -> None:
         """Offer machines by size class; choosing one sets travel and what the controller switches."""
         self._classes = dict(classes)
+        words_of_class = self._class_words()
         self.size_class.clear()
         for name in classes:
-            self.size_class.addItem(name, name)
+            self.size_class.addItem(words_of_class.get(name, name), name)
         self._size_setting.setVisible(bool(classes))
         self.size_class.setCurrentIndex(self.size_class.findData(self._values.size_class))
+
+    def _class_words(self) -> Mapping[str, str]:
+        """The size classes that come with the program, in the language of the window."""
+        return {
+            "small": self.tr("small"),
+            "small, spindle by hand": self.tr("small, spindle by hand"),
+            "medium": self.tr("medium"),
+            "medium, spindle on and off": self.tr("medium, spindle on and off"),
+            "large, with homing": self.tr("large, with homing"),
+        }
 
     def show_ports(self, ports: Sequence[tuple[str, str]]) -> None:
         """Offer ports: name and what is said of it; the bench is always there."""

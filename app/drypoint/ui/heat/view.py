@@ -270,10 +270,12 @@ class HeatView(QWidget):
         if self._picture is None or not self._plot.sceneBoundingRect().contains(place):
             return
         at = self._plot.getViewBox().mapSceneToView(place)
+        self.set_cursor((at.x(), at.y()))
         self.cursor_moved.emit((at.x(), at.y()))
 
     def eventFilter(self, watched: Any, event: Any) -> bool:
         if event.type() == QEvent.Type.Leave:
+            self.set_cursor(None)
             self.cursor_moved.emit(None)
         elif event.type() == QEvent.Type.Resize and watched is self._graphics:
             self._veil.resize(event.size())
@@ -295,6 +297,7 @@ class HeatView(QWidget):
         for line in self._across:
             line.setPen(pg.mkPen("#1E1C1A", width=1.4, style=Qt.PenStyle.DashLine))
         self._section.setPen(pg.mkPen("#FFFFFF", width=2.5))
+        self._section.hoverPen = pg.mkPen("#FFFFFF", width=4)
         for letter in self._letters:
             letter.setColor(QColor("#1E1C1A"))
             letter.fill = QBrush(QColor("#FFFFFF"))

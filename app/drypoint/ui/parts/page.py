@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVB
 
 from drypoint.ui.language.words import fill, told
 from drypoint.ui.parts.blocks import Note, Row, button, rule, words
+from drypoint.ui.parts.tab_order import TabOrder
 from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
 
@@ -77,6 +78,7 @@ class Page(QWidget):
         self.onward_button.hide()
         self.onward_button.clicked.connect(self.onward)
         self.foot.addWidget(self.onward_button)
+        self.tab_order = TabOrder(self, (inner, foot))
 
     def add(self, widget: QWidget) -> QWidget:
         """Append to the middle."""
