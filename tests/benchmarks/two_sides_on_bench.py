@@ -22,10 +22,11 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.progress import Progress
 from drypoint.session.actions import measure, turn
 from drypoint.session.commands import prepare
-from drypoint.session.rehearsal_second import HOLES, find_turned, registration_error
+from drypoint.session.rehearsal_second import find_turned, registration_error
 from drypoint.session.rehearsal_stage import Stage, run_later
 from drypoint.session.session import Session
 from drypoint.session.station import bench_setup, connect
+from drypoint.session.tooling import HOLES
 from drypoint.session.work import later_work
 
 TOUCH, WANDER = 0.02, 0.05

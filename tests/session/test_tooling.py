@@ -16,6 +16,7 @@ from drypoint.errors import PlanError
 from drypoint.reference.fit import fit_rigid
 from drypoint.reference.registration import across
 from drypoint.session.actions import turn
+from drypoint.session.clear_options import ClearOptions
 from drypoint.session.commands import prepare
 from drypoint.session.holes import candidates
 from drypoint.session.programs import as_turned
@@ -39,8 +40,8 @@ def _copper(layer: str, pads: list[tuple[int, int]]) -> str:
 def plates(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """Two-sided, 30 × 18 mm, pads for parts that are soldered on: no hole at all."""
     folder = tmp_path_factory.mktemp("plates")
-    (folder / "plates-top.gbr").write_text(_copper("L1,Top", [(4, 4), (10, 8), (20, 6), (26, 14)]))
-    (folder / "plates-bottom.gbr").write_text(_copper("L2,Bot", [(6, 10), (15, 4), (24, 10)]))
+    (folder / "plates-top.gbr").write_text(_copper("L1,Top", [(4, 4), (10, 8), (12, 9), (20, 6), (26, 14)]))
+    (folder / "plates-bottom.gbr").write_text(_copper("L2,Bot", [(6, 10), (15, 4), (17, 5), (24, 10)]))
     (folder / "plates-outline.gbr").write_text(
         f"%TF.FileFunction,Profile,NP*%\n{_HEAD}X0Y0D02*\nX30000Y0D01*\nX30000Y18000D01*\nX0Y18000D01*\n"
         "X0Y0D01*\nM02*\n"
@@ -184,8 +185,10 @@ def test_marks_keep_off_them(session):
 
 @pytest.fixture(scope="module")
 def rehearsed(plates: Path, tmp_path_factory: pytest.TempPathFactory) -> Rehearsal:
+    """On both sides an end mill clears moats, and the V-bit cuts where two pads lie 0.2 mm apart."""
     folder = tmp_path_factory.mktemp("rehearsed")
-    prepare([plates], folder / "plates.drypoint", both_sides=True)
+    two_bits = ClearOptions(wide="0.8", clear="moat", moat=1.2)
+    prepare([plates], folder / "plates.drypoint", both_sides=True, clearing=two_bits)
     session = Session.open(folder / "plates.drypoint")
     try:
         return rehearse(session, folder, seed=1, touches=16)
@@ -198,7 +201,8 @@ def test_a_board_without_holes_is_rehearsed_on_both_sides(rehearsed):
     assert second is not None
     assert rehearsed.check.clean
     assert second.check.clean
-    assert (rehearsed.check.pieces, second.check.pieces) == (3, 4)
+    assert (rehearsed.check.pieces, second.check.pieces) == (4, 5)
+    assert not rehearsed.findings
     assert second.holes == 3
     assert second.compared == 3
     assert second.worst_error_mm < 0.3
@@ -206,3 +210,21 @@ def test_a_board_without_holes_is_rehearsed_on_both_sides(rehearsed):
     assert sum("tooling-hole" in name for name in names) == 1
     assert "outline" in names[-1]
     assert "Found by 3 drilled holes" in report("rehearse", rehearsed.as_dict())
+
+
+def test_two_bits_mill_each_side(rehearsed):
+    second = rehearsed.second_side
+    assert second is not None
+    names = [program.name for program in rehearsed.programs]
+    for side in ("1-bottom", "2-top"):
+        own = [name for name in names if name.startswith(side)]
+        wide = next(at for at, name in enumerate(own) if "-clearing-" in name)
+        fine = next(at for at, name in enumerate(own) if "-grooves-" in name)
+        assert wide < fine
+    for passes in (rehearsed.passes, second.passes):
+        assert len(passes) >= 2
+        # the wide bit goes under all of the copper; what is left by it is up to the fine one
+        assert passes[0].actual_through < 1.0
+        assert passes[-1].actual_through == pytest.approx(1.0, abs=0.01)
+        for one in passes:
+            assert one.actual_through == pytest.approx(one.predicted_through, abs=0.03)

@@ -16,6 +16,9 @@ if TYPE_CHECKING:
 
 EYE = 0.03
 """Spread of bringing a bit over a mark by eye, mm."""
+SPOT_EYE = 0.1
+"""The same for the middle of a light spot over a hole, mm: it is several tenths wide, uneven, and glares
+(common practice, no source)."""
 GOOD_ENOUGH = 5.0 / 3.0
 """A person stops moving the bit when it looks this close, in spreads of the eye."""
 SEARCH = 4.0
@@ -54,6 +57,8 @@ class BenchOperator(Operator):
         """How far the sheet has moved when it is clamped again, as a motion of space."""
         self.eye = EYE
         """Spread of bringing a bit over a mark by eye, mm."""
+        self.spot_eye = SPOT_EYE
+        """Spread of bringing the middle of a light spot over a hole, mm."""
         self.declines: set[RequestKind] = set()
         """Kinds that are refused."""
         self._aim: tuple[Request, Triple] | None = None
@@ -175,13 +180,14 @@ class BenchOperator(Operator):
         Asked for a hole or a mark, over the one seen nearest to the place; else at the place.
         """
         bench, sheet = self._bench, self._bench.sheet
+        by_spot = "light spot" in request.title
         if request.place is None:
             x, y = sheet.corner()
             x, y = x + CORNER_INSET, y + CORNER_INSET
         else:
             x, y = self._where(request.place)
             sought = any(word in request.title for word in ("hole", "mark"))
-            spot = np.array(bench.body.spot if "light spot" in request.title else (0.0, 0.0))
+            spot = np.array(bench.body.spot if by_spot else (0.0, 0.0))
             x, y = x + float(spot[0]), y + float(spot[1])
             holes = [hole[:2] for hole in bench.holes()] if sought else []
             if holes:
@@ -190,7 +196,8 @@ class BenchOperator(Operator):
                 if far.min() < SEARCH:
                     x, y = (float(value) for value in seen[int(far.argmin())])
             x, y = x - float(spot[0]), y - float(spot[1])
-        x, y = x + float(self._rng.normal(0.0, self.eye)), y + float(self._rng.normal(0.0, self.eye))
+        eye = self.spot_eye if by_spot else self.eye
+        x, y = x + float(self._rng.normal(0.0, eye)), y + float(self._rng.normal(0.0, eye))
         return (x, y, float(sheet.top([(x, y)])[0]) + ABOVE)
 
     def _paper(self, request: Request) -> Answer:

@@ -1,0 +1,58 @@
+"""How soon a rehearsal that is cancelled stops: the longest stretches of work between two looks at it.
+
+Run by hand: ``python tests/benchmarks/cancelling.py [EXAMPLE]``. Time is that of the working thread's own
+processor, so a busy machine does not count; the reference is the same work's time in all. Each stretch is
+named after what was said at its end. 0.2 s is what a person does not notice.
+"""
+
+from __future__ import annotations
+
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+from drypoint.progress import Progress
+from drypoint.session.commands import prepare
+from drypoint.session.rehearsal import rehearse
+from drypoint.session.session import Session
+
+ROOT = Path(__file__).resolve().parents[2]
+SOON = 0.2
+"""s; a stretch should not take longer."""
+SHOWN = 12
+"""Stretches that are printed."""
+
+
+def main(example: str = "hive-scale") -> None:
+    """Rehearse an example and print its longest stretches."""
+    stretches: list[tuple[float, float, str]] = []
+    last = time.thread_time()
+
+    def note(done: float, text: str) -> None:
+        nonlocal last
+        now = time.thread_time()
+        stretches.append((now - last, done, str(text)))
+        last = now
+
+    with tempfile.TemporaryDirectory() as name:
+        folder = Path(name)
+        both = example == "frost-bell"
+        prepare([ROOT / "examples" / example], folder / "job.drypoint", both_sides=both)
+        session = Session.open(folder / "job.drypoint")
+        try:
+            last = begun = time.thread_time()
+            rehearse(session, folder, touches=24, progress=Progress(note))
+            whole = time.thread_time() - begun
+        finally:
+            session.close()
+    stretches.sort(reverse=True)
+    late = [one for one in stretches if one[0] > SOON]
+    print(f"{example}: {len(stretches)} looks in {whole:.1f} s, {len(late)} stretches over {SOON} s")
+    print(f"{'s':>7} {'of all':>7} {'done':>6}  at the end of it")
+    for length, done, text in stretches[:SHOWN]:
+        print(f"{length:7.3f} {length / whole:7.1%} {done:6.1%}  {text}")
+
+
+if __name__ == "__main__":
+    main(*sys.argv[1:2])
