@@ -6,7 +6,7 @@ import os
 import signal
 import threading
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import fields, replace
 from functools import partial
 from pathlib import Path
 
@@ -18,8 +18,10 @@ from drypoint.errors import InputError, MachineError, PlanError
 from drypoint.progress import Cancelled, Progress
 from drypoint.session.derive import Derived
 from drypoint.session.distant import DistantDerived
+from drypoint.session.peek import Peek
 from drypoint.session.planning import Planning
 from drypoint.session.session import Session
+from drypoint.session.settings import FileUse, ProgramUse
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.two_bit_times import two_bit_times
 from drypoint.surface.model import Surface
@@ -48,6 +50,13 @@ def distant(planning: Planning) -> DistantDerived:
 @pytest.fixture
 def small(small_job: Path) -> Iterator[Session]:
     session = Session.open(small_job)
+    yield session
+    session.close()
+
+
+@pytest.fixture
+def bare(tmp_path: Path) -> Iterator[Session]:
+    session = Session.create(tmp_path / "bare.drypoint")
     yield session
     session.close()
 
@@ -94,6 +103,35 @@ def test_answers_are_kept_here(small: Session, distant: DistantDerived) -> None:
     assert distant.cuts(snap) is cuts
     assert distant.cuts_ready(snap) is cuts
     assert distant.peek(snap).cuts is cuts
+
+
+def test_what_pages_show_of_a_plan_is_known_here_too(small: Session, distant: DistantDerived) -> None:
+    here, snap = Derived(), touched(small, 0.0)
+
+    def known(derived: Derived) -> set[str]:
+        peek = derived.peek(snap)
+        return {each.name for each in fields(peek) if getattr(peek, each.name) is not None}
+
+    assert known(distant) == known(here) == set()
+    for ask in (Derived.read, Derived.cuts, Derived.touch_plan, Derived.measured, Derived.passes):
+        for derived in (here, distant):
+            getattr(derived, ask.__name__)(snap)
+        assert known(distant) >= known(here)
+    assert known(here) == {each.name for each in fields(Peek)}
+
+
+def test_programs_are_known_where_no_cuts_can_be_laid(
+    bare: Session, distant: DistantDerived, tmp_path: Path
+) -> None:
+    program = tmp_path / "holes.nc"
+    program.write_text("G21G90\nT1M6\nG0X2Y2Z1\nG1Z-2F60\nG0Z1\nM2\n")
+    bare.import_files([program])
+    grooves = FileUse("holes.nc", ProgramUse.GROOVES)
+    bare.change("Taken for grooves", imported=replace(bare.settings.imported, uses=(grooves,)))
+    with pytest.raises(PlanError, match="engraves nothing"):
+        distant.cuts(bare.snapshot)
+    (one,) = distant.peek(bare.snapshot).ready or ()
+    assert one.name == "holes.nc"
 
 
 def test_any_work_can_be_run_there(small: Session, distant: DistantDerived) -> None:

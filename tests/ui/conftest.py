@@ -15,6 +15,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, QMessageLogContext, QtMsgTy
 from PySide6.QtWidgets import QApplication
 
 from drypoint.bench.bench import Bench
+from drypoint.session.planning import Planning
 from drypoint.session.session import Session
 from drypoint.session.station import make_bench
 from drypoint.ui.app import Application
@@ -64,6 +65,14 @@ def light(one_theme: Theme) -> Theme:
     return one_theme
 
 
+@pytest.fixture(scope="session")
+def planning() -> Iterator[Planning]:
+    """The process that plans, as in the real program; one serves all windows."""
+    made = Planning()
+    yield made
+    made.close()
+
+
 @pytest.fixture(scope="module")
 def design(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("design")
@@ -98,12 +107,14 @@ def bench(job: Path) -> Bench:
 
 
 @pytest.fixture
-def opened(light: Theme, qtbot, tmp_path: Path, job: Path, bench: Bench) -> Iterator[Callable[[], Bystander]]:
+def opened(
+    light: Theme, qtbot, tmp_path: Path, job: Path, bench: Bench, planning: Planning
+) -> Iterator[Callable[[], Bystander]]:
     """Opens the window on the job; may be called again once it was closed."""
     made: list[Application] = []
 
     def open_window() -> Bystander:
-        application = Application(light, Remembered(tmp_path / "window.json"))
+        application = Application(light, Remembered(tmp_path / "window.json"), planning=planning)
         made.append(application)
         who = Bystander(application, qtbot)
         who.side.connecting._bench = bench

@@ -15,6 +15,7 @@ from drypoint.cuts.model import CutKind
 from drypoint.cuts.ratings import Surroundings
 from drypoint.session.commands import prepare
 from drypoint.session.corner import Corner
+from drypoint.session.planning import Planning
 from drypoint.session.plans import taught
 from drypoint.session.settings import Voltage
 from drypoint.session.wear_book import WearBook, Worked
@@ -38,14 +39,19 @@ def prepared_job(hive_scale: Path, tmp_path_factory: pytest.TempPathFactory) -> 
 
 @pytest.fixture
 def window(
-    light: Theme, qtbot, prepared_job: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    light: Theme,
+    qtbot,
+    prepared_job: Path,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    planning: Planning,
 ) -> Iterator[Application]:
     monkeypatch.setattr(app_module, "MACHINE_SIDE", "drypoint.ui.no_machine")
     book = WearBook(tmp_path / "wear.json")
     book.add("V-bit 0.1 mm 30°", Worked(19_500.0))
     book.add("Drill 0.8 mm", Worked(holes=300))
     book.add("Somebody else's bit", Worked(5_000.0))
-    made = Application(light, Remembered(tmp_path / "window.json"), book)
+    made = Application(light, Remembered(tmp_path / "window.json"), book, planning)
     made.bridge.recovery = tmp_path / "recovery"
     qtbot.addWidget(made.window)
     made.window.show()

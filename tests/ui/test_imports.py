@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QFileDialog, QPushButton
 
 import drypoint.ui.app as app_module
 from drypoint.session.commands import prepare
+from drypoint.session.planning import Planning
 from drypoint.session.settings import ProgramUse, ZeroOfZ
 from drypoint.ui.app import Application
 from drypoint.ui.design_side.remember import Remembered
@@ -27,17 +28,18 @@ _GROOVES = "G21 G90\nF200\nG0 X4 Y4 Z1\nG1 Z-.08\nX12\nY9\nG0 Z1\nM2\n"
 
 @pytest.fixture
 def application(
-    light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, planning: Planning
 ) -> Iterator[Application]:
     monkeypatch.setattr(app_module, "MACHINE_SIDE", "drypoint.ui.no_machine")
-    made = Application(light, Remembered(tmp_path / "window.json"))
+    made = Application(light, Remembered(tmp_path / "window.json"), planning=planning)
     made.bridge.recovery = tmp_path / "recovery"
     qtbot.addWidget(made.window)
     made.window.show()
     yield made
     made.window.close()
     made.close()
-    assert not [one for one in threading.enumerate() if one.name.startswith("drypoint")]
+    left = [one.name for one in threading.enumerate() if one.name.startswith("drypoint")]
+    assert set(left) <= {"drypoint-planning"}, "what serves all windows only"
 
 
 @pytest.fixture

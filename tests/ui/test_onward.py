@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtWidgets import QPushButton
 
+from drypoint.session.planning import Planning
 from drypoint.ui.app import Application
 from drypoint.ui.design_side.remember import Remembered
 from drypoint.ui.theme.theme import Theme
@@ -56,10 +57,10 @@ def test_touching_without_a_machine_offers_one(who: Bystander) -> None:
 
 
 def test_the_first_page_offers_the_demo(
-    light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, planning: Planning
 ) -> None:
     monkeypatch.setattr("drypoint.ui.app.usual_folder", lambda: tmp_path)
-    application = Application(light, Remembered(tmp_path / "window.json"))
+    application = Application(light, Remembered(tmp_path / "window.json"), planning=planning)
     try:
         application.window.show()
         board = application.design.pages.board

@@ -21,6 +21,7 @@ from drypoint.board.model import Role
 from drypoint.errors import InputError
 from drypoint.progress import Progress
 from drypoint.session.commands import prepare
+from drypoint.session.planning import Planning
 from drypoint.session.session import Session
 from drypoint.session.traveller import StepName, StepState
 from drypoint.surface.touch import Touch, Touches
@@ -101,17 +102,18 @@ def prepared_job(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 @pytest.fixture
 def application(
-    light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    light: Theme, qtbot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, planning: Planning
 ) -> Iterator[Application]:
     monkeypatch.setattr(app_module, "MACHINE_SIDE", "drypoint.ui.no_machine")
-    made = Application(light, Remembered(tmp_path / "window.json"))
+    made = Application(light, Remembered(tmp_path / "window.json"), planning=planning)
     made.bridge.recovery = tmp_path / "recovery"
     qtbot.addWidget(made.window)
     made.window.show()
     yield made
     made.window.close()
     made.close()
-    assert not [one for one in threading.enumerate() if one.name.startswith("drypoint")]
+    left = [one.name for one in threading.enumerate() if one.name.startswith("drypoint")]
+    assert set(left) <= {"drypoint-planning"}, "what serves all windows only"
 
 
 @pytest.fixture

@@ -1,4 +1,7 @@
-"""What is computed from a job, computed elsewhere: the same answers, kept here."""
+"""What is computed from a job, computed elsewhere: the same answers, kept here.
+
+What a plan is made of and is quickly told from it is kept here too: pages show it (`Derived.peek`).
+"""
 
 from __future__ import annotations
 
@@ -10,7 +13,8 @@ from shapely import Geometry
 from drypoint.board.model import Board
 from drypoint.geometry.points import Points
 from drypoint.progress import Progress
-from drypoint.session.derive import CUTS, PASSES, READ, TOUCH_PLAN, Derived
+from drypoint.session.derive import CUTS, PASSES, READ, READY, TOUCH_PLAN, Derived
+from drypoint.session.imported import ReadyProgram
 from drypoint.session.pass_plan import PassPlan
 from drypoint.session.plans import CutPlan
 from drypoint.session.snapshot import Snapshot
@@ -44,8 +48,14 @@ class DistantDerived(Derived):
         """As `Derived.read`."""
         return self._take("designs", snap.key(*READ), Derived.read, snap, progress)
 
+    def ready(self, snap: Snapshot) -> tuple[ReadyProgram, ...]:
+        """As `Derived.ready`."""
+        return self._take("ready", snap.key(*READY), _ready, snap, None)
+
     def cuts(self, snap: Snapshot, progress: Progress | None = None) -> CutPlan:
         """As `Derived.cuts`."""
+        self.ready(snap)  # known also where no cuts can be laid
+        self.layout(snap)
         return self._take("cuts", snap.key(*CUTS), Derived.cuts, snap, progress)
 
     def touch_plan(self, snap: Snapshot, progress: Progress | None = None) -> Points:
@@ -58,7 +68,11 @@ class DistantDerived(Derived):
 
     def passes(self, snap: Snapshot, progress: Progress | None = None) -> PassPlan:
         """As `Derived.passes`."""
-        return self._take("passes", snap.key(*PASSES), Derived.passes, snap, progress)
+        found = self._take("passes", snap.key(*PASSES), Derived.passes, snap, progress)
+        self.measured(snap)
+        self.grooves_key(snap)
+        self.fit(snap)
+        return found
 
     def standing(self, snap: Snapshot, progress: Progress | None = None) -> dict[str, Geometry]:
         """As `Derived.standing`."""
@@ -68,3 +82,7 @@ class DistantDerived(Derived):
         self, name: str, key: str, work: Callable[..., T], snap: Snapshot, progress: Progress | None
     ) -> T:
         return self._memo.get(name, key, lambda: self.run(work, snap, progress))
+
+
+def _ready(derived: Derived, snap: Snapshot, _progress: Progress | None) -> tuple[ReadyProgram, ...]:
+    return derived.ready(snap)
