@@ -12,9 +12,12 @@ import json
 import logging
 import math
 import os
+import signal
 import sys
 import tempfile
-from collections.abc import Callable, Sequence
+import threading
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
@@ -22,20 +25,36 @@ from typing import Any
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 os.environ.setdefault("OMP_NUM_THREADS", "1")
 
-from drypoint import __version__
-from drypoint.board.model import Side
-from drypoint.cuts.ratings import Surroundings
-from drypoint.errors import DrypointError, StoreError
-from drypoint.progress import Cancelled, Progress
-from drypoint.session import commands
-from drypoint.session.actions.coupon_job import Wanted, coupon_job, grid_job
-from drypoint.session.actions.coupon_reading import readings
-from drypoint.session.clear_options import WORDS, ClearOptions
-from drypoint.session.corner import Corner
-from drypoint.session.report import report
-from drypoint.session.settings import ZeroOfZ
-from drypoint.session.turn_settings import ToolingUse
-from drypoint.session.wear_book import usual_book
+
+@contextmanager
+def _loading() -> Iterator[None]:
+    """Until all is loaded the key that interrupts ends the program at once, with a word and no trace."""
+    usual = signal.getsignal(signal.SIGINT)
+    if usual is not signal.default_int_handler or threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    signal.signal(signal.SIGINT, lambda *_: (os.write(2, b"\nStopped.\n"), os._exit(1)))
+    try:
+        yield
+    finally:
+        signal.signal(signal.SIGINT, usual)
+
+
+with _loading():
+    from drypoint import __version__
+    from drypoint.board.model import Side
+    from drypoint.cuts.ratings import Surroundings
+    from drypoint.errors import DrypointError, StoreError
+    from drypoint.progress import Cancelled, Progress
+    from drypoint.session import commands
+    from drypoint.session.actions.coupon_job import Wanted, coupon_job, grid_job
+    from drypoint.session.actions.coupon_reading import readings
+    from drypoint.session.clear_options import WORDS, ClearOptions
+    from drypoint.session.corner import Corner
+    from drypoint.session.report import report
+    from drypoint.session.settings import ZeroOfZ
+    from drypoint.session.turn_settings import ToolingUse
+    from drypoint.session.wear_book import usual_book
 
 SURROUNDINGS = {kind.name.lower().replace("_", "-"): kind for kind in Surroundings}
 """What covers the copper, by the words of the command line."""
@@ -84,7 +103,8 @@ def _parser() -> argparse.ArgumentParser:
         type=_place,
         default=[],
         metavar="X,Y[,DEG]",
-        help="place (mm) and turn of a board among the boards; once for each, or for each copy of one",
+        help="place (mm) and turn of a board among the boards; once for each, or for each copy of one; "
+        "--at=-5,0 where it begins with a minus",
     )
     one.add_argument(
         "--bit",
@@ -196,35 +216,41 @@ def _add_clearing(one: argparse.ArgumentParser) -> None:
     one.add_argument("--slivers", type=float, metavar="MM2", help="pieces without net up to this go too")
 
 
+def _numbers(text: str, between: str, form: str, *counts: int) -> list[float]:
+    """Numbers as they are written on the command line, in the form that is told when they are not."""
+    try:
+        found = [float(part) for part in text.split(between)]
+    except ValueError:
+        found = []
+    if len(found) not in counts or not all(map(math.isfinite, found)):
+        raise argparse.ArgumentTypeError(f"{text!r} does not fit: give {form}")
+    return found
+
+
 def _place(text: str) -> tuple[float, float, float]:
-    """Where a board lies, as it is written on the command line."""
-    parts = [float(part) for part in text.split(",")]
-    if len(parts) not in (2, 3) or not all(map(math.isfinite, parts)):
-        raise argparse.ArgumentTypeError(f"{text!r} is no place: give X,Y or X,Y,DEG")
-    return parts[0], parts[1], parts[2] if len(parts) == 3 else 0.0
+    """Where a board lies."""
+    x, y, *turn = _numbers(text, ",", "X,Y or X,Y,DEG", 2, 3)
+    return x, y, turn[0] if turn else 0.0
 
 
 def _limit(text: str) -> tuple[str, float]:
-    """A bit and its limit, as they are written on the command line."""
-    name, sign, limit = text.rpartition("=")
-    if not sign or not name:
-        raise argparse.ArgumentTypeError(f"{text!r} is no limit: give NAME=NUMBER")
-    return name, float(limit)
+    """A bit and its limit."""
+    name, _, limit = text.rpartition("=")
+    (number,) = _numbers(limit if name else "", "=", "NAME=NUMBER", 1)
+    return name, number
 
 
 def _reading(text: str) -> tuple[float, float]:
-    """Depth and width of a line, as they are written on the command line."""
-    depth, sign, width = text.partition("=")
-    if not sign:
-        raise argparse.ArgumentTypeError(f"{text!r} is no reading: give DEPTH=WIDTH, both in mm")
-    return float(depth), float(width)
+    """Depth and width of a line."""
+    depth, width = _numbers(text, "=", "DEPTH=WIDTH, both in mm", 2)
+    return depth, width
 
 
 def _field(text: str) -> tuple[int, int]:
-    """Row and column of a field, as they are written on the command line."""
-    row, sign, column = text.partition(",")
-    if not sign:
-        raise argparse.ArgumentTypeError(f"{text!r} is no field: give ROW,COLUMN")
+    """Row and column of a field."""
+    row, column = _numbers(text, ",", "ROW,COLUMN, both whole", 2)
+    if not (row.is_integer() and column.is_integer()):
+        raise argparse.ArgumentTypeError(f"{text!r} does not fit: give ROW,COLUMN, both whole")
     return int(row), int(column)
 
 

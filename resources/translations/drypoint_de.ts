@@ -50,6 +50,11 @@
         <translation>--cut-out</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/commands.py"/>
+        <source>--touches</source>
+        <translation>--touches</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/clear_options.py"/>
         <source>--wide</source>
         <translation>--wide</translation>
@@ -986,6 +991,11 @@
         <location filename="../../app/drypoint/machine/serial_link.py"/>
         <source>Check the cable and the power, then connect again; the run can be resumed.</source>
         <translation>Kabel und Strom prüfen, dann neu verbinden; der Lauf kann fortgesetzt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/job/store.py"/>
+        <source>Check the disk and the room on it; the job is as it was.</source>
+        <translation>Das Laufwerk und seinen freien Platz prüfen; der Auftrag ist, wie er war.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/job/store.py"/>
@@ -2965,11 +2975,6 @@
         <location filename="../../app/drypoint/cuts/legend.py"/>
         <source>Nothing of the legend is left beside pads and holes.</source>
         <translation>Neben Lötflächen und Löchern bleibt von der Beschriftung nichts übrig.</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/job/store.py"/>
-        <source>Nothing was lost; try again.</source>
-        <translation>Nichts ging verloren; noch einmal versuchen.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/bits/width_coupon.py"/>

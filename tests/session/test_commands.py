@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import os
 import re
+import signal
 import subprocess
 import sys
 from pathlib import Path
@@ -162,9 +163,11 @@ def test_a_job_needs_a_name(hive_scale: Path, capsys: pytest.CaptureFixture[str]
 
 def _child(arguments: list[str], stdout: IO[bytes] | int, **changed: str) -> tuple[int, bytes, bytes]:
     environment = {**os.environ, "PYTHONPATH": os.pathsep.join(sys.path), **changed}
+    usual = signal.signal(signal.SIGINT, signal.default_int_handler)  # what is ignored is so in a child, too
     done = subprocess.Popen(
         [sys.executable, "-m", "drypoint", *arguments], stdout=stdout, stderr=subprocess.PIPE, env=environment
     )
+    signal.signal(signal.SIGINT, usual)
     out, told = done.communicate()
     return done.returncode, out or b"", told
 
@@ -192,3 +195,48 @@ def test_a_reader_that_has_read_enough_is_no_fault(job: Path) -> None:
     code, _, told = _child(["bits"], write)
     os.close(write)
     assert (code, told) == (1, b"")
+
+
+@pytest.mark.parametrize(
+    ("arguments", "form"),
+    [
+        (["prepare", "x", "--job", "j", "--at", "1,2,x"], "X,Y or X,Y,DEG"),
+        (["prepare", "x", "--job", "j", "--at", "nan,0"], "X,Y or X,Y,DEG"),
+        (["coupon", "j", "--width", "x=y"], "DEPTH=WIDTH"),
+        (["coupon", "j", "--width", "0.1"], "DEPTH=WIDTH"),
+        (["burn-grid", "j", "--best", "1.5,2"], "ROW,COLUMN"),
+        (["burn-grid", "j", "--best", "2"], "ROW,COLUMN"),
+        (["bits", "--limit", "End mill=many"], "NAME=NUMBER"),
+        (["bits", "--limit", "=3"], "NAME=NUMBER"),
+    ],
+)
+def test_numbers_in_another_form_are_told_the_form(
+    arguments: list[str], form: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    with pytest.raises(SystemExit) as left:
+        main(arguments)
+    assert left.value.code == 2
+    assert f"does not fit: give {form}" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    "arguments",
+    [["rehearse", "--touches", "-3"], ["rehearse", "--touches", "9999"], ["coupon", "--stands", "inf"]],
+)
+def test_values_out_of_bounds_are_refused(
+    job: Path, arguments: list[str], capsys: pytest.CaptureFixture[str]
+) -> None:
+    code, found = _json([arguments[0], str(job), *arguments[1:]], capsys)
+    assert code == 1
+    assert found["error"]["what"]  # type: ignore[index]
+
+
+@pytest.mark.skipif(os.name == "nt", reason="no signal can be sent there")
+def test_a_wish_to_stop_while_all_is_loading_leaves_no_trace(tmp_path: Path) -> None:
+    """Numpy is replaced by one that asks to stop the very moment it is loaded."""
+    (tmp_path / "numpy.py").write_text(
+        "import os, signal\nos.kill(os.getpid(), signal.SIGINT)\n", encoding="utf-8"
+    )
+    paths = os.pathsep.join([str(tmp_path), *sys.path])
+    code, _, told = _child(["bits"], subprocess.PIPE, PYTHONPATH=paths)
+    assert (code, told) == (1, b"\nStopped.\n")

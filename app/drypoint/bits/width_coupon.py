@@ -280,7 +280,9 @@ def _check(
 ) -> None:
     if not (widths or parted or ridges):
         raise InputError("Nothing was read from the coupon yet.", "coupon", "Enter a width or a test.")
-    good = all(w.depth > 0 and w.width > 0 and w.sigma > 0 for w in widths)
-    good = good and all(p.depth > 0 for p in parted) and all(r.depth > 0 and r.gap >= 0 for r in ridges)
-    if not good or not copper > 0 or not least >= 0:
+    above = [copper, *(value for w in widths for value in (w.depth, w.width, w.sigma))]
+    above += [*(square.depth for square in parted), *(ridge.depth for ridge in ridges)]
+    from_nothing = [least, *(ridge.gap for ridge in ridges)]
+    good = all(0.0 < value < math.inf for value in above)
+    if not good or not all(0.0 <= value < math.inf for value in from_nothing):
         raise InputError("Depths, widths and the copper's thickness must be above 0.", "coupon")

@@ -333,5 +333,7 @@ def _translated(error: sqlite3.Error | UnicodeDecodeError, path: Path) -> StoreE
     if "locked" in text:
         return _open_elsewhere(path)
     return StoreError(
-        say("The job file could not be used ({text}).", text=text), str(path), "Nothing was lost; try again."
+        say("The job file could not be used ({text}).", text=text),
+        str(path),
+        "Check the disk and the room on it; the job is as it was.",
     )

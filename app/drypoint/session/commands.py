@@ -37,6 +37,8 @@ from drypoint.session.work import SPARE, fitting_preset, require_room
 from drypoint.shipped import shipped
 from drypoint.wording import say
 
+MOST_TOUCHES = 400
+"""As many as the window takes."""
 MOST_MARGIN = 50.0
 """mm round everything that programs cut; a rectangle farther off is a mistake."""
 EXAMPLE = shipped("examples") / "hive-scale"
@@ -228,6 +230,12 @@ def rehearse_job(
     ------
     StoreError, PlanError, MachineError
     """
+    if touches is not None and not 0 <= touches <= MOST_TOUCHES:
+        raise InputError(
+            say("{value:g} is no sensible value.", value=touches),
+            "--touches",
+            say("Give {least:g} to {most:g}.", least=0, most=MOST_TOUCHES),
+        )
     session = Session.open(job)
     try:
         with tempfile.TemporaryDirectory() as folder:
