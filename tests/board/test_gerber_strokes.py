@@ -12,8 +12,10 @@ from hypothesis import strategies as st
 
 from drypoint.board.aperture_shapes import circle
 from drypoint.board.aperture_tools import Aperture, Tool, Toolbox
-from drypoint.board.gerber_shapes import swept
+from drypoint.board.gerber_picture import Arc
+from drypoint.board.gerber_shapes import arc_shape, swept
 from drypoint.board.gerber_strokes import chains, strokes
+from drypoint.geometry.points import as_points
 
 
 @pytest.fixture(scope="module")
@@ -76,3 +78,28 @@ def test_a_closed_loop_keeps_its_hole(tool: Tool) -> None:
     assert len(shapes) == 2
     loop = shapely.union_all(shapes)
     assert shapely.Polygon(loop.interiors[0]).area == pytest.approx(1.8**2)
+
+
+@pytest.mark.parametrize("turn", [0.6, 3.0, 5.5, 2.0 * math.pi])
+@pytest.mark.parametrize("radius", [0.03, 0.0999, 0.4])
+def test_an_arc_covers_what_its_chords_do_however_small_it_is(tool: Tool, radius: float, turn: float) -> None:
+    """Also where the tool is wider than the arc is round: the hulls of all chords are the measure."""
+    angle = np.linspace(0.3, 0.3 + turn, 200)
+    points = radius * np.column_stack((np.cos(angle), np.sin(angle)))
+    points[-1] = points[0] if turn > 6.0 else points[-1]
+    whole = arc_shape(tool, Arc(as_points(points), (0.0, 0.0)))
+    single = shapely.union_all(swept(tool, np.column_stack((points[:-1], points[1:]))))
+    assert whole.is_valid
+    away = shapely.hausdorff_distance(whole.boundary, single.boundary)
+    assert away < 0.001, "the chords of both may be 0.5 µm off the circle"
+
+
+def test_a_tool_wider_than_the_spiral_it_is_drawn_along() -> None:
+    """5000 hulls that lie over each other: to unite them one by one would take most of a minute."""
+    box = Toolbox(0.0005)
+    wide = box.tools[box.number(Aperture(lambda tolerance: circle(8.1, tolerance), 8.1))]
+    angle = np.linspace(0.0, 4.0, 5000)
+    points = np.column_stack(((2.0 + 0.3 * angle) * np.cos(angle), (2.0 + 0.3 * angle) * np.sin(angle)))
+    whole = arc_shape(wide, Arc(as_points(points), (0.0, 0.0)))
+    assert whole.is_valid
+    assert whole.area == pytest.approx(shapely.LineString(points).buffer(4.05, quad_segs=64).area, rel=1e-3)

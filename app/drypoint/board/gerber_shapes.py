@@ -116,6 +116,9 @@ def arc_shape(tool: Tool, arc: Arc) -> BaseGeometry:
         band = _band(arc.points, arc.centre, tool)
         if band is not None:
             return band
+    if tool.diameter is not None:  # thousands of hulls that overlap take minutes to unite
+        quarter = max(1, len(tool.outline) // 4)
+        return shapely.LineString(arc.points).buffer(tool.diameter / 2.0, quad_segs=quarter)
     chords = np.column_stack((arc.points[:-1], arc.points[1:]))
     return shapely.union_all(swept(tool, chords))
 
