@@ -6030,7 +6030,7 @@
         <location filename="../../app/drypoint/session/tooling.py"/>
         <location filename="../../app/drypoint/ui/design_side/turning.py"/>
         <source>Tooling holes</source>
-        <translation>Aufnahmebohrungen</translation>
+        <translation>Aufnahme­bohrungen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/reference/fit.py"/>
@@ -7447,7 +7447,7 @@
     <message>
         <location filename="../../app/drypoint/program/placed_cuts.py"/>
         <source>tooling holes</source>
-        <translation>Aufnahmebohrungen</translation>
+        <translation>Aufnahme­bohrungen</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/marks.py"/>
@@ -9820,7 +9820,7 @@
     <message>
         <location filename="../../app/drypoint/ui/machine_side/rehearsed.py"/>
         <source>Holes off their pads (95 %), found by {n} holes</source>
-        <translation>Löcher neben ihren Lötflächen (95 %), gefunden aus {n} Löchern</translation>
+        <translation>Löcher daneben (95 %), aus {n} gefunden</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/machine_side/preparing.py"/>

@@ -58,6 +58,18 @@ def test_no_page_is_wider_than_its_place(opened: Callable[[], Bystander], job: P
                 assert wide <= room, (number, wide, _widest(inside, room - 32))
 
 
+@pytest.mark.usefixtures("language")
+def test_settings_of_the_second_side_fit_too(who: Bystander) -> None:
+    board = who.app.design.pages.board
+    who.window.choose_step(0)
+    rows = [board.turning.itemAt(n).widget() for n in range(board.turning.count())]
+    assert rows
+    for row in rows:
+        row.show()
+    area = board.findChild(QScrollArea)
+    assert area.widget().minimumSizeHint().width() <= PAGE - SCROLL, _widest(area.widget(), PAGE - 42)
+
+
 def test_everything_with_a_look_wears_the_theme(who: Bystander) -> None:
     who.wait(lambda: who.app.theme.wardrobe.is_done)
     bare = []

@@ -38,10 +38,10 @@ class ClearingFields(QObject):
         super().__init__(page)
         self._bridge, self._editing = bridge, editing
         page.section(self.tr("Wide bit and clearing"))
-        self.bit = Choice(self.tr("Wide bit"), 150)
+        self.bit = Choice(self.tr("Wide bit"), 172)
         self.bit.activated.connect(lambda _: self._choose_bit())
         explain(page.add(Setting(self.tr("Wide bit"), self.bit)), "clearing.bit")
-        self.what = Choice(self.tr("Take copper away"), 150)
+        self.what = Choice(self.tr("Take copper away"), 172)
         for kind, text in (
             (Clearing.NOTHING, self.tr("grooves only")),
             (Clearing.MOAT, self.tr("moat round every net")),

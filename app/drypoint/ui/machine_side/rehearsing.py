@@ -67,7 +67,7 @@ class RehearsalDialog(QDialog):
         self.bar.show()
         self.bar.show_share(share)
         lead = self.tr("A simulated machine mills a simulated sheet; your job is not changed.")
-        self._text.setText(f"{lead} {text}".strip())
+        self._text.setText(f"{lead} {told(text)}".strip())
         self.close_button.setText(self.tr("Cancel"))
         empty(self._rows)
 
