@@ -308,10 +308,6 @@ class Bench:
         total = sum(len(line) for line in found)
         return float(sum(line.sum() for line in found) / total) if total else 0.0
 
-    def through_at(self, points: ArrayLike, placing: Placing | None = None) -> NDArray[np.bool_]:
-        """(N,) whether the copper is gone at (N, 2) board points."""
-        return ~self.copper.pieces.covers(self.board_to_sheet(points, placing))
-
 
 def _spots(line: Points) -> Points:
     """Middles of equal steps along a line."""

@@ -114,7 +114,6 @@ class _Reading:
         self.g: dict[int, float] = {}
         self.m: dict[int, float] = {}
         self.values: dict[str, float] = {}
-        self.length_word: float | None = None
         for letter, value in w.split(line):
             self._sort(letter, value)
         self.axes = [axis for axis in "XYZ" if axis in self.values]

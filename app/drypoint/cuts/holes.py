@@ -39,14 +39,6 @@ class HolePlan:
     cuts: tuple[Cut, ...]
     findings: tuple[Finding, ...]
 
-    def holes_by_drill(self) -> dict[str, int]:
-        """Number of holes drilled with each drill, by name."""
-        count: dict[str, int] = {}
-        for cut in self.cuts:
-            if cut.kind is CutKind.HOLE:
-                count[cut.bit.name] = count.get(cut.bit.name, 0) + 1
-        return count
-
 
 def plan_holes(
     board: Board,

@@ -123,12 +123,6 @@ class RequestBar(QFrame):
         self._ready.start()
         self.show()
 
-    def set_automatic(self, on: bool) -> None:
-        """Show whether the bench does everything asked; no signal."""
-        self.automatic.blockSignals(True)
-        self.automatic.setChecked(on)
-        self.automatic.blockSignals(False)
-
     def _word(self, kind: RequestKind) -> str:
         match kind:
             case RequestKind.CONFIRM:

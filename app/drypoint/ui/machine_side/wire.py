@@ -10,7 +10,7 @@ from drypoint.session.pauses import KIND as PAUSES
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.legend_side.legending import Legending
 from drypoint.ui.machine_side.closing import Closing
-from drypoint.ui.machine_side.connecting import Connecting, Way
+from drypoint.ui.machine_side.connecting import Connecting
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.doubting import Doubting
 from drypoint.ui.machine_side.jogging import Jogging
@@ -77,10 +77,6 @@ class MachineSide(QObject):
         """Ask where the machine is."""
         session = self.desk.bridge.session
         self.connecting.show_dialog("" if session is None else session.settings.machine.port)
-
-    def connect_bench(self, pace: float | None = None) -> None:
-        """Connect to the bench at once."""
-        self.connecting.connect_to(Way("", pace))
 
     def _answered(self, what: str) -> None:
         if what == CONNECT:
