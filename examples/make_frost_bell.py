@@ -13,9 +13,9 @@ design itself, drawn on a grid of 1.27 mm and seen from the component side.
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Iterable
-from pathlib import Path
+
+from design_files import drill_file, write
 
 GRID = 1.27
 WIDTH, HEIGHT = 36.0, 25.0
@@ -101,6 +101,10 @@ def vias() -> list[tuple[str, int, int]]:
     return sorted(end for end in ends if end[1:] not in taken)
 
 
+def _in_file(x: float, y: float) -> tuple[float, float]:
+    return x * GRID + ORIGIN[0], y * GRID + ORIGIN[1]
+
+
 def _place(x: float, y: float) -> str:
     return f"X{round((x * GRID + ORIGIN[0]) * 1e6)}Y{round((y * GRID + ORIGIN[1]) * 1e6)}"
 
@@ -157,22 +161,15 @@ def _drawn(corners: Iterable[tuple[float, float]]) -> list[str]:
 
 def drills(plated: bool) -> str:
     """An XNC drill file: leads and vias, or the mounting holes."""
-    holes: dict[tuple[float, str], list[tuple[int, int]]] = {}
+    holes: dict[tuple[float, str], list[tuple[float, float]]] = {}
     if plated:
         for _, _, kind, _, x, y in leads():
-            holes.setdefault((PADS[kind][1], "Plated,PTH,ComponentDrill"), []).append((x, y))
+            holes.setdefault((PADS[kind][1], "Plated,PTH,ComponentDrill"), []).append(_in_file(x, y))
         for _, x, y in vias():
-            holes.setdefault((VIA_DRILL, "Plated,PTH,ViaDrill"), []).append((x, y))
+            holes.setdefault((VIA_DRILL, "Plated,PTH,ViaDrill"), []).append(_in_file(x, y))
     else:
-        holes[(MOUNTING_DRILL, "NonPlated,NPTH,MechanicalDrill")] = list(MOUNTING)
-    lines = ["M48", f"; #@! TF.FileFunction,{'Plated,1,2,PTH' if plated else 'NonPlated,1,2,NPTH'}", "METRIC"]
-    for number, (diameter, use) in enumerate(sorted(holes), 1):
-        lines += [f"; #@! TA.AperFunction,{use}", f"T{number:02d}C{diameter:.3f}"]
-    lines += ["%", "G90", "G05"]
-    for number, key in enumerate(sorted(holes), 1):
-        lines.append(f"T{number:02d}")
-        lines += [f"X{x * GRID + ORIGIN[0]:.4f}Y{y * GRID + ORIGIN[1]:.4f}" for x, y in holes[key]]
-    return "\n".join([*lines, "M30", ""])
+        holes[(MOUNTING_DRILL, "NonPlated,NPTH,MechanicalDrill")] = [_in_file(*place) for place in MOUNTING]
+    return drill_file(holes, plated=plated)
 
 
 def files() -> dict[str, str]:
@@ -189,10 +186,7 @@ def files() -> dict[str, str]:
 
 def main() -> None:
     """Write the files."""
-    folder = Path(sys.argv[1]) if len(sys.argv) > 1 else Path(__file__).parent / "frost-bell"
-    folder.mkdir(parents=True, exist_ok=True)
-    for name, text in files().items():
-        (folder / name).write_bytes(text.encode("ascii"))
+    write(files(), "frost-bell")
 
 
 if __name__ == "__main__":

@@ -14,10 +14,10 @@ component side.
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from pathlib import Path
+
+from design_files import drill_file, write
 
 GRID = 0.635
 WIDTH, HEIGHT, CORNER = 70.0, 50.0, 3.0
@@ -45,12 +45,15 @@ PARTS = (
     ("J2", "terminal", "BATTERY", "BAT_IN 82 70, GND 90 70"),
     ("J3", "terminal", "LOGGER", "GND 103 56, SLEEP 103 48, BATTERY 103 40, WEIGHT 103 32, V5 103 24"),
     (
-        "U1", "dual in line", "IN-AMP",
-        "RG_A 36 48, IN- 36 44, IN+ 36 40, GND 36 36, "
-        "REF 48 36, AMP_OUT 48 40, V5 48 44, RG_B 48 48",
+        "U1",
+        "dual in line",
+        "IN-AMP",
+        "RG_A 36 48, IN- 36 44, IN+ 36 40, GND 36 36, REF 48 36, AMP_OUT 48 40, V5 48 44, RG_B 48 48",
     ),
     (
-        "U2", "dual in line", "QUAD OP-AMP",
+        "U2",
+        "dual in line",
+        "QUAD OP-AMP",
         "REF 68 50, REF 68 46, ZERO 68 42, V5 68 38, FILT_2 68 34, FILT_OUT 68 30, FILT_OUT 68 26, "
         "LOW_OUT 80 26, BAT_DIV 80 30, LOW_REF 80 34, GND 80 38, BAT_DIV 80 42, BAT_MON 80 46, BAT_MON 80 50",
     ),
@@ -93,21 +96,15 @@ PARTS = (
 
 # net: width in mm and the corners of each track, grid steps
 TRACKS = {
-    "AMP_OUT": (
-        (0.5, "48,40 52,40"),
-    ),
-    "BATTERY": (
-        (0.5, "103,40 100,37 92,37 91,38 86,38"),
-    ),
+    "AMP_OUT": ((0.5, "48,40 52,40"),),
+    "BATTERY": ((0.5, "103,40 100,37 92,37 91,38 86,38"),),
     "BAT_DIV": (
         (0.5, "80,30 77,33 77,39 80,42"),
         (0.5, "80,42 83,45 90,45"),
         (0.5, "90,45 90,50"),
         (0.5, "90,50 94,50"),
     ),
-    "BAT_IN": (
-        (1.5, "82,70 74,70"),
-    ),
+    "BAT_IN": ((1.5, "82,70 74,70"),),
     "BAT_MON": (
         (0.5, "80,46 80,50"),
         (0.5, "80,50 86,50"),
@@ -166,15 +163,9 @@ TRACKS = {
         (0.5, "32,44 28,44"),
         (0.5, "28,44 28,48"),
     ),
-    "LED_LOW": (
-        (0.5, "60,8 66,8"),
-    ),
-    "LED_ON": (
-        (0.5, "20,8 26,8"),
-    ),
-    "LOW_OUT": (
-        (0.5, "80,26 74,20 74,13 78,9 78,8"),
-    ),
+    "LED_LOW": ((0.5, "60,8 66,8"),),
+    "LED_ON": ((0.5, "20,8 26,8"),),
+    "LOW_OUT": ((0.5, "80,26 74,20 74,13 78,9 78,8"),),
     "LOW_REF": (
         (0.5, "80,34 84,30 84,29 85,28 85,26 78,19 78,14"),
         (0.5, "78,14 82,14"),
@@ -183,21 +174,11 @@ TRACKS = {
         (0.5, "48,36 52,36 56,40 56,41 62,47 67,47 68,46"),
         (0.5, "67,47 67,49 68,50"),
     ),
-    "RG_A": (
-        (0.5, "36,48 36,52"),
-    ),
-    "RG_B": (
-        (0.5, "48,48 48,52"),
-    ),
-    "SIG+": (
-        (0.5, "8,36 16,36"),
-    ),
-    "SIG-": (
-        (0.5, "8,44 16,44"),
-    ),
-    "SLEEP": (
-        (0.5, "103,48 98,53 76,53 70,59 61,59 56,64"),
-    ),
+    "RG_A": ((0.5, "36,48 36,52"),),
+    "RG_B": ((0.5, "48,48 48,52"),),
+    "SIG+": ((0.5, "8,36 16,36"),),
+    "SIG-": ((0.5, "8,44 16,44"),),
+    "SLEEP": ((0.5, "103,48 98,53 76,53 70,59 61,59 56,64"),),
     "V5": (
         (0.8, "103,24 103,19 89,5 75,5 66,14"),
         (1.0, "66,14 57,23 53,23 46,30"),
@@ -224,12 +205,8 @@ TRACKS = {
         (0.5, "68,42 67,42 66,43 61,43"),
         (0.5, "54,43 54,48 56,50"),
     ),
-    "ZERO_HI": (
-        (0.5, "52,50 52,58"),
-    ),
-    "ZERO_LO": (
-        (0.5, "60,50 64,50"),
-    ),
+    "ZERO_HI": ((0.5, "52,50 52,58"),),
+    "ZERO_LO": ((0.5, "60,50 64,50"),),
 }
 
 # the top copper: straight runs that a wire can replace
@@ -364,6 +341,10 @@ class GerberFile:
     def text(self) -> str:
         """The file."""
         return "\n".join([*self._head, *self._body, "M02*", ""])
+
+
+def _in_file(x: float, y: float) -> tuple[float, float]:
+    return x + ORIGIN[0], y + ORIGIN[1]
 
 
 def _place(x: float, y: float) -> str:
@@ -503,20 +484,12 @@ def drills(plated: bool) -> str:
     if plated:
         for pin in pins():
             key = (PADS[pin.kind][2], "Plated,PTH,ComponentDrill")
-            holes.setdefault(key, []).append((pin.x, pin.y))
+            holes.setdefault(key, []).append(_in_file(pin.x, pin.y))
         for _, x, y in vias():
-            holes.setdefault((VIA_DRILL, "Plated,PTH,ViaDrill"), []).append((x, y))
+            holes.setdefault((VIA_DRILL, "Plated,PTH,ViaDrill"), []).append(_in_file(x, y))
     else:
-        holes[(MOUNTING_DRILL, "NonPlated,NPTH,MechanicalDrill")] = list(MOUNTING)
-    function = "Plated,1,2,PTH" if plated else "NonPlated,1,2,NPTH"
-    lines = ["M48", f"; #@! TF.FileFunction,{function}", "; #@! TF.Part,Single", "METRIC"]
-    for number, (diameter, use) in enumerate(sorted(holes), 1):
-        lines += [f"; #@! TA.AperFunction,{use}", f"T{number:02d}C{diameter:.3f}"]
-    lines += ["%", "G90", "G05"]
-    for number, key in enumerate(sorted(holes), 1):
-        lines.append(f"T{number:02d}")
-        lines += [f"X{x + ORIGIN[0]:.4f}Y{y + ORIGIN[1]:.4f}" for x, y in holes[key]]
-    return "\n".join([*lines, "M30", ""])
+        holes[(MOUNTING_DRILL, "NonPlated,NPTH,MechanicalDrill")] = [_in_file(*place) for place in MOUNTING]
+    return drill_file(holes, plated=plated)
 
 
 def netlist() -> str:
@@ -550,10 +523,7 @@ def files() -> dict[str, str]:
 
 def main() -> None:
     """Write the files."""
-    folder = Path(sys.argv[1]) if len(sys.argv) > 1 else Path(__file__).parent / "hive-scale"
-    folder.mkdir(parents=True, exist_ok=True)
-    for name, text in files().items():
-        (folder / name).write_bytes(text.encode("ascii"))
+    write(files(), "hive-scale")
 
 
 if __name__ == "__main__":

@@ -33,6 +33,9 @@ def two_sided_source(root: Path) -> ModuleType:
 
 
 def _loaded(path: Path) -> ModuleType:
+    """A generator, which imports what lies beside it."""
+    if str(path.parent) not in sys.path:
+        sys.path.append(str(path.parent))
     spec = importlib.util.spec_from_file_location(path.stem, path)
     assert spec is not None
     assert spec.loader is not None
