@@ -56,7 +56,7 @@ def test_a_full_circle() -> None:
     assert (arc.kind, arc.end, arc.centre) == ("arc_ccw", (5.0, 0.0, 0.0), (0.0, 0.0))
 
 
-def test_drilling_cycle_example_1() -> None:  # 3.5.16.1
+def test_drilling_cycle_example_1() -> None:  # 3.5.16
     assert moves("G90 G81 G98 X4 Y5 Z1.5 R2.8", start=(1.0, 2.0, 3.0)) == [
         ("rapid", (4.0, 5.0, 3.0)),
         ("rapid", (4.0, 5.0, 2.8)),
@@ -65,7 +65,7 @@ def test_drilling_cycle_example_1() -> None:  # 3.5.16.1
     ]
 
 
-def test_drilling_cycle_example_2() -> None:  # 3.5.16.1
+def test_drilling_cycle_example_2() -> None:  # 3.5.16
     got = moves("G91 G81 G98 X4 Y5 Z-0.6 R1.8 L3", start=(1.0, 2.0, 3.0))
     expected: list[tuple[str, Vector]] = [("rapid", (1.0, 2.0, 4.8))]
     for x, y in ((5.0, 7.0), (9.0, 12.0), (13.0, 17.0)):
@@ -80,7 +80,7 @@ def test_cycles_hold_until_another_motion_and_peck() -> None:
     got = read_gcode(text, start=(0.0, 0.0, 5.0))
     bottoms = [move.end[2] for move in got if move.kind == "feed"]
     assert bottoms == pytest.approx([0.2, -0.6, -1.0] * 2)
-    # 3.5.16.3: back to 0.010 inch above the last peck
+    # 3.5.16: back to 0.010 inch above the last peck
     assert got[4].end == pytest.approx((1.0, 1.0, 0.454))
     assert got[-1].end == pytest.approx((0.0, 1.0, 1.0))
 

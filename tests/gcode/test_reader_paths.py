@@ -43,7 +43,7 @@ def test_feeds_above_the_copper_are_no_cuts() -> None:
 
 
 def test_pecks_are_drilling() -> None:
-    """Every peck is a path of its own on one spot (canned cycle G83, NISTIR 6556, 3.5.16.3)."""
+    """Every peck is a path of its own on one spot (canned cycle G83, NISTIR 6556, 3.5.16)."""
     paths = cut_paths(read_gcode(_HEAD + "G0 Z1\nG83 X3 Y4 Z-1.8 R0.5 Q0.5\nM2\n"))
     assert len(paths) > 2
     assert {tuple(path.path[0]) for path in paths} == {(3.0, 4.0)}

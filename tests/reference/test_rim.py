@@ -17,7 +17,8 @@ def _contacts(angles_deg, centre=(12.0, -7.0), radius=0.6):
 
 
 def test_four_contacts_are_the_means():
-    """NISTIR 6556 (2000), table 6: centre = means, diameter = distance plus the tip's own."""
+    """NISTIR 6556 (2000), straight probe, its code for a hole (table 6, the number from memory): centre =
+    means, diameter = distance plus the tip's own."""
     points = np.array([(12.62, -7.0), (11.42, -7.0), (12.02, -6.41), (12.02, -7.61)])
     found = rim_centre(points)
     assert found.centre[0] == pytest.approx((12.62 + 11.42) / 2, abs=1e-4)

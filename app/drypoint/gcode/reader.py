@@ -20,7 +20,7 @@ MM_PER_INCH = 25.4
 ARC_SLACK_MM, ARC_SLACK_INCH = 0.002, 0.0002 * MM_PER_INCH
 """mm; how far the radii at an arc's ends may differ (NISTIR 6556, 3.5.3)."""
 PECK_CLEARANCE = 0.254
-"""mm; how far above the last peck a G83 cycle comes back to (0.010 inch, NISTIR 6556, 3.5.16.3)."""
+"""mm; how far above the last peck a G83 cycle comes back to (0.010 inch, NISTIR 6556, 3.5.16)."""
 MAX_MOVES = 5_000_000
 MAX_REPEATS = 10_000
 FARTHEST = 1e5
