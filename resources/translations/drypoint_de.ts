@@ -987,6 +987,7 @@
         <translation>Prüfen Sie die Parameter der Blende.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/bench/link.py"/>
         <location filename="../../app/drypoint/machine/channel.py"/>
         <location filename="../../app/drypoint/machine/serial_link.py"/>
         <source>Check the cable and the power, then connect again; the run can be resumed.</source>
@@ -1288,6 +1289,18 @@
         <location filename="../../app/drypoint/gcode/blocks.py"/>
         <source>Comments cannot be nested.</source>
         <translation>Kommentare können nicht geschachtelt werden.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/bench/link.py"/>
+        <location filename="../../app/drypoint/bench/remote.py"/>
+        <location filename="../../app/drypoint/bench/served.py"/>
+        <source>Connect again.</source>
+        <translation>Verbinden Sie noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/bench/remote.py"/>
+        <source>Connect again: a bench with a new sheet is made.</source>
+        <translation>Verbinden Sie noch einmal: Ein Prüfstand mit neuem Blech entsteht.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/program/laser_check.py"/>
@@ -3974,6 +3987,11 @@
         <translation>Die Leistung des Strahls muss über 0 und höchstens 100 % sein.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/bench/remote.py"/>
+        <source>The bench has ended.</source>
+        <translation>Der Prüfstand hat geendet.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/material.py"/>
         <source>The bit for each tool of a ready-made program, where it is not plain what the tool is.</source>
         <translation>Das Werkzeug für jedes Werkzeug eines fertigen Programms, wo nicht klar ist, was es ist.</translation>
@@ -4792,9 +4810,21 @@
         <translation>Die Zeilen des abgebrochenen Laufs passen nicht zu seinem Programm.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/bench/link.py"/>
+        <location filename="../../app/drypoint/bench/remote.py"/>
+        <location filename="../../app/drypoint/bench/served.py"/>
+        <source>The link is closed.</source>
+        <translation>Die Verbindung ist geschlossen.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/machine/serial_link.py"/>
         <source>The link is lost ({reason}).</source>
         <translation>Die Verbindung ist verloren ({reason}).</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/bench/link.py"/>
+        <source>The link is lost.</source>
+        <translation>Die Verbindung ist verloren.</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/bits/library.py"/>
@@ -6609,6 +6639,13 @@
         <location filename="../../app/drypoint/session/traveller.py"/>
         <source>being planned</source>
         <translation>wird geplant</translation>
+    </message>
+    <message>
+        <location filename="../../app/drypoint/bench/served.py"/>
+        <location filename="../../app/drypoint/ui/machine_side/live.py"/>
+        <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
+        <source>bench</source>
+        <translation>Prüfstand</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/session/actions/head.py"/>
@@ -12396,12 +12433,6 @@
         <location filename="../../app/drypoint/ui/design_side/electrical.py"/>
         <source>bare, above 3050 m</source>
         <translation>blank, über 3050 m</translation>
-    </message>
-    <message>
-        <location filename="../../app/drypoint/ui/machine_side/live.py"/>
-        <location filename="../../app/drypoint/ui/wizard/wizard.py"/>
-        <source>bench</source>
-        <translation>Prüfstand</translation>
     </message>
     <message>
         <location filename="../../app/drypoint/ui/parts/sketches.py"/>

@@ -38,7 +38,8 @@ def _say(text: str) -> str:
 
 def place_and_hint(error: DrypointError) -> str:
     """Where an error is and what to do, below what is wrong."""
-    return ". ".join(told(part).rstrip(".") for part in (error.where, error.hint) if part)
+    said = ". ".join(told(part).rstrip(".") for part in (error.where, error.hint) if part)
+    return f"{said}." if said and said[-1] not in "?!" else said
 
 
 def trouble_of(error: DrypointError | None) -> tuple[str, str, tuple[float, float] | None]:

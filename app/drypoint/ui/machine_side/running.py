@@ -20,6 +20,7 @@ from drypoint.session.sheet import clock
 from drypoint.session.station import Station
 from drypoint.session.work import WorkItem, WorkKind, run_seconds
 from drypoint.ui.canvas.content import View
+from drypoint.ui.design_side.words import place_and_hint
 from drypoint.ui.language.words import fill, told
 from drypoint.ui.machine_side.desk import Desk
 from drypoint.ui.machine_side.run_progress import RUNNING, RunProgress
@@ -240,7 +241,10 @@ class Running(QObject):
     # showing
 
     def _show_error(self, error: DrypointError) -> None:
-        self.page.show_note(error.what, f"{told(error.where)}. {told(error.hint)}".strip(". "), "error")
+        if self._desk.station is None:
+            self.page.ask(CONNECT, told(error.what), place_and_hint(error), self.tr("Connect…"))
+        else:
+            self.page.show_note(error.what, place_and_hint(error), "error")
 
     def _show(self) -> None:
         running = self._desk.thread_.running == RUNNING
