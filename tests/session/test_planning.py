@@ -24,6 +24,7 @@ from drypoint.session.session import Session
 from drypoint.session.settings import FileUse, ProgramUse
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.two_bit_times import two_bit_times
+from drypoint.session.work import passes_work
 from drypoint.surface.model import Surface
 from drypoint.surface.touch import Touch, Touches
 from drypoint.wording import Text
@@ -139,6 +140,13 @@ def test_any_work_can_be_run_there(small: Session, distant: DistantDerived) -> N
     work = partial(two_bit_times, bits=[mill])
     snap = small.snapshot
     assert distant.run(work, snap) == Derived().run(work, snap)
+
+
+def test_programs_made_there_are_the_same_lines(small: Session, distant: DistantDerived) -> None:
+    snap = touched(small, 0.0)
+    there, here = distant.run(passes_work, snap), passes_work(Derived(), snap)
+    assert [item.program.lines for item in there] == [item.program.lines for item in here]
+    assert there[0].work is not None
 
 
 def test_progress_is_told_and_stays_in_order(small: Session, distant: DistantDerived) -> None:

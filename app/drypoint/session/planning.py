@@ -1,7 +1,8 @@
 """Planning in a process of its own: next to the window it would keep it waiting for the interpreter.
 
-The process stays for the next change and keeps what it has computed of the newest job. What is asked of it
-is done one after the other; what it tells, finds or fails in comes back as if it had been done here.
+The process stays for the next change and keeps what it has computed of the newest job; when nothing is asked
+for minutes it ends. What is asked of it is done one after the other; what it tells, finds or fails in comes
+back as if it had been done here.
 """
 
 from __future__ import annotations

@@ -18,6 +18,9 @@ from drypoint.session.answering import Teller, told
 from drypoint.session.derive import Derived
 from drypoint.session.jobs import attempt
 
+IDLE = 300.0
+"""Without a question for so long the process ends and gives its memory back; it is started again, s."""
+
 
 class Desk:
     """Hears questions in one thread and answers them in another."""
@@ -44,9 +47,12 @@ class Desk:
                     self._waiting.put((number, *rest))
         os._exit(0)
 
-    def answer(self) -> None:
-        """Answer one question."""
-        number, job, work, snap = self._waiting.get()
+    def answer(self) -> bool:
+        """Answer one question; False if none has come for long."""
+        try:
+            number, job, work, snap = self._waiting.get(timeout=IDLE)
+        except queue.Empty:
+            return False
         if job != self._job:
             self._job, self._derived = job, Derived()
         progress = self._doing[number]
@@ -55,19 +61,21 @@ class Desk:
             del self._doing[number]
         if not outcome.cancelled:
             self._frames.send(outcome.number, *told(outcome))
+        return True
 
 
 def main() -> int:
-    """Answer until nobody is left to ask."""
+    """Answer until nobody asks any more."""
     frames = Frames(sys.stdin.buffer, os.fdopen(os.dup(sys.stdout.fileno()), "wb"))
     sys.stdout = sys.stderr  # nothing else may write into the pipe
     desk = Desk(frames)
     threading.Thread(target=desk.hear, daemon=True).start()
     try:
-        while True:
-            desk.answer()
+        while desk.answer():
+            pass
     except OSError:  # the window is gone
         return 1
+    return 0
 
 
 if __name__ == "__main__":

@@ -7,12 +7,13 @@ same name, or to one made for a job that was closed since, is dropped.
 from __future__ import annotations
 
 import logging
+from collections import deque
 from collections.abc import Callable
 from datetime import datetime
 from pathlib import Path
 
 from platformdirs import user_state_path
-from PySide6.QtCore import QObject, Qt, Signal, Slot
+from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 
 from drypoint.errors import DrypointError, StoreError
 from drypoint.session.distant import DistantDerived
@@ -74,7 +75,10 @@ class Bridge(QObject):
         self._closes: list[Callable[[], object]] = []
         self._closed = False
         later = Qt.ConnectionType.QueuedConnection
-        self._delivered.connect(self._settle, later)
+        self._arrived: deque[Outcome] = deque()
+        self._turns = QTimer(self, interval=0)
+        self._turns.timeout.connect(self._settle_next)
+        self._delivered.connect(self._take_in, later)
         self._reported.connect(self._tell, later)
         self._changed.connect(self._announce, later)
 
@@ -193,6 +197,17 @@ class Bridge(QObject):
         return f"a copy of the job was kept: {target}"
 
     @Slot(object)
+    def _take_in(self, outcome: Outcome) -> None:
+        """Answers that come together are told one in a turn, lest the window be held up by all of them."""
+        self._arrived.append(outcome)
+        self._turns.start()
+
+    def _settle_next(self) -> None:
+        outcome = self._arrived.popleft()
+        if not self._arrived:
+            self._turns.stop()
+        self._settle(outcome)
+
     def _settle(self, outcome: Outcome) -> None:
         if self._waiting.get(outcome.name) != outcome.number:
             if outcome.bug:  # stale, but a fault all the same

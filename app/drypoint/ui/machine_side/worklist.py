@@ -71,7 +71,7 @@ def list_work(session: Session, progress: Progress) -> WorkList:
     waits = ""
     progress.step(0.1)
     try:
-        items += passes_work(derived, snap, progress.part(0.1, 0.8))
+        items += derived.run(passes_work, snap, progress.part(0.1, 0.8))
     except PlanError as error:
         waits = error.text
     items += later_work(derived, snap)
