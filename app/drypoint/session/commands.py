@@ -33,6 +33,7 @@ from drypoint.session.sides import side_of
 from drypoint.session.turn_settings import ToolingUse
 from drypoint.session.voltage_table import of_nets, read_voltages
 from drypoint.session.wear_book import WearBook
+from drypoint.session.whole_file import write_whole
 from drypoint.session.work import SPARE, fitting_preset, require_room
 from drypoint.shipped import shipped
 from drypoint.wording import say
@@ -378,6 +379,6 @@ def _leave(work: Path, folder: Path, found: Rehearsal, progress: Progress) -> No
         snap = shadow.snapshot
         board, layout = shadow.derived.board(snap), shadow.derived.layout(snap)
         picture = carved_picture(board, layout, found.carved, found.check)
-        (folder / "carved.svg").write_text(picture, encoding="utf-8")
+        write_whole(folder / "carved.svg", picture)
     finally:
         shadow.close()

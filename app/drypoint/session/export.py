@@ -40,6 +40,7 @@ from drypoint.session.snapshot import Snapshot
 from drypoint.session.speeds import speed_findings
 from drypoint.session.surface_rows import surface_rows
 from drypoint.session.svg import Speak
+from drypoint.session.whole_file import write_whole
 from drypoint.session.work import require_reach, run_seconds, waits_for_other_side
 from drypoint.wording import say, strung
 
@@ -91,7 +92,7 @@ def export(
         pictures = write_pictures(session, folder, speak)
         told.step(0.95, "Setup sheet")
         page = setup_sheet(with_legend(sheet_facts(session, made, pictures, wear), legend, session), speak)
-        (folder / "setup-sheet.html").write_text(page, encoding="utf-8")
+        write_whole(folder / "setup-sheet.html", page)
     except OSError as error:
         raise StoreError(
             say("The files could not be written ({strerror}).", strerror=error.strerror),
@@ -105,7 +106,7 @@ def _write_program(folder: Path, program: Program, session: Session) -> Written:
     path = folder / file_name(program)
     seconds = run_seconds(program)
     text = file_text(program, job=session.settings.board.name, seconds=seconds)
-    path.write_text(text, encoding="ascii")
+    write_whole(path, text, "ascii")
     return Written(str(path), program.bit.name, program.pass_number, len(program.lines), seconds)
 
 
@@ -114,7 +115,7 @@ def _write_legend(folder: Path, legend: LaserProgram | None, session: Session) -
         return []
     path = folder / f"{legend.name}.nc"
     text = legend_text(legend, session.settings.laser, job=session.settings.board.name)
-    path.write_text(text, encoding="ascii")
+    write_whole(path, text, "ascii")
     return [Written(str(path), "laser", 0, len(legend.lines), legend.seconds)]
 
 
@@ -160,7 +161,7 @@ def write_pictures(session: Session, folder: Path, speak: Speak = str) -> tuple[
     if plan is not None:
         found.append(("reach.svg", say("Reach"), reach_picture(board, layout, plan.expected, "reach", speak)))
     for name, _, picture in found:
-        (folder / name).write_text(picture, encoding="utf-8")
+        write_whole(folder / name, picture)
     return tuple((words, picture) for _, words, picture in found)
 
 

@@ -15,6 +15,7 @@ from platformdirs import user_data_path
 
 from drypoint.bits.wear import Use, Wear
 from drypoint.program.model import MoveKind, Program
+from drypoint.session.whole_file import write_whole
 
 _log = logging.getLogger(__name__)
 
@@ -65,10 +66,8 @@ class WearBook:
     def _write(self, wear: Wear) -> None:
         try:
             self.path.parent.mkdir(parents=True, exist_ok=True)
-            fresh = self.path.with_suffix(".new")
             plain = {name: asdict(use) for name, use in wear.uses.items()}
-            fresh.write_text(json.dumps(plain, indent=1, ensure_ascii=False), encoding="utf-8")
-            fresh.replace(self.path)
+            write_whole(self.path, json.dumps(plain, indent=1, ensure_ascii=False))
         except OSError as error:
             _log.warning("the wear of bits could not be kept: %s", error)
 

@@ -17,6 +17,7 @@ from drypoint.session.corner import Corner
 from drypoint.session.ground import KIND
 from drypoint.session.pattern import WHAT, lay_pattern, legend
 from drypoint.session.session import Session
+from drypoint.session.whole_file import write_whole
 from drypoint.session.work import require_reach, run_seconds
 from drypoint.wording import say
 
@@ -41,9 +42,9 @@ def export_coupon(session: Session, folder: Path, corner: Corner | None = None) 
     made = (folder / f"coupon-{file_name(program)}", folder / "coupon.txt")
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        made[0].write_text(file_text(program, job=name, seconds=run_seconds(program)), encoding="ascii")
+        write_whole(made[0], file_text(program, job=name, seconds=run_seconds(program)), "ascii")
         text = "\n".join(legend(pattern, touched=surface is not None)) + "\n"
-        made[1].write_text(text, encoding="utf-8")
+        write_whole(made[1], text)
     except OSError as error:
         raise StoreError(
             say("The files could not be written ({strerror}).", strerror=error.strerror),

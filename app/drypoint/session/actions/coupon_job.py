@@ -21,6 +21,7 @@ from drypoint.session.grid import GridPlan, lay_grid, newest_grid, over_pattern
 from drypoint.session.legend import burn_grid_program, with_best_cell
 from drypoint.session.legend_export import legend_text
 from drypoint.session.session import Session
+from drypoint.session.whole_file import write_whole
 from drypoint.wording import say
 
 _ONE_ONLY = say(
@@ -132,8 +133,8 @@ def _write_grid(session: Session, plan: GridPlan, folder: Path) -> tuple[Path, .
     ]
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        made[0].write_text(text, encoding="ascii")
-        made[1].write_text("\n".join(lines) + "\n", encoding="utf-8")
+        write_whole(made[0], text, "ascii")
+        write_whole(made[1], "\n".join(lines) + "\n")
     except OSError as error:
         raise StoreError(
             say("The files could not be written ({strerror}).", strerror=error.strerror),

@@ -30,6 +30,7 @@ from drypoint.session.programs import programs
 from drypoint.session.run_titles import run_title
 from drypoint.session.session import Session
 from drypoint.session.sheet import SheetFacts, setup_sheet
+from drypoint.session.whole_file import write_whole
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.messages import Messages
 from drypoint.ui.design_side.pagination import print_sheets
@@ -101,7 +102,7 @@ def write_paper(facts: SheetFacts, path: Path) -> None:
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
         if path.suffix.lower() in (".html", ".htm"):
-            path.write_text(setup_sheet(facts, told), encoding="utf-8")
+            write_whole(path, setup_sheet(facts, told))
             return
         with path.open("ab"):
             pass

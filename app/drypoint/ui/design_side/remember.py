@@ -10,6 +10,7 @@ from typing import Any
 
 from platformdirs import user_config_path
 
+from drypoint.session.whole_file import write_whole
 from drypoint.ui.language.speech import Language
 
 _log = logging.getLogger(__name__)
@@ -40,9 +41,7 @@ class Remembered:
     def _write(self) -> None:
         try:
             self._path.parent.mkdir(parents=True, exist_ok=True)
-            fresh = self._path.with_suffix(".new")
-            fresh.write_text(json.dumps(self._values, indent=1), encoding="utf-8")
-            fresh.replace(self._path)
+            write_whole(self._path, json.dumps(self._values, indent=1))
         except OSError as error:
             _log.warning("the window's arrangement could not be kept: %s", error)
 

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFileDialog
 
 from drypoint.errors import DrypointError, InputError, StoreError
 from drypoint.session.session import Session
+from drypoint.session.whole_file import write_whole
 from drypoint.surface.table import read_csv, write_csv
 from drypoint.ui.bridge import Bridge
 from drypoint.ui.design_side.messages import Messages
@@ -88,7 +89,7 @@ def _write(session: Session, path: Path) -> Path:
     if found is None:
         raise InputError("Nothing was touched yet.", "Surface", "Touch the copper first.")
     try:
-        path.write_text(write_csv(found[0]), encoding="utf-8")
+        write_whole(path, write_csv(found[0]))
     except OSError as error:
         raise StoreError("The table could not be written.", str(path), str(error)) from error
     return path
