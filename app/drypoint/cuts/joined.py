@@ -52,7 +52,8 @@ class Joints:
         if len(self.pairs) == 0:
             return tuple(places)
         names = [(parts.names[one], parts.names[two]) for one, two in np.sort(parts.owner[self.pairs])]
-        own = [k for k, place in enumerate(places) if place.nets in set(names)]
+        touching = set(names)
+        own = [k for k, place in enumerate(places) if place.nets in touching]
         tree = shapely.STRtree(self.shared)
         spots = shapely.points(np.array([places[k].at for k in own]).reshape(-1, 2))
         near, joint = tree.query(spots, predicate="dwithin", distance=width)
