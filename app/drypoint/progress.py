@@ -34,6 +34,16 @@ class Progress:
         """Whether the work was asked to stop."""
         return self._cancel.is_set()
 
+    def look(self) -> None:
+        """Give up here if the work was asked to stop; nothing is told.
+
+        Raises
+        ------
+        Cancelled
+        """
+        if self._cancel.is_set():
+            raise Cancelled
+
     def step(self, done: float, text: str = "") -> None:
         """Say that ``done`` (0..1) of the work is done.
 
@@ -42,8 +52,7 @@ class Progress:
         Cancelled
             If the work was asked to stop.
         """
-        if self._cancel.is_set():
-            raise Cancelled
+        self.look()
         if self._report is not None:
             self._report(done, as_text(text))
 

@@ -30,6 +30,7 @@ from drypoint.cuts.islands import check
 from drypoint.cuts.model import IslandCheck
 from drypoint.geometry.points import Points, along, as_points
 from drypoint.geometry.rigid import Rigid
+from drypoint.progress import Progress
 
 Floats = NDArray[np.float64]
 
@@ -267,6 +268,7 @@ class Bench:
         placing: Placing | None = None,
         *,
         outline: Geometry | None = None,
+        progress: Progress | None = None,
     ) -> IslandCheck:
         """Does the copper that is left fall into exactly the nets?
 
@@ -279,7 +281,7 @@ class Bench:
         widths = np.array([groove.width for groove in under])
         tops = np.array([groove.top for groove in under])
         edge = shapely.transform(copper.blank, back) if outline is None else outline
-        return check(nets, lines, widths, top_width=tops, outline=edge)
+        return check(nets, lines, widths, top_width=tops, outline=edge, progress=progress)
 
     def carved(self, placing: Placing | None = None) -> Geometry:
         """The copper that is left, board frame, cut at the borders of the bench's tiles."""
@@ -294,17 +296,23 @@ class Bench:
         inverse = np.linalg.inv(np.column_stack((along_x - origin, along_y - origin)))
         return lambda points: np.asarray((points - origin) @ inverse.T, dtype=np.float64)
 
-    def through_along(self, lines: Sequence[Points], placing: Placing | None = None) -> list[Floats]:
+    def through_along(
+        self, lines: Sequence[Points], placing: Placing | None = None, progress: Progress | None = None
+    ) -> list[Floats]:
         """Per line, (N,) 1 where the copper is cut through at its middle, at equal steps along it."""
-        pieces = self.copper.pieces
-        return [
-            1.0 - pieces.covers(self.board_to_sheet(_spots(line), placing)).astype(np.float64)
-            for line in lines
-        ]
+        pieces, told = self.copper.pieces, progress or Progress()
+        found = []
+        for line in lines:
+            told.look()
+            covered = pieces.covers(self.board_to_sheet(_spots(line), placing))
+            found.append(1.0 - covered.astype(np.float64))
+        return found
 
-    def through_share(self, lines: Sequence[Points], placing: Placing | None = None) -> float:
+    def through_share(
+        self, lines: Sequence[Points], placing: Placing | None = None, progress: Progress | None = None
+    ) -> float:
         """Share of the length of ``lines`` (board frame) that is cut through."""
-        found = self.through_along(lines, placing)
+        found = self.through_along(lines, placing, progress)
         total = sum(len(line) for line in found)
         return float(sum(line.sum() for line in found) / total) if total else 0.0
 

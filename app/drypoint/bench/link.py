@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import threading
 import time
+from collections.abc import Callable
 
 from drypoint.bench.controller import BenchController
 from drypoint.errors import MachineError
@@ -28,6 +29,8 @@ class BenchClock(Clock):
         self.lock = threading.RLock()
         self._of = controller
         self._pace = pace
+        self.heed: Callable[[], None] | None = None
+        """Called before anything happens; what it raises comes out where time was to pass."""
         self._wake = threading.Event()
         self._started = (time.monotonic(), controller.now)
 
@@ -54,6 +57,8 @@ class BenchClock(Clock):
 
     def step(self, until: float) -> None:
         """Let the next thing happen, at ``until`` at the latest; waits where a pace is set."""
+        if self.heed is not None:
+            self.heed()
         with self.lock:
             due = min(until, self._of.next_event())
             allowed = self._allowed()

@@ -307,9 +307,10 @@ class Derived:
 
         def compute() -> Points:
             fit = self.fit(snap)
-            lines = [fit.apply(line) for line in self.cuts(snap).grooves.lines]
+            told = progress or Progress()
+            lines = [fit.apply(line) for line in self.cuts(snap, told.part(0.0, 0.7)).grooves.lines]
             mapped = _mapped(self.touchable(snap), fit)
-            return plan_touches(lines, mapped, snap.settings.surface.touches, progress=progress)
+            return plan_touches(lines, mapped, snap.settings.surface.touches, progress=told.part(0.7, 1.0))
 
         return self._memo.get("touch plan", snap.key(*TOUCH_PLAN), compute)
 

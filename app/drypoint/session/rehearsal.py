@@ -22,7 +22,7 @@ from drypoint.errors import PlanError
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.operator import Request, RequestKind
 from drypoint.program.model import Program
-from drypoint.progress import Progress
+from drypoint.progress import Cancelled, Progress
 from drypoint.session.actions import find, measure, run, turn
 from drypoint.session.check_facts import check_dict, designed_islands
 from drypoint.session.layout import INSET
@@ -160,6 +160,14 @@ class _Rehearsing:
         self.stage = Stage(session, bench, station, np.random.default_rng((seed, 0x5EE)))
         self.give: tuple[str, ...] = ()
         self.left_out: tuple[str, ...] = ()
+        self._given_up = False
+        bench.clock.heed = self._heed
+
+    def _heed(self) -> None:
+        """Given up once, wherever the bench's time passes; then the machine is still to be halted."""
+        if self.progress.cancelled and not self._given_up:
+            self._given_up = True
+            raise Cancelled
 
     def all(self) -> Rehearsal:
         """Every step in order."""
@@ -173,7 +181,8 @@ class _Rehearsing:
         run_later(stage, later_work(session.derived, session.snapshot), first.part(0.75, 0.95))
         snap = session.snapshot
         fit, board = session.derived.fit(snap), session.derived.board(snap)
-        check, carved = bench.outcome(board.nets, fit), bench.carved(fit)
+        check = bench.outcome(board.nets, fit, progress=first.part(0.95, 1.0))
+        carved = bench.carved(fit)
         rms, interval = surface_error(stage)
         found = session.derived.touches(snap)
         legend = self._legend() if both else None

@@ -136,7 +136,7 @@ def rehearse_second_side(stage: Stage, progress: Progress) -> SecondSideOutcome:
         worst_error_mm=float(error.max()) if some else None,
         compared=len(error),
         within=float((error <= CLOSE).mean()) if some else None,
-        check=bench.outcome(board.nets, fit),
+        check=bench.outcome(board.nets, fit, progress=progress.part(0.95, 1.0)),
         islands=designed_islands(board),
         carved=bench.carved(fit),
     )

@@ -108,7 +108,7 @@ def mill_grooves(stage: Stage, progress: Progress) -> tuple[PassOutcome, ...]:
             run.ready_bit(session, station, item.program, measure.zero_spot(session))
             bit = item.program.bit.name
         stage.run(item, part.part(0.3, 0.8))
-        actual = stage.bench.through_share(lines, session.derived.fit(session.snapshot))
+        actual = stage.bench.through_share(lines, session.derived.fit(session.snapshot), part)
         work = item.work
         outcomes.append(PassOutcome(work.number, work.deepest, work.length, plan.through, actual))
         if session.derived.board(session.snapshot).nets and work.kind is not CutKind.CLEAR:

@@ -107,7 +107,7 @@ def measure_surface(
     What was touched before a fault is kept too, and is not touched again.
     """
     snap = session.snapshot
-    planned = session.derived.touch_plan(snap)
+    planned = session.derived.touch_plan(snap, progress.part(0.0, 0.1))
     found = list(_touched_before(session))
     at = [(touch.x, touch.y) for touch in found]
     wanted = [(x, y) for x, y in planned if not any(abs(x - a) + abs(y - b) < SAME for a, b in at)]

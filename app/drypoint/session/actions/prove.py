@@ -44,14 +44,19 @@ class ProofPlan:
     places: dict[str, Spot]
 
 
-def plan_proof(session: Session) -> ProofPlan:
+def plan_proof(session: Session, progress: Progress | None = None) -> ProofPlan:
     """Neighbouring pieces of copper, those most to be feared joined first, and where to touch them."""
+    told = progress or Progress()
     snap = session.snapshot
     board = session.derived.board(snap)
     copper = session.derived.standing(snap)
     holes = unary_union([Point(hole.x, hole.y).buffer(hole.diameter / 2 + 0.1) for hole in board.holes])
     within = session.derived.touchable(snap)
-    pairs = _as_cut(session, neighbours(copper, _reach(session)), copper)
+    told.look()
+    near = neighbours(copper, _reach(session))
+    told.look()
+    pairs = _as_cut(session, near, copper)
+    told.look()
     return ProofPlan(pairs, spots(copper, holes, within=within))
 
 
@@ -94,7 +99,7 @@ def prove(
     """
     remove_dust(session, station)
     snap = session.snapshot
-    plan = plan_proof(session)
+    plan = plan_proof(session, progress)
     fit, surface = session.derived.fit(snap), session.derived.surface(snap)
     sightings = [] if afresh else list(seen_before(session))
     proof = conclude(plan.pairs, sightings)
