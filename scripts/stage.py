@@ -300,6 +300,7 @@ class Stage:
 
     def set_board(self) -> None:
         self.page("board")
+        self.pages["board"].show_whether_new(False)
         self.window.canvas.set_view(View.NETS)
         self.window.canvas.set_content(Content(board=self.plain.board))
 
