@@ -127,9 +127,14 @@ def _placed(placed: Sequence[Found]) -> list[str]:
 def _check(title: str, check: Found) -> str:
     if not check["possible"]:
         return f"{title}: not possible without copper data"
-    faults = [f"{len(check[kind])} {kind}" for kind in ("shorts", "opens", "lost") if check[kind]]
+    kinds = (("shorts", "short"), ("opens", "open"), ("lost", "lost"))
+    faults = [
+        f"{len(check[more])} {one if len(check[more]) == 1 else more}" for more, one in kinds if check[more]
+    ]
     words = ", ".join(faults) if faults else "every net is an island"
-    return f"{title}: {check['pieces']} islands for {check['nets']} nets; {words}"
+    islands = "1 island" if check["pieces"] == 1 else f"{check['pieces']} islands"
+    nets = "1 net" if check["nets"] == 1 else f"{check['nets']} nets"
+    return f"{title}: {islands} for {nets}; {words}"
 
 
 def _rehearsed(found: Found) -> list[str]:
