@@ -24,6 +24,9 @@ broken bit         62     62       0     0       0      62      0      0       0
 power lost         50     50      50    17      50       0     50      0       0   50     0.093     2.00
 stop pressed       25     25       0     0      25       0     25      0       0   25     0.028     2.00
 none               25      0       0     0       0       0     25      0       0   25     0.000     0.00
+
+With ``--hop 0.5`` (126 lines) all 500 are good too, struck, noticed and resumed as many; at most 0.112 mm
+aside.
 """
 
 from __future__ import annotations
