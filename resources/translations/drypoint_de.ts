@@ -3062,6 +3062,11 @@
         <translation>Arbeitsfolge</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/export.py"/>
+        <source>Other programs lie in this folder too; do not run them: {names}.</source>
+        <translation>In diesem Ordner liegen noch andere Programme; nicht ausführen: {names}.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/laser.py"/>
         <source>Others may give off toxic or corrosive fumes, above all those with chlorine in them.</source>
         <translation>Andere können giftige oder ätzende Dämpfe abgeben, vor allem solche mit Chlor.</translation>

@@ -91,7 +91,8 @@ def export(
         told.step(0.8, "Pictures")
         pictures = write_pictures(session, folder, speak)
         told.step(0.95, "Setup sheet")
-        page = setup_sheet(with_legend(sheet_facts(session, made, pictures, wear), legend, session), speak)
+        sheet = with_legend(sheet_facts(session, made, pictures, wear), legend, session)
+        page = setup_sheet(replace(sheet, findings=(*_others(folder, written), *sheet.findings)), speak)
         write_whole(folder / "setup-sheet.html", page)
     except OSError as error:
         raise StoreError(
@@ -100,6 +101,16 @@ def export(
             "Choose another folder.",
         ) from error
     return tuple(written)
+
+
+def _others(folder: Path, written: Sequence[Written]) -> tuple[str, ...]:
+    """What to know of programs in the folder that were not written now, such as those of an earlier plan."""
+    ours = {Path(one.path).name for one in written}
+    others = sorted(path.name for path in folder.glob("*.nc") if path.name not in ours)
+    if not others:
+        return ()
+    text = say("Other programs lie in this folder too; do not run them: {names}.", names=", ".join(others))
+    return (text,)
 
 
 def _write_program(folder: Path, program: Program, session: Session) -> Written:
