@@ -2179,6 +2179,11 @@
         <translation>Schneidet der Fräser breiter als angegeben, frisst er Netze an; schmaler, und es bleiben Kupferfäden stehen.</translation>
     </message>
     <message>
+        <location filename="../../app/drypoint/session/actions/find.py"/>
+        <source>If there is no hole near, the blank was turned the wrong way: turn it again before you go on.</source>
+        <translation>Ist kein Loch in der Nähe, wurde der Zuschnitt falsch gewendet: noch einmal wenden, bevor es weitergeht.</translation>
+    </message>
+    <message>
         <location filename="../../app/drypoint/session/help/work.py"/>
         <source>If this is wrong the bit may turn when you do not expect it, or go down without turning. The power switch must be within reach.</source>
         <translation>Ist das falsch, kann sich das Werkzeug drehen, wenn Sie es nicht erwarten, oder stehend hinabgehen. Der Netzschalter muss in Reichweite sein.</translation>

@@ -15,7 +15,7 @@ from scipy.stats import chi2
 from drypoint.errors import PlanError
 from drypoint.reference.fit import fit_rigid
 from drypoint.reference.registration import across
-from drypoint.session.actions import turn
+from drypoint.session.actions import find, measure, turn
 from drypoint.session.clear_options import ClearOptions
 from drypoint.session.commands import prepare
 from drypoint.session.holes import candidates
@@ -24,6 +24,7 @@ from drypoint.session.rehearsal import Rehearsal, rehearse
 from drypoint.session.report import report
 from drypoint.session.session import Session
 from drypoint.session.settings import Clamp
+from drypoint.session.station import connect, make_bench
 from drypoint.session.tooling import KIND, drilled_by
 from drypoint.session.turn_settings import ToolingUse
 from drypoint.session.work import later_work
@@ -228,3 +229,19 @@ def test_two_bits_mill_each_side(rehearsed):
         assert passes[-1].actual_through == pytest.approx(1.0, abs=0.01)
         for one in passes:
             assert one.actual_through == pytest.approx(one.predicted_through, abs=0.03)
+
+
+def test_who_finds_no_hole_is_told_what_that_means(session):
+    drill(session)
+    snap = session.snapshot
+    bench = make_bench(session.derived.layout(snap), session.settings, 1, loose=())
+    station = connect(bench.link, bench.operator, session.settings, bench=bench)
+    measure.put_in(station, session.settings.bits.vbit)
+    measure.find_corner(session, station)
+    measure.zero_height(session, station)
+    measure.end_contact(station)
+    for hole in (session.derived.cuts(snap).tooling[0], session.derived.cuts(snap).marks[0]):
+        find.touch_hole(session, station, hole, find.expected_place(session, hole))
+    asked = [one.text for one in bench.operator.requests if one.title.startswith("Over reference hole")]
+    assert "the wrong way" in asked[0]
+    assert "the wrong way" not in asked[-1]

@@ -128,9 +128,9 @@ def wanders(snap: Snapshot, found: Sequence[Candidate]) -> list[float]:
 
 
 def targets(derived: Derived, snap: Snapshot) -> Points:
-    """(N, 2) places that must be hit: all holes; corners of the board where there are none."""
+    """(N, 2) places that must be hit: all holes; corners of the board where there are fewer than two."""
     board = derived.board(snap)
-    if board.holes:
+    if len(board.holes) > 1:
         return as_points([(hole.x, hole.y) for hole in board.holes])
     return as_points([(0.0, 0.0), (board.width, 0.0), (board.width, board.height), (0.0, board.height)])
 

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
-from drypoint.cuts.model import Cut
+from drypoint.cuts.model import Cut, CutKind
 from drypoint.errors import MachineError, PlanError
 from drypoint.geometry.rigid import Rigid
 from drypoint.machine.operator import Request, RequestKind
@@ -17,7 +17,7 @@ from drypoint.session.session import Session
 from drypoint.session.snapshot import Snapshot
 from drypoint.session.station import Station
 from drypoint.session.two_sides import carried, design_places
-from drypoint.wording import say
+from drypoint.wording import say, strung
 
 SPOT = "light spot"
 """The way of finding in which another head than the spindle is over the hole."""
@@ -26,6 +26,9 @@ TAKE_UP = 0.3
 AGREE = 3.035
 """Two touches of a hole agree up to this many standard deviations: 99 % of good ones do (the Rayleigh
 distribution: sqrt(-2 ln 0.01))."""
+_NO_HOLE = say(
+    "If there is no hole near, the blank was turned the wrong way: turn it again before you go on."
+)
 HAND_OFF = "Hold the board, not the bit; spindle off and still."
 
 
@@ -116,7 +119,10 @@ def touch_hole(
     head = session.settings.laser.head if by_spot else (0.0, 0.0)
     there = (expected[0] + head[0], expected[1] + head[1])
     go_over(station, there)
-    answer = place.ask(_over_hole(mark.label, there, by_spot=by_spot))
+    request = _over_hole(mark.label, there, by_spot=by_spot)
+    if mark.kind is CutKind.TOOLING:
+        request = replace(request, text=strung((request.text, _NO_HOLE)))
+    answer = place.ask(request)
     if answer.by_hand:
         raise MachineError(
             "The bit was brought there by hand wheel: the controller saw nothing of it.",
