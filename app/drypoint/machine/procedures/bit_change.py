@@ -34,18 +34,7 @@ def change_bit(
     Returns how much longer the new bit reaches down than the old one did, mm (negative: shorter).
     Leaves the clip confirmed off.
     """
-    change_height = max(place.clearance * 5.0, 10.0)
-    if "z" in place.controller.known:
-        place.raise_to(change_height)
-    else:
-        place.ask(
-            Request(RequestKind.JOG_TO, "Raise the bit", "Bring the bit well clear of board and clamps.")
-        )
-    stop_spindle(place)
-    if park is not None and {"x", "y"} <= place.controller.known:
-        place.controller.move((*park, None))
-    place.ask(Request(RequestKind.CHANGE_BIT, say("Put in {name}", name=bit.name), "", CHANGE, bit=bit))
-    place.controller.doubt("z")
+    put_in(place, bit, park=park)
     if {"x", "y"} <= place.controller.known:
         place.controller.move((*spot, None))
     place.ask(
@@ -64,6 +53,22 @@ def change_bit(
     longer = zero_at_spot(place)
     clip_off(place)
     return longer
+
+
+def put_in(place: Workplace, bit: Bit, *, park: tuple[float, float] | None = None) -> None:
+    """Raise, stop the spindle and have the bit put in; the zero of z is not known then."""
+    change_height = max(place.clearance * 5.0, 10.0)
+    if "z" in place.controller.known:
+        place.raise_to(change_height)
+    else:
+        place.ask(
+            Request(RequestKind.JOG_TO, "Raise the bit", "Bring the bit well clear of board and clamps.")
+        )
+    stop_spindle(place)
+    if park is not None and {"x", "y"} <= place.controller.known:
+        place.controller.move((*park, None))
+    place.ask(Request(RequestKind.CHANGE_BIT, say("Put in {name}", name=bit.name), "", CHANGE, bit=bit))
+    place.controller.doubt("z")
 
 
 def start_spindle(place: Workplace, bit: Bit) -> None:

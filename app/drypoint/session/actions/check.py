@@ -28,6 +28,19 @@ def known_mark(session: Session) -> tuple[float, float] | None:
     return float(x), float(y)
 
 
+def known_place(session: Session) -> tuple[float, float] | None:
+    """Something on the board by which a lost position is found: a mark, or a hole found in this clamping.
+
+    Work coordinates; None while the blank lies as it was laid down and no mark has been made.
+    """
+    mark, snap = known_mark(session), session.snapshot
+    found = [one.data["touched"] for one in snap.records["reference"] if one.data["setup"] == snap.setup]
+    if mark is not None or snap.setup == 1 or not found:
+        return mark
+    x, y = found[-1]
+    return float(x), float(y)
+
+
 def last_check(session: Session) -> int:
     """Number of the newest run that a good check has covered; 0 if there is none."""
     good = [record.data["run"] for record in session.job.records(_CHECK) if record.data["good"]]

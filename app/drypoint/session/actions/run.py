@@ -9,7 +9,7 @@ from typing import Any
 from drypoint.errors import MachineError
 from drypoint.job.journal import JobJournal, RunRecord, unfinished
 from drypoint.machine.controller import StreamEvent
-from drypoint.machine.procedures.bit_change import change_bit
+from drypoint.machine.procedures.bit_change import change_bit, put_in
 from drypoint.machine.procedures.checks import CheckResult
 from drypoint.machine.procedures.hover import hover_lap
 from drypoint.machine.procedures.resuming import find_again as find_zero_again
@@ -19,7 +19,7 @@ from drypoint.program.model import Program
 from drypoint.session.actions.check import (
     check_before,
     keep_check,
-    known_mark,
+    known_place,
     last_check,
     mark_suspect,
     unchecked,
@@ -151,15 +151,18 @@ def resume(session: Session, station: Station, *, on_event: OnEvent | None = Non
 def find_again(session: Session, station: Station) -> CheckResult:
     """After a fault: bring the bit out of the copper, find x and y at a reference hole, z at the zero spot.
 
-    While there is no reference hole yet, x and y are found at the corner of the blank. Where a position
+    While there is no reference hole yet, x and y are found at the corner of the blank; a board that was
+    moved since it was laid down has to be found by its holes. Where a position
     that was still believed turns out wrong, what was cut since the last check is marked as suspect.
 
     Raises
     ------
     MachineError
         If the controller stays locked, or no copper is met at the spot.
+    PlanError
+        If the board was moved and has not been found since.
     """
-    mark, spot = known_mark(session), zero_spot(session)
+    mark, spot = known_place(session), zero_spot(session)
     if mark is not None:
         found = find_zero_again(station.place, mark=mark, spot=spot)
     else:
@@ -171,6 +174,21 @@ def find_again(session: Session, station: Station) -> CheckResult:
         mark_suspect(session, unchecked(session), found.what)
     keep_check(session, good=True)
     return found
+
+
+def get_ready(session: Session, station: Station, program: Program, *, put: bool) -> None:
+    """Have the bit of a program in and the position known before it is run.
+
+    After the machine was connected anew the position is found again, as after a fault. ``put`` says that
+    another bit is in, or none that is known of.
+    """
+    if {"x", "y"} <= station.controller.known:
+        if put:
+            ready_bit(session, station, program, zero_spot(session))
+        return
+    if put:
+        put_in(station.place, program.bit)
+    find_again(session, station)
 
 
 def ready_bit(session: Session, station: Station, program: Program, spot: tuple[float, float]) -> None:

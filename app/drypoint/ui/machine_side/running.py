@@ -12,7 +12,6 @@ from drypoint.machine.procedures.running import RunResult
 from drypoint.program.model import Program
 from drypoint.progress import Progress
 from drypoint.session.actions import run
-from drypoint.session.actions.measure import zero_spot
 from drypoint.session.ground import KIND as TRIAL
 from drypoint.session.run_titles import run_title
 from drypoint.session.session import Session
@@ -148,9 +147,8 @@ class Running(QObject):
         put, first = self._desk.bit_in != item.program.bit.name, self.before_cut(session)
 
         def work(station: Station, on_event: run.OnEvent) -> RunResult:
-            if put:
-                run.ready_bit(session, station, item.program, zero_spot(session))
-                self.note_bit(item.program.bit)
+            run.get_ready(session, station, item.program, put=put)
+            self.note_bit(item.program.bit)
             if first is not None:
                 first(station)
             return run.run_item(session, station, item, on_event=on_event)
