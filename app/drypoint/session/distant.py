@@ -13,8 +13,9 @@ from shapely import Geometry
 from drypoint.board.model import Board
 from drypoint.geometry.points import Points
 from drypoint.progress import Progress
-from drypoint.session.derive import CUTS, PASSES, READ, READY, TOUCH_PLAN, Derived
+from drypoint.session.derive import Derived
 from drypoint.session.imported import ReadyProgram
+from drypoint.session.inputs import CUTS, PASSES, READ, READY, TOUCH_PLAN
 from drypoint.session.pass_plan import PassPlan
 from drypoint.session.plans import CutPlan
 from drypoint.session.snapshot import Snapshot

@@ -15,8 +15,9 @@ from drypoint.geometry.rigid import Rigid
 from drypoint.progress import Progress
 from drypoint.reference.fit import Fit
 from drypoint.reference.worth import Ring, Worth, pad_radii, worth
-from drypoint.session.derive import BOARD, CUTS, FIT, PASSES, SURFACE, TOOLING, Derived
+from drypoint.session.derive import Derived
 from drypoint.session.holes import candidates, following
+from drypoint.session.inputs import BOARD, CUTS, FIT, PASSES, SURFACE, TOOLING
 from drypoint.session.layout import Layout
 from drypoint.session.memo import Memo
 from drypoint.session.net_reach import NetReach

@@ -8,10 +8,11 @@ import numpy as np
 
 from drypoint.errors import PlanError
 from drypoint.session.corner import Corner
-from drypoint.session.derive import CUTS, Derived
+from drypoint.session.derive import Derived
 from drypoint.session.grid import WHAT as GRID
 from drypoint.session.grid import lay_grid
 from drypoint.session.ground import KIND, trial_cuts
+from drypoint.session.inputs import CUTS
 from drypoint.session.legend import legend_wanted
 from drypoint.session.memo import Memo
 from drypoint.session.pattern import WHAT, lay_pattern
