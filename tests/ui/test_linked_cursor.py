@@ -13,6 +13,12 @@ from drypoint.ui.heat.view import Aspect
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.window import MainWindow
 
+TWITCH = 20
+"""Moves that follow sooner than a hundredth of a second are dropped by the plot, ms."""
+
+STILL = 15
+"""Looks in a row, 10 ms apart, at which a view that is laid out has not changed."""
+
 
 def _tilted(points: np.ndarray) -> np.ndarray:
     return 0.001 * np.asarray(points)[:, 0]
@@ -31,6 +37,13 @@ def window(light: Theme, qtbot) -> MainWindow:
     made.heat.set_picture(draw_heat(_tilted, _steady, (0, 0, 60, 40)))
     made.heat.set_profile(((10, 5), (50, 35)))
     qtbot.waitUntil(lambda: made.heat.profile.height() > 60)
+    seen: list[QPoint] = []
+
+    def settled() -> bool:
+        seen.append(_over(made, 50.0, 35.0))
+        return len(seen) > STILL and all(one == seen[-1] for one in seen[-STILL:])
+
+    qtbot.waitUntil(settled)
     return made
 
 
@@ -72,7 +85,7 @@ def test_the_pointer_on_the_canvas_is_seen_in_the_heat_view(window: MainWindow) 
     assert (along.value(), across.value()) == pytest.approx((canvas.seen.x, canvas.seen.y), abs=1.0)
 
 
-def test_an_end_of_the_profile_is_dragged(window: MainWindow) -> None:
+def test_an_end_of_the_profile_is_dragged(window: MainWindow, qtbot) -> None:
     view, heat = window.heat._graphics.viewport(), window.heat
     heard: list[object] = []
     heat.profile_moved.connect(heard.append)
@@ -80,9 +93,11 @@ def test_an_end_of_the_profile_is_dragged(window: MainWindow) -> None:
     _mouse(view, QEvent.Type.MouseMove, start)
     _mouse(view, QEvent.Type.MouseButtonPress, start, held=True)
     for share in np.linspace(0.2, 1.0, 5):
+        qtbot.wait(TWITCH)
         _mouse(
             view, QEvent.Type.MouseMove, _over(window, 50.0 - 20.0 * share, 35.0 - 25.0 * share), held=True
         )
+    qtbot.wait(TWITCH)
     _mouse(view, QEvent.Type.MouseButtonRelease, _over(window, 30.0, 10.0))
     assert heard
     a, b = heat.section

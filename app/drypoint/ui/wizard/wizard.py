@@ -129,6 +129,7 @@ class SetupWizard(QDialog):
             (self.tr("Summary"), self.tr("Everything can be changed later."), self.summary),
         )
         self.rail = Rail(theme, [name for name, _, _ in self._pages])
+        self._rooms = tuple(_Room() for _ in self._pages)
         self.stack = QStackedWidget()
         self.canvas = PathCanvas(theme)
         self.canvas.set_hidden(frozenset({Layer.OTHER_COPPER, Layer.LEGEND}))
@@ -142,8 +143,8 @@ class SetupWizard(QDialog):
         self.go(0)
 
     def _build(self) -> None:
-        for title, lead, form in self._pages:
-            self.stack.addWidget(_framed(title, lead, form))
+        for room in self._rooms:
+            self.stack.addWidget(room)
         self.stack.setFixedWidth(432)
         side = QWidget()
         give_look(side, "sunken")
@@ -262,6 +263,7 @@ class SetupWizard(QDialog):
     def go(self, page: int) -> None:
         """Show a page."""
         page = min(max(page, 0), len(self._pages) - 1)
+        self._rooms[page].fill(*self._pages[page])
         self.stack.setCurrentIndex(page)
         self.canvas.set_editing(self._pages[page][2] is self.blank)
         self._say_hint()
@@ -371,6 +373,20 @@ class SetupWizard(QDialog):
             ),
         )
         self.summary.show_rows(rows)
+
+
+class _Room(QWidget):
+    """A page, empty until it is first seen: to dress all forms at once would keep the window waiting."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._inside = QVBoxLayout(self)
+        self._inside.setContentsMargins(0, 0, 0, 0)
+
+    def fill(self, title: str, lead: str, form: QWidget) -> None:
+        """Put the form in, under its heading."""
+        if self._inside.isEmpty():
+            self._inside.addWidget(_framed(title, lead, form))
 
 
 def _framed(title: str, lead: str, form: QWidget) -> QWidget:
