@@ -10,10 +10,10 @@ from drypoint.session.rehearsal import rehearse
 from drypoint.session.session import Session
 
 
-@pytest.mark.parametrize("seed", [0, 5])
-def test_the_demo_ends_with_exactly_its_nets(session: Session, tmp_path: Path, seed: int) -> None:
+def test_the_demo_ends_with_exactly_its_nets(session: Session, tmp_path: Path) -> None:
+    """On another blank and machine than the demo itself, whose outcome is checked after the suite."""
     before = session.snapshot
-    found = rehearse(session, tmp_path, seed=seed, touches=50)
+    found = rehearse(session, tmp_path, seed=5, touches=50)
     check = found.check
     assert check.clean, (check.shorts, check.opens, check.lost)
     assert check.pieces - found.islands == 0
