@@ -8,7 +8,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QDialog, QFrame, QHBoxLayout, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from drypoint.board.model import Finding, LayerFile, Role, Side
 from drypoint.ui.canvas.canvas import PathCanvas
@@ -24,6 +24,7 @@ from drypoint.ui.theme.sheet import give_look
 from drypoint.ui.theme.theme import Theme
 from drypoint.ui.theme.type import Text, font
 from drypoint.ui.wizard.files import FilesForm, SideForm, SummaryForm
+from drypoint.ui.wizard.room import Room
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,7 +130,7 @@ class SetupWizard(QDialog):
             (self.tr("Summary"), self.tr("Everything can be changed later."), self.summary),
         )
         self.rail = Rail(theme, [name for name, _, _ in self._pages])
-        self._rooms = tuple(_Room() for _ in self._pages)
+        self._rooms = tuple(Room() for _ in self._pages)
         self.stack = QStackedWidget()
         self.canvas = PathCanvas(theme)
         self.canvas.set_hidden(frozenset({Layer.OTHER_COPPER, Layer.LEGEND}))
@@ -373,42 +374,3 @@ class SetupWizard(QDialog):
             ),
         )
         self.summary.show_rows(rows)
-
-
-class _Room(QWidget):
-    """A page, empty until it is first seen: to dress all forms at once would keep the window waiting."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self._inside = QVBoxLayout(self)
-        self._inside.setContentsMargins(0, 0, 0, 0)
-
-    def fill(self, title: str, lead: str, form: QWidget) -> None:
-        """Put the form in, under its heading."""
-        if self._inside.isEmpty():
-            self._inside.addWidget(_framed(title, lead, form))
-
-
-def _framed(title: str, lead: str, form: QWidget) -> QWidget:
-    """A form under its heading, scrolling."""
-    page = QWidget()
-    give_look(page, "panel")
-    page.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-    column = QVBoxLayout(page)
-    column.setContentsMargins(28, 22, 4, 8)
-    column.setSpacing(4)
-    column.addWidget(words(title, "page"))
-    column.addWidget(words(lead, "quiet", wrap=True))
-    inner = QWidget()
-    give_look(inner, "panel")
-    inside = QVBoxLayout(inner)
-    inside.setContentsMargins(0, 12, 24, 8)
-    inside.addWidget(form)
-    scroll = QScrollArea()
-    scroll.setWidgetResizable(True)
-    scroll.setFrameShape(QFrame.Shape.NoFrame)
-    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-    scroll.setWidget(inner)
-    column.addWidget(scroll, 1)
-    return page
